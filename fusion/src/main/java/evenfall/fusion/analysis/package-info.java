@@ -1,0 +1,7 @@
+/**
+ * The whole way from a recording to its landings.
+ */
+@NullMarked
+package evenfall.fusion.analysis;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,17 @@
+package evenfall.ingest.progress;
+
+/** Told by long work how far it has come; called from the thread that works, at most some thousand times a run. */
+@FunctionalInterface
+public interface Progress {
+
+    /** Listens to nothing. */
+    Progress NONE = (stage, share) -> {};
+
+    /**
+     * Work has come so far.
+     *
+     * @param stage what is being done, as a person would say it ("reading pelvis.csv")
+     * @param share done share of this stage, 0 to 1
+     */
+    void at(String stage, double share);
+}

@@ -1,0 +1,37 @@
+package evenfall.report.log;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One entry of an athlete's diary.
+ *
+ * @param writtenAt when it was written, ISO 8601 with offset
+ * @param soreness region to 0..10
+ * @param pain region to 0..10
+ * @param signs warning signs: swelling, giving-way, locking, numbness, head-impact
+ * @param effort 0..10 asked half an hour after, or null
+ * @param minutes length of the session, or null
+ * @param results countable results, name to value with unit, such as {@code 12 reps}
+ * @param cue the cue or drill in force, or null
+ * @param note anything else, or null
+ */
+public record DiaryEntry(
+        String writtenAt,
+        Map<String, Integer> soreness,
+        Map<String, Integer> pain,
+        List<String> signs,
+        @Nullable Double effort,
+        @Nullable Double minutes,
+        Map<String, String> results,
+        @Nullable String cue,
+        @Nullable String note) {
+
+    public DiaryEntry {
+        soreness = Map.copyOf(soreness);
+        pain = Map.copyOf(pain);
+        signs = List.copyOf(signs);
+        results = Map.copyOf(results);
+    }
+}
