@@ -28,6 +28,7 @@ public final class SensorStream {
     private final List<Gap> gaps;
     private final OptionalDouble accelerationRange;
     private final OptionalDouble turnRateRange;
+    private final int turnSense;
 
     private SensorStream(Builder builder) {
         this.size = builder.size;
@@ -46,6 +47,26 @@ public final class SensorStream {
         this.turnRateRange = builder.turnRateRange;
         this.rateHz = medianRate(time);
         this.gaps = findGaps(time, rateHz);
+        this.turnSense = 1;
+    }
+
+    private SensorStream(SensorStream other, int turnSense) {
+        this.size = other.size;
+        this.clockStartS = other.clockStartS;
+        this.time = other.time;
+        this.columns = other.columns;
+        this.clippedAcceleration = other.clippedAcceleration;
+        this.clippedTurnRate = other.clippedTurnRate;
+        this.accelerationRange = other.accelerationRange;
+        this.turnRateRange = other.turnRateRange;
+        this.rateHz = other.rateHz;
+        this.gaps = other.gaps;
+        this.turnSense = turnSense;
+    }
+
+    /** The same stream with every turn rate negated, for a gyroscope that turns the other way; shares the samples. */
+    public SensorStream withTurnRateReversed() {
+        return new SensorStream(this, -turnSense);
     }
 
     /** Number of samples, at least 1. */
@@ -75,17 +96,17 @@ public final class SensorStream {
 
     /** Turn rate about the sensor's x, rad/s. */
     public double gx(int i) {
-        return columns[3][i];
+        return turnSense * columns[3][i];
     }
 
     /** Turn rate about the sensor's y, rad/s. */
     public double gy(int i) {
-        return columns[4][i];
+        return turnSense * columns[4][i];
     }
 
     /** Turn rate about the sensor's z, rad/s. */
     public double gz(int i) {
-        return columns[5][i];
+        return turnSense * columns[5][i];
     }
 
     /** Whether an accelerometer axis stood at full scale in sample {@code i}. */
