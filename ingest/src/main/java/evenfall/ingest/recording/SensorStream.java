@@ -45,7 +45,8 @@ public final class SensorStream {
         this.clippedTurnRate = (BitSet) builder.clippedTurnRate.clone();
         this.accelerationRange = builder.accelerationRange;
         this.turnRateRange = builder.turnRateRange;
-        this.rateHz = medianRate(time);
+        double interval = SampleInterval.of(time);
+        this.rateHz = interval > 0 ? 1 / interval : 0;
         this.gaps = findGaps(time, rateHz);
         this.turnSense = 1;
     }
@@ -129,7 +130,7 @@ public final class SensorStream {
         return time[size - 1];
     }
 
-    /** One over the median sample interval, Hz; 0 for a single sample. */
+    /** True rate between gaps, Hz: one over the usual sample interval; 0 for a single sample. */
     public double rateHz() {
         return rateHz;
     }
@@ -159,20 +160,6 @@ public final class SensorStream {
             found++;
         }
         return found;
-    }
-
-    private static double medianRate(double[] time) {
-        int n = time.length - 1;
-        if (n < 1) {
-            return 0;
-        }
-        double[] steps = new double[n];
-        for (int i = 0; i < n; i++) {
-            steps[i] = time[i + 1] - time[i];
-        }
-        Arrays.sort(steps);
-        double median = steps[n / 2];
-        return median > 0 ? 1 / median : 0;
     }
 
     private static List<Gap> findGaps(double[] time, double rateHz) {
