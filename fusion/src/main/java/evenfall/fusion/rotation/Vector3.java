@@ -11,6 +11,12 @@ public record Vector3(double x, double y, double z) {
 
     public static final Vector3 ZERO = new Vector3(0, 0, 0);
 
+    /** The first axis: forward on the body. */
+    public static final Vector3 X = new Vector3(1, 0, 0);
+
+    /** The second axis: left on the body. */
+    public static final Vector3 Y = new Vector3(0, 1, 0);
+
     /** The third axis: up in the world and on the body. */
     public static final Vector3 UP = new Vector3(0, 0, 1);
 
@@ -42,14 +48,14 @@ public record Vector3(double x, double y, double z) {
     /**
      * The same direction with length 1.
      *
-     * @throws IllegalArgumentException if the length is 0
+     * @throws IllegalArgumentException if the length is 0 or not finite
      */
     public Vector3 normalised() {
         double norm = norm();
-        if (!(norm > 0)) {
-            throw new IllegalArgumentException("a vector of length 0 has no direction");
+        if (norm > 0 && Double.isFinite(norm)) {
+            return times(1 / norm);
         }
-        return times(1 / norm);
+        throw new IllegalArgumentException("no direction in " + this);
     }
 
     /** The part at right angles to the unit vector {@code axis}. */
@@ -60,5 +66,14 @@ public record Vector3(double x, double y, double z) {
     /** The angle between the two, rad, 0 to pi; 0 if either has length 0. */
     public double angleTo(Vector3 other) {
         return Math.atan2(cross(other).norm(), dot(other));
+    }
+
+    /** Some unit vector at a right angle to this one, whose length must not be 0. */
+    public Vector3 anyPerpendicular() {
+        double ax = Math.abs(x);
+        double ay = Math.abs(y);
+        double az = Math.abs(z);
+        Vector3 least = ax <= ay && ax <= az ? X : ay <= az ? Y : UP;
+        return cross(least).normalised();
     }
 }
