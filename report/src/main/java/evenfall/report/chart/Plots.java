@@ -1,0 +1,87 @@
+package evenfall.report.chart;
+
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.text.NumberFormat;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.plot.Plot;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.RectangleInsets;
+
+/** Axes, plots and charts in the house's dress. Every chart begins here. */
+final class Plots {
+
+    private Plots() {}
+
+    /** An axis from {@code low} to {@code high} with a tick each {@code step}. */
+    static NumberAxis axis(double low, double high, double step, NumberFormat labels) {
+        NumberAxis axis = new NumberAxis();
+        axis.setAutoRange(false);
+        axis.setRange(low, high);
+        axis.setTickUnit(new NumberTickUnit(step, labels));
+        axis.setTickLabelFont(Ink.SMALL);
+        axis.setTickLabelPaint(Ink.GREY);
+        axis.setTickMarksVisible(false);
+        axis.setAxisLineVisible(false);
+        axis.setTickLabelInsets(new RectangleInsets(2, 2, 2, 4));
+        axis.setLabelFont(Ink.SMALL);
+        return axis;
+    }
+
+    /** A plot with hairlines and nothing else. */
+    static XYPlot plot(NumberAxis domain, NumberAxis range) {
+        XYPlot plot = new XYPlot(null, domain, range, lines());
+        plain(plot);
+        plot.setDomainGridlinesVisible(false);
+        plot.setRangeGridlinePaint(Ink.HAIRLINE);
+        plot.setRangeGridlineStroke(Ink.THIN);
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setRangeZeroBaselineVisible(true);
+        plot.setRangeZeroBaselinePaint(Ink.ZERO);
+        plot.setRangeZeroBaselineStroke(Ink.THIN);
+        return plot;
+    }
+
+    /** Lines without shapes, each drawn as one path. */
+    static XYLineAndShapeRenderer lines() {
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        renderer.setDrawSeriesLineAsPath(true);
+        renderer.setAutoPopulateSeriesPaint(false);
+        renderer.setAutoPopulateSeriesStroke(false);
+        return renderer;
+    }
+
+    /** No ground, no frame. */
+    static void plain(Plot plot) {
+        plot.setBackgroundPaint(null);
+        plot.setOutlineVisible(false);
+        plot.setInsets(RectangleInsets.ZERO_INSETS);
+        plot.setNoDataMessage(null);
+    }
+
+    /** A chart without title, legend or ground. */
+    static JFreeChart chart(Plot plot) {
+        JFreeChart chart = new JFreeChart(null, Ink.TEXT, plot, false);
+        chart.setBackgroundPaint(null);
+        chart.setBorderVisible(false);
+        chart.setPadding(RectangleInsets.ZERO_INSETS);
+        return chart;
+    }
+
+    /** A step that gives some four ticks over that span: 1, 2 or 5 times a power of ten. */
+    static double step(double span) {
+        double rough = span / 4;
+        double power = Math.pow(10, Math.floor(Math.log10(rough)));
+        double digits = rough / power;
+        double nice = digits < 1.5 ? 1 : digits < 3.5 ? 2 : digits < 7.5 ? 5 : 10;
+        return nice * power;
+    }
+
+    /** Width of text, px. */
+    static double width(Font font, String text, Graphics2D graphics) {
+        return graphics.getFontMetrics(font).stringWidth(text);
+    }
+}

@@ -1,0 +1,109 @@
+package evenfall.report.chart;
+
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.batik.dom.GenericDOMImplementation;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGIDGenerator;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+
+/** A sheet to draw on that becomes an {@link Svg}: first with a {@link Graphics2D}, then with elements laid on top. */
+final class SvgCanvas {
+
+    static final String SVG = "http://www.w3.org/2000/svg";
+
+    private static final int DECIMALS = 1;
+
+    private final Document document;
+    private final SVGGraphics2D graphics;
+    private final List<Element> onTop = new ArrayList<>();
+    private final int width;
+    private final int height;
+    private final String id;
+
+    /**
+     * @param id starts every id inside, so that drawings can share a page; unique on it
+     * @param width of the drawing, px
+     */
+    SvgCanvas(String id, int width, int height) {
+        this.id = id;
+        this.width = width;
+        this.height = height;
+        document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+        context.setIDGenerator(new Ids(id));
+        context.setPrecision(DECIMALS);
+        context.setComment(null);
+        graphics = new SVGGraphics2D(context, false);
+        graphics.setSVGCanvasSize(new Dimension(width, height));
+    }
+
+    Graphics2D graphics() {
+        return graphics;
+    }
+
+    /** A new element that {@link #add} can lay on top or another element can hold; attributes as name, value pairs. */
+    Element element(String name, String... attributes) {
+        Element element = document.createElementNS(SVG, name);
+        for (int i = 0; i + 1 < attributes.length; i += 2) {
+            element.setAttribute(attributes[i], attributes[i + 1]);
+        }
+        return element;
+    }
+
+    /** A new element that holds text. */
+    Element text(String name, String content, String... attributes) {
+        Element element = element(name, attributes);
+        element.appendChild(document.createTextNode(content));
+        return element;
+    }
+
+    void add(Element element) {
+        onTop.add(element);
+    }
+
+    /** The drawing, told to those who cannot see it by {@code title}. */
+    Svg finish(String title) {
+        Element drawn = graphics.getRoot();
+        Element root = element("svg", "viewBox", "0 0 " + width + " " + height, "id", id);
+        root.setAttribute("role", onTop.isEmpty() ? "img" : "group");
+        root.setAttribute("aria-label", title);
+        Element ground = element("g");
+        NamedNodeMap defaults = drawn.getAttributes();
+        for (int i = 0; i < defaults.getLength(); i++) {
+            String name = defaults.item(i).getNodeName();
+            if (!name.equals("width") && !name.equals("height")) {
+                ground.setAttribute(name, defaults.item(i).getNodeValue());
+            }
+        }
+        while (drawn.getFirstChild() != null) {
+            ground.appendChild(drawn.getFirstChild());
+        }
+        root.appendChild(ground);
+        onTop.forEach(root::appendChild);
+        graphics.dispose();
+        return new Svg(SvgWriter.write(root));
+    }
+
+    /** Numbers the ids of one drawing. */
+    private static final class Ids extends SVGIDGenerator {
+
+        private final String id;
+        private int count;
+
+        Ids(String id) {
+            this.id = id;
+        }
+
+        @Override
+        public String generateID(String prefix) {
+            count++;
+            return id + "-" + count;
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package evenfall.report.chart;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
+import org.w3c.dom.Text;
+
+/**
+ * Writes a drawing as short markup: attributes in order of name, those left out that say what holds anyway, and groups
+ * that hold nothing. Namespaces are not written: inside HTML an {@code svg} element needs none.
+ */
+final class SvgWriter {
+
+    /** Rendering hints, the typeface (the page states it) and other things no browser needs to be told. */
+    private static final Set<String> NEVER = Set.of(
+            "color-interpolation",
+            "color-rendering",
+            "font-family",
+            "image-rendering",
+            "shape-rendering",
+            "text-rendering",
+            "xml:space",
+            "contentScriptType",
+            "contentStyleType",
+            "preserveAspectRatio",
+            "zoomAndPan",
+            "version",
+            "xmlns",
+            "xmlns:xlink");
+
+    /** Values that hold for an element that says nothing. */
+    private static final Map<String, String> DEFAULTS = Map.of(
+            "stroke-linecap", "butt",
+            "stroke-linejoin", "miter",
+            "stroke-miterlimit", "10",
+            "stroke-dashoffset", "0",
+            "stroke-opacity", "1",
+            "fill-opacity", "1",
+            "font-style", "normal",
+            "font-weight", "normal");
+
+    private final StringBuilder out = new StringBuilder(8192);
+
+    private SvgWriter() {}
+
+    static String write(Element root) {
+        SvgWriter writer = new SvgWriter();
+        writer.element(root);
+        return writer.out.toString();
+    }
+
+    private void element(Element element) {
+        String name = element.getTagName();
+        if ((name.equals("g") || name.equals("defs"))
+                && element.getElementsByTagName("*").getLength() == 0) {
+            return;
+        }
+        out.append('<').append(name);
+        attributes(element);
+        if (element.getFirstChild() == null) {
+            out.append("/>");
+            return;
+        }
+        out.append('>');
+        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element inner) {
+                element(inner);
+            } else if (child instanceof Text text) {
+                escape(text.getData());
+            }
+        }
+        out.append("</").append(name).append('>');
+    }
+
+    private void attributes(Element element) {
+        NamedNodeMap all = element.getAttributes();
+        Map<String, String> ordered = new TreeMap<>();
+        for (int i = 0; i < all.getLength(); i++) {
+            ordered.put(all.item(i).getNodeName(), all.item(i).getNodeValue());
+        }
+        ordered.forEach((name, value) -> {
+            if (!NEVER.contains(name) && !value.equals(DEFAULTS.get(name))) {
+                out.append(' ').append(name).append("=\"");
+                escape(value);
+                out.append('"');
+            }
+        });
+    }
+
+    private void escape(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append("&quot;");
+                default -> out.append(c);
+            }
+        }
+    }
+}

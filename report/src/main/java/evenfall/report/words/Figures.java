@@ -1,0 +1,44 @@
+package evenfall.report.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
+
+/** Numbers as people read them: rounded, a true minus sign, never "-0", a dash where nothing was measured. */
+public final class Figures {
+
+    /** What stands where nothing was measured. */
+    public static final String MISSING = "–";
+
+    private Figures() {}
+
+    /**
+     * A number with so many decimals; {@link #MISSING} for null and for what is no number.
+     *
+     * @param decimals 0 or more
+     */
+    public static String fixed(@Nullable Double value, int decimals) {
+        if (value == null || !Double.isFinite(value)) {
+            return MISSING;
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        String digits = rounded.abs().toPlainString();
+        return rounded.signum() < 0 ? "−" + digits : digits;
+    }
+
+    /** The same without its sign, for numbers whose side stands in words beside them. */
+    public static String size(@Nullable Double value, int decimals) {
+        return fixed(value == null ? null : Math.abs(value), decimals);
+    }
+
+    /** A drop height, m: one decimal. */
+    public static String height(@Nullable Double metres) {
+        return fixed(metres, 1);
+    }
+
+    /** A moment of a recording as minutes and seconds, such as {@code 4:07}. */
+    public static String clock(double seconds) {
+        long whole = Math.round(seconds);
+        return whole / 60 + ":" + (whole % 60 < 10 ? "0" : "") + whole % 60;
+    }
+}
