@@ -18,15 +18,15 @@ class ThinningTest {
         double[] x = new double[n];
         double[] y = new double[n];
         for (int i = 0; i < n; i++) {
-            x[i] = i / 1000.0;
+            x[i] = (i + 0.5) / 1000;
             y[i] = random.nextDouble(-20, 20);
         }
-        double columns = 80;
+        double columns = 100;
         int[] kept = new Thinning(columns, 5).keep(x, y, 0, n);
 
-        assertThat(kept).as("seed %d", seed).isSorted().hasSizeLessThan(4 * 400 + 1);
-        for (int column = 0; column < 400; column++) {
-            int highest = highestInColumn(y, column * n / 400, (column + 1) * n / 400);
+        assertThat(kept).as("seed %d", seed).isSorted().hasSizeLessThan(4 * 500 + 1);
+        for (int column = 0; column < 500; column++) {
+            int highest = highestInColumn(y, 10 * column, 10 * column + 10);
             assertThat(pixelsFromLine(x, y, kept, highest, columns, 5))
                     .as("seed %d column %d", seed, column)
                     .isLessThanOrEqualTo(0.2);
