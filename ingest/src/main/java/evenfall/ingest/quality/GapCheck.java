@@ -1,0 +1,127 @@
+package evenfall.ingest.quality;
+
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.recording.Gap;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Missing time: each gap where it is and how long, and the sum of what is missing, single lost samples included. */
+final class GapCheck {
+
+    /** So many gaps are told one by one; more are told by the longest of them and a sum. */
+    private static final int TOLD_SINGLY = 10;
+
+    /** A shorter gap is bridged by interpolation without much harm: common practice, no source. */
+    private static final double HARMLESS_S = 0.05;
+
+    /** A step longer than this many intervals has lost a sample; two and a half make a gap. */
+    private static final double LOST_INTERVALS = 1.5;
+
+    /** With stamps that scatter by more than this share of the interval a long step need not be a lost sample. */
+    private static final double CLEAR_STAMPS = 0.2;
+
+    /** More repeated time stamps than this share mean that samples arrive in packets. */
+    private static final double PACKETS = 0.1;
+
+    private GapCheck() {}
+
+    static List<Finding> check(SensorStream stream) {
+        if (stream.size() < 3 || stream.rateHz() == 0) {
+            return List.of();
+        }
+        double interval = 1 / stream.rateHz();
+        boolean clear = ClockCheck.scatter(stream) < CLEAR_STAMPS * interval;
+        int repeated = 0;
+        int single = 0;
+        double firstSingle = Double.NaN;
+        for (int i = 1; i < stream.size(); i++) {
+            double step = stream.time(i) - stream.time(i - 1);
+            if (step == 0) {
+                repeated++;
+            } else if (clear && step > LOST_INTERVALS * interval && step <= SensorStream.GAP_INTERVALS * interval) {
+                single++;
+                firstSingle = single == 1 ? stream.time(i - 1) : firstSingle;
+            }
+        }
+        boolean packets = repeated > PACKETS * stream.size();
+        List<Gap> gaps = packets ? beyondPackets(stream, repeated) : stream.gaps();
+        List<Finding> findings = new ArrayList<>(gaps(gaps, interval));
+        long missing = packets ? 0 : single;
+        for (Gap gap : gaps) {
+            missing += missing(gap, interval);
+        }
+        if (missing > 0) {
+            double first = gaps.isEmpty() ? firstSingle : gaps.get(0).startS();
+            first = single > 0 && !packets ? Math.min(first, firstSingle) : first;
+            findings.add(lost(stream, missing, first));
+        }
+        return findings;
+    }
+
+    private static List<Gap> beyondPackets(SensorStream stream, int repeated) {
+        double packet = stream.durationS() / Math.max(1, stream.size() - 1 - repeated);
+        return stream.gaps().stream()
+                .filter(gap -> gap.lengthS() > SensorStream.GAP_INTERVALS * packet)
+                .toList();
+    }
+
+    private static List<Finding> gaps(List<Gap> gaps, double interval) {
+        if (gaps.size() <= TOLD_SINGLY) {
+            return gaps.stream().map(gap -> gap(gap, interval)).toList();
+        }
+        List<Gap> longest = gaps.stream()
+                .sorted(Comparator.comparingDouble(Gap::lengthS).reversed())
+                .limit(TOLD_SINGLY - 1)
+                .toList();
+        List<Finding> findings = new ArrayList<>();
+        longest.forEach(gap -> findings.add(gap(gap, interval)));
+        List<Gap> rest = gaps.stream().filter(gap -> !longest.contains(gap)).toList();
+        double sum = rest.stream().mapToDouble(Gap::lengthS).sum();
+        double most = rest.stream().mapToDouble(Gap::lengthS).max().orElse(0);
+        findings.add(new Finding(
+                FindingCode.GAP,
+                most < HARMLESS_S ? Severity.NOTE : Severity.WARNING,
+                rest.size() + " more gaps, the first at "
+                        + Wording.moment(rest.get(0).startS()) + " and the last at "
+                        + Wording.moment(rest.get(rest.size() - 1).startS()) + ", none longer than "
+                        + Wording.length(most) + ", together " + Wording.length(sum)
+                        + ": look at the link between sensor and logger.",
+                null,
+                rest.get(0).startS()));
+        return findings;
+    }
+
+    private static Finding gap(Gap gap, double interval) {
+        boolean harmless = gap.lengthS() < HARMLESS_S;
+        return new Finding(
+                FindingCode.GAP,
+                harmless ? Severity.NOTE : Severity.WARNING,
+                "A gap of " + Wording.length(gap.lengthS()) + " at " + Wording.moment(gap.startS()) + " ("
+                        + Wording.count(missing(gap, interval), "sample", "samples") + " missing): "
+                        + (harmless
+                                ? "bridged; a peak that falls into it is lost."
+                                : "what happened in it is not known, and angles after it are less sure."),
+                null,
+                gap.startS());
+    }
+
+    private static Finding lost(SensorStream stream, long missing, double first) {
+        double share = (double) missing / (stream.size() + missing);
+        return new Finding(
+                FindingCode.LOST_SAMPLES,
+                share > 0.01 ? Severity.WARNING : Severity.NOTE,
+                Wording.count(missing, "sample is", "samples are") + " missing in all ("
+                        + Wording.percent(share) + "), the first at " + Wording.moment(first)
+                        + ": a peak may read too low where they are missing.",
+                null,
+                first);
+    }
+
+    private static long missing(Gap gap, double interval) {
+        return Math.max(1, Math.round(gap.lengthS() / interval) - 1);
+    }
+}

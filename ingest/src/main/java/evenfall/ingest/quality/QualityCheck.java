@@ -1,0 +1,36 @@
+package evenfall.ingest.quality;
+
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Looks a stream over and says what is wrong or doubtful, each with the time where it first happens.
+ *
+ * <p>Findings are grouped: the same trouble many times over is told once, with how often and for how long. They name no
+ * place on the body ({@link Finding#at}); what a reader had to refuse stands in its own findings.
+ */
+public final class QualityCheck {
+
+    private QualityCheck() {}
+
+    /** Findings in order of time; those of the whole stream first. A pure function of the stream. */
+    public static List<Finding> check(SensorStream stream) {
+        List<Finding> findings = new ArrayList<>();
+        findings.addAll(ClockCheck.check(stream));
+        findings.addAll(GapCheck.check(stream));
+        findings.addAll(ClippingCheck.check(stream));
+        findings.addAll(StuckCheck.check(stream));
+        findings.addAll(RestCheck.check(stream));
+        findings.addAll(TurnUnitsCheck.check(stream));
+        findings.sort(Comparator.comparingDouble(QualityCheck::moment));
+        return List.copyOf(findings);
+    }
+
+    private static double moment(Finding finding) {
+        Double at = finding.atS();
+        return at == null ? Double.NEGATIVE_INFINITY : at;
+    }
+}

@@ -1,0 +1,137 @@
+package evenfall.ingest.quality;
+
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What rest shows: that the accelerometer reads 1 g, and what the gyroscope reads when nothing turns.
+ *
+ * <p>A second counts as rest when the acceleration scatters by less than {@value #SCATTER} of its own size, whatever
+ * its unit, and for the gyroscope when the turn rate scatters by less than 2 deg/s besides.
+ */
+final class RestCheck {
+
+    private static final double STANDARD_GRAVITY = 9.80665;
+    private static final double WINDOW_S = 1;
+    private static final double SCATTER = 0.02;
+    private static final double STILL_TURN_RATE = Math.toRadians(2);
+
+    /** Cheap sensors at rest read 0.84 to 1.15 g in the open recordings of people; beyond this it is another unit. */
+    private static final double REST_LOW = 0.8;
+
+    private static final double REST_HIGH = 1.25;
+
+    /** Without rest the middle of all readings lies within these of 1 g, jogging included. */
+    private static final double MOVING_LOW = 0.6;
+
+    private static final double MOVING_HIGH = 1.7;
+
+    /** Cheap sensors are within about 4 deg/s in the open recordings; more is a sensor that wants setting to zero. */
+    private static final double LARGE_BIAS = Math.toRadians(4.5);
+
+    private static final int FEWEST_WINDOWS = 2;
+    private static final int MOST_WINDOWS = 4096;
+
+    private RestCheck() {}
+
+    static List<Finding> check(SensorStream stream) {
+        List<Finding> findings = new ArrayList<>();
+        if (stream.rateHz() == 0 || stream.durationS() < WINDOW_S) {
+            return findings;
+        }
+        Windows still = new Windows();
+        Windows quiet = new Windows();
+        Windows every = new Windows();
+        int length = (int) Math.max(10, Math.round(WINDOW_S * stream.rateHz()));
+        int most = Math.max(1, (stream.size() - length) / MOST_WINDOWS);
+        int stride = Math.max(length / 2, most);
+        for (int from = 0; from + length <= stream.size(); from += stride) {
+            if (stream.time(from + length - 1) - stream.time(from) > 1.2 * WINDOW_S) {
+                continue;
+            }
+            Window window = Window.of(stream, from, length);
+            every.add(window);
+            if (window.accelerationScatter() < SCATTER * window.acceleration()) {
+                quiet.add(window);
+                if (window.turnRateScatter() < STILL_TURN_RATE) {
+                    still.add(window);
+                }
+            }
+        }
+        if (quiet.size() >= FEWEST_WINDOWS) {
+            units(quiet, true, findings);
+        } else if (every.size() > 0) {
+            units(every, false, findings);
+        }
+        if (still.size() >= FEWEST_WINDOWS) {
+            bias(still, findings);
+        }
+        return findings;
+    }
+
+    private static void units(Windows windows, boolean rest, List<Finding> findings) {
+        double ratio = windows.median(Window::acceleration) / STANDARD_GRAVITY;
+        if (ratio > (rest ? REST_LOW : MOVING_LOW) && ratio < (rest ? REST_HIGH : MOVING_HIGH)) {
+            return;
+        }
+        findings.add(new Finding(
+                FindingCode.UNITS,
+                Severity.ERROR,
+                (rest ? "At rest" : "On the whole") + " the accelerometer reads " + significant(ratio)
+                        + " g instead of 1 g (first at "
+                        + Wording.moment(windows.first().atS()) + "): " + UnitGuess.words(ratio) + ".",
+                null,
+                windows.first().atS()));
+    }
+
+    private static void bias(Windows still, List<Finding> findings) {
+        double x = still.median(Window::gx);
+        double y = still.median(Window::gy);
+        double z = still.median(Window::gz);
+        double size = Math.sqrt(x * x + y * y + z * z);
+        if (size <= LARGE_BIAS) {
+            return;
+        }
+        findings.add(new Finding(
+                FindingCode.GYRO_BIAS,
+                Severity.WARNING,
+                "At rest the gyroscope reads " + Wording.number(Math.toDegrees(size), 1) + " deg/s instead of 0 (x "
+                        + Wording.number(Math.toDegrees(x), 1) + ", y " + Wording.number(Math.toDegrees(y), 1) + ", z "
+                        + Wording.number(Math.toDegrees(z), 1) + ", first at "
+                        + Wording.moment(still.first().atS())
+                        + "): angles drift faster; let the sensor warm up, lie still and set itself to zero.",
+                null,
+                still.first().atS()));
+    }
+
+    private static String significant(double ratio) {
+        return Wording.number(ratio, ratio >= 100 ? 0 : ratio >= 10 ? 1 : ratio >= 0.1 ? 2 : 5);
+    }
+
+    private static final class Windows {
+
+        private final List<Window> windows = new ArrayList<>();
+
+        void add(Window window) {
+            windows.add(window);
+        }
+
+        int size() {
+            return windows.size();
+        }
+
+        Window first() {
+            return windows.get(0);
+        }
+
+        double median(ToDoubleFunction<Window> value) {
+            double[] sorted = windows.stream().mapToDouble(value).sorted().toArray();
+            return sorted[sorted.length / 2];
+        }
+    }
+}

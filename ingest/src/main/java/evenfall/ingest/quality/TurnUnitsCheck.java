@@ -1,0 +1,141 @@
+package evenfall.ingest.quality;
+
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.recording.SensorStream;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Whether the gyroscope's unit can be right: while the body moves slowly the direction of gravity in the sensor turns
+ * as the gyroscope says, du/dt = -omega x u.
+ *
+ * <p>The slope of the one against the other over steps of {@value #STEP_S} s is 1 when the units are right, 57.3 or
+ * its inverse when degrees and radians are mixed up. Only a clear relation is believed.
+ */
+final class TurnUnitsCheck {
+
+    private static final double STEP_S = 0.1;
+
+    /** Steps count while the force stays this close to its usual size, so that it is mostly gravity. */
+    private static final double MOSTLY_GRAVITY = 0.1;
+
+    private static final double CLEAR = 0.7;
+    private static final int FEWEST_STEPS = 20;
+
+    /** Beyond this factor it is a unit, not a fault of scale. */
+    private static final double FAR_OFF = 8;
+
+    private TurnUnitsCheck() {}
+
+    static List<Finding> check(SensorStream stream) {
+        int length = (int) Math.round(STEP_S * stream.rateHz());
+        int steps = length < 2 ? 0 : stream.size() / length;
+        if (steps < FEWEST_STEPS) {
+            return List.of();
+        }
+        Relation relation = relation(stream, length, steps);
+        double slope = relation.slope();
+        if (relation.count < FEWEST_STEPS
+                || relation.clearness() < CLEAR
+                || (Math.abs(slope) < FAR_OFF && Math.abs(slope) > 1 / FAR_OFF)) {
+            return List.of();
+        }
+        boolean small = Math.abs(slope) > 1;
+        double factor = small ? Math.abs(slope) : 1 / Math.abs(slope);
+        boolean degrees = factor > 40 && factor < 80;
+        return List.of(new Finding(
+                FindingCode.UNITS,
+                Severity.ERROR,
+                "The gyroscope reads about " + Wording.number(factor, 0) + " times too "
+                        + (small ? "little" : "much") + " against the way gravity turns (first at "
+                        + Wording.moment(relation.firstS) + "): "
+                        + (degrees
+                                ? "the numbers look like " + (small ? "rad/s taken for deg/s" : "deg/s taken for rad/s")
+                                        + "; say \"" + (small ? "rad/s" : "deg/s")
+                                        + "\" in the header or the layout file."
+                                : "correct its unit or scale in the layout file."),
+                null,
+                relation.firstS));
+    }
+
+    private static Relation relation(SensorStream stream, int length, int steps) {
+        double usual = usualForce(stream, length, steps);
+        double[][] mean = new double[3][6];
+        Relation relation = new Relation();
+        int good = 0;
+        for (int step = 0; step < steps; step++) {
+            double[] now = mean[step % 3];
+            double force = means(stream, step * length, length, now);
+            double spent = stream.time(step * length + length - 1) - stream.time(step * length);
+            good = Math.abs(force / usual - 1) < MOSTLY_GRAVITY && spent < 1.5 * STEP_S ? good + 1 : 0;
+            if (good >= 3) {
+                relation.add(
+                        mean[(step + 1) % 3],
+                        mean[(step + 2) % 3],
+                        now,
+                        length / stream.rateHz(),
+                        stream.time((step - 1) * length));
+            }
+        }
+        return relation;
+    }
+
+    private static double usualForce(SensorStream stream, int length, int steps) {
+        int stride = Math.max(1, steps / 2048);
+        double[] mean = new double[6];
+        double[] forces = new double[(steps + stride - 1) / stride];
+        for (int k = 0; k < forces.length; k++) {
+            forces[k] = means(stream, k * stride * length, length, mean);
+        }
+        Arrays.sort(forces);
+        return forces[forces.length / 2];
+    }
+
+    /** Mean direction of force and mean turn rate over a step; returns the size of the mean force, m/s². */
+    private static double means(SensorStream stream, int from, int length, double[] into) {
+        for (Axis axis : Axis.values()) {
+            double sum = 0;
+            for (int i = from; i < from + length; i++) {
+                sum += axis.value(stream, i);
+            }
+            into[axis.column()] = sum / length;
+        }
+        double force = Math.sqrt(into[0] * into[0] + into[1] * into[1] + into[2] * into[2]);
+        for (int c = 0; c < 3; c++) {
+            into[c] = force > 0 ? into[c] / force : 0;
+        }
+        return force;
+    }
+
+    private static final class Relation {
+
+        private double both;
+        private double seen;
+        private double said;
+        private int count;
+        private double firstS;
+
+        void add(double[] before, double[] at, double[] after, double stepS, double timeS) {
+            firstS = count++ == 0 ? timeS : firstS;
+            for (int c = 0; c < 3; c++) {
+                int d = (c + 1) % 3;
+                int e = (c + 2) % 3;
+                double turned = (after[c] - before[c]) / 2;
+                double told = -(at[3 + d] * at[e] - at[3 + e] * at[d]) * stepS;
+                both += turned * told;
+                seen += turned * turned;
+                said += told * told;
+            }
+        }
+
+        double slope() {
+            return said > 0 ? both / said : 0;
+        }
+
+        double clearness() {
+            return seen > 0 && said > 0 ? Math.abs(both) / Math.sqrt(seen * said) : 0;
+        }
+    }
+}

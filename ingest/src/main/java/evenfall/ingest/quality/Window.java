@@ -1,0 +1,47 @@
+package evenfall.ingest.quality;
+
+import evenfall.ingest.recording.SensorStream;
+
+/**
+ * Means and scatter of a short stretch.
+ *
+ * @param atS when it begins, s
+ * @param acceleration length of the mean specific force, m/s²
+ * @param accelerationScatter root mean square distance from that mean, m/s²
+ * @param gx mean turn rate about x, and so on, rad/s
+ * @param turnRateScatter root mean square distance from the mean turn rate, rad/s
+ */
+record Window(
+        double atS,
+        double acceleration,
+        double accelerationScatter,
+        double gx,
+        double gy,
+        double gz,
+        double turnRateScatter) {
+
+    static Window of(SensorStream stream, int from, int length) {
+        double[] sum = new double[6];
+        double[] squares = new double[6];
+        for (Axis axis : Axis.values()) {
+            int c = axis.column();
+            double origin = axis.value(stream, from);
+            for (int i = from; i < from + length; i++) {
+                double value = axis.value(stream, i) - origin;
+                sum[c] += value;
+                squares[c] += value * value;
+            }
+            double mean = sum[c] / length;
+            squares[c] = Math.max(0, squares[c] / length - mean * mean);
+            sum[c] = mean + origin;
+        }
+        return new Window(
+                stream.time(from),
+                Math.sqrt(sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2]),
+                Math.sqrt(squares[0] + squares[1] + squares[2]),
+                sum[3],
+                sum[4],
+                sum[5],
+                Math.sqrt(squares[3] + squares[4] + squares[5]));
+    }
+}
