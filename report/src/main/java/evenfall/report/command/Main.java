@@ -1,19 +1,30 @@
 package evenfall.report.command;
 
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import evenfall.ingest.progress.Progress;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 
-/** The program {@code evenfall}: picks the command and turns failures into one sentence and an exit status. */
-@Command(name = "evenfall", description = "An honest account of how a person lands.")
-public final class Main implements Runnable {
+/** The program {@code evenfall}: runs a command and exits with its status. */
+public final class Main {
 
-    @Override
-    public void run() {
-        CommandLine.usage(this, System.err);
+    private Main() {}
+
+    /** Runs a command on the standard streams and exits with its status. */
+    public static void main(String[] args) {
+        StandardOutput output = new StandardOutput();
+        PrintStream out = new PrintStream(output, false, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        Progress progress = Terminal.errorIsTerminal() ? new ProgressBar(err) : Progress.NONE;
+        int status = new CommandRunner(new Console(out, err, progress, output::failure)).run(args);
+        System.exit(status);
     }
 
-    /** Runs a command and exits with its status. */
-    public static void main(String[] args) {
-        System.exit(new CommandLine(new Main()).execute(args));
+    /**
+     * Runs a command on given streams, drawing no progress.
+     *
+     * @return the exit status: 0 done, 1 failed while running, 2 wrong usage, 3 the input can't be used
+     */
+    public static int run(String[] args, PrintStream out, PrintStream err) {
+        return new CommandRunner(new Console(out, err, Progress.NONE, () -> null)).run(args);
     }
 }

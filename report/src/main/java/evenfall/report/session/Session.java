@@ -1,9 +1,14 @@
 package evenfall.report.session;
 
 import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.landing.Landing;
 import evenfall.fusion.orientation.FilterKind;
+import evenfall.report.form.FormJudge;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.log.LandingNote;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,5 +35,31 @@ public record Session(
         sources = List.copyOf(sources);
         landings = List.copyOf(landings);
         diary = List.copyOf(diary);
+    }
+
+    /**
+     * Puts a session together: judges each landing and lays the coach's notes beside it.
+     *
+     * @param notes notes by {@link Landing#index()}
+     * @param judge who judges form
+     */
+    public static Session of(
+            @Nullable String athlete,
+            @Nullable String date,
+            List<String> sources,
+            RecordingAnalysis analysis,
+            FilterKind filter,
+            FormJudge judge,
+            Map<Integer, LandingNote> notes,
+            List<DiaryEntry> diary) {
+        List<SessionLanding> landings = new ArrayList<>();
+        for (Landing landing : analysis.landings()) {
+            landings.add(new SessionLanding(
+                    landing,
+                    landing.measures() == null ? null : judge.judge(landing.measures()),
+                    analysis.traces().get(landing.index()),
+                    notes.getOrDefault(landing.index(), LandingNote.NONE)));
+        }
+        return new Session(athlete, date, sources, analysis, filter, landings, diary);
     }
 }

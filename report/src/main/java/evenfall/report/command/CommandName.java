@@ -1,0 +1,32 @@
+package evenfall.report.command;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The commands and what makes them. The name on the command line is the constant's in lower case. */
+enum CommandName {
+    LANDINGS,
+    ORIENTATION;
+
+    String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** A fresh command of this name; its class is loaded only now. */
+    Task create(Console console) {
+        return switch (this) {
+            case LANDINGS -> new LandingsCommand(console);
+            case ORIENTATION -> new OrientationCommand(console);
+        };
+    }
+
+    static Optional<CommandName> named(String code) {
+        return Arrays.stream(values()).filter(name -> name.code().equals(code)).findFirst();
+    }
+
+    static String list() {
+        return Arrays.stream(values()).map(CommandName::code).collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,121 @@
+package evenfall.report.command;
+
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.session.ProgramVersion;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+
+/** Picks the command, runs it, and turns every failure into one sentence and an exit status. */
+final class CommandRunner {
+
+    /** Done. */
+    static final int DONE = 0;
+
+    /** Failed while running. */
+    static final int FAILED = 1;
+
+    /** Wrong usage. */
+    static final int WRONG_USAGE = 2;
+
+    /** The input can't be used. */
+    static final int UNUSABLE_INPUT = 3;
+
+    private final Console console;
+
+    CommandRunner(Console console) {
+        this.console = console;
+    }
+
+    int run(String... args) {
+        try {
+            return runOrThrow(args);
+        } catch (OutputClosedException e) {
+            return DONE;
+        } catch (IOException e) {
+            console.say(Sentences.ofFiles(e));
+            return FAILED;
+        } catch (UsageException e) {
+            console.say(String.valueOf(e.getMessage()));
+            return WRONG_USAGE;
+        } catch (UnusableInputException e) {
+            console.say(String.valueOf(e.getMessage()));
+            return UNUSABLE_INPUT;
+        } catch (OutOfMemoryError e) {
+            console.say("There is not enough memory for this; give the program more, such as java -Xmx2g -jar …");
+            return FAILED;
+        } catch (Exception | StackOverflowError e) {
+            console.say(Sentences.ofFault(e));
+            return FAILED;
+        } finally {
+            console.endProgress();
+        }
+    }
+
+    private int runOrThrow(String... args) throws Exception {
+        if (args.length == 0) {
+            throw new UsageException(
+                    "Say which command to run: " + CommandName.list() + "; 'evenfall --help' tells what each does.");
+        }
+        Optional<CommandName> name = CommandName.named(args[0]);
+        if (name.isEmpty() && !args[0].startsWith("-")) {
+            throw new UsageException(
+                    "There is no command '" + args[0] + "'; the commands are " + CommandName.list() + ".");
+        }
+        CommandLine root = new CommandLine(new RootCommand());
+        if (name.isPresent()) {
+            // Only the command asked for is built: reading the annotations of all takes time at every start.
+            root.addSubcommand(name.get().code(), name.get().create(console));
+        } else {
+            for (CommandName each : CommandName.values()) {
+                root.addSubcommand(each.code(), each.create(console));
+            }
+        }
+        root.getSubcommands().values().forEach(CommandRunner::dress);
+        dress(root);
+        return parseAndCall(root, args);
+    }
+
+    private int parseAndCall(CommandLine root, String... args) throws Exception {
+        CommandLine.ParseResult parsed;
+        try {
+            parsed = root.parseArgs(args);
+        } catch (ParameterException e) {
+            throw new UsageException(Sentences.ofUsage(e));
+        }
+        CommandLine.ParseResult last = parsed.hasSubcommand() ? parsed.subcommand() : parsed;
+        CommandLine command = last.commandSpec().commandLine();
+        if (last.isUsageHelpRequested()) {
+            print(command.getUsageMessage(Ansi.OFF));
+            return DONE;
+        }
+        if (last.isVersionHelpRequested()) {
+            StringWriter text = new StringWriter();
+            command.printVersionHelp(new PrintWriter(text), Ansi.OFF);
+            print(text.toString());
+            return DONE;
+        }
+        if (command.getCommand() instanceof Task task) {
+            return task.perform();
+        }
+        throw new UsageException("Say which command to run: " + CommandName.list() + ".");
+    }
+
+    private void print(String text) throws IOException {
+        console.results().write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void dress(CommandLine command) {
+        command.getCommandSpec()
+                .mixinStandardHelpOptions(true)
+                .version(ProgramVersion.PROGRAM + " " + ProgramVersion.version());
+        command.setUsageHelpWidth(100);
+        command.setExpandAtFiles(false);
+        command.setAbbreviatedOptionsAllowed(false);
+    }
+}

@@ -1,0 +1,58 @@
+package evenfall.report.command;
+
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.report.result.RecordingFiles;
+import evenfall.report.result.SessionReading;
+import evenfall.report.session.Session;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Prints the landings of one recording. */
+@Command(name = "landings", description = "The landings of one recording, without a training log.")
+final class LandingsCommand implements Task {
+
+    private static final Set<OutputFormat> WRITTEN =
+            EnumSet.of(OutputFormat.TABLE, OutputFormat.CSV, OutputFormat.JSON);
+
+    private final Console console;
+
+    @Mixin
+    private RecordingOptions recording;
+
+    @Option(
+            names = "--filter",
+            paramLabel = "NAME",
+            converter = FilterOption.class,
+            description = FilterOption.DESCRIPTION)
+    private FilterKind filter = FilterKind.TWO_PASS;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            converter = OutputFormat.Converter.class,
+            description = "table (the default), csv or json.")
+    private OutputFormat format = OutputFormat.TABLE;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
+    private @Nullable Path out;
+
+    LandingsCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException {
+        OutputFormat written = format.among(WRITTEN);
+        RecordingFiles files = recording.files();
+        ResultFile result = ResultFile.at(console, out, files.all());
+        Session session = SessionReading.ofFiles(files, filter, console.progress());
+        result.write(text -> SessionPrinter.print(session, written, text));
+        return CommandRunner.DONE;
+    }
+}

@@ -1,0 +1,47 @@
+package evenfall.report.command;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** The forms a result can take. */
+enum OutputFormat {
+    TABLE,
+    CSV,
+    JSON,
+    HTML;
+
+    /** The name on the command line. */
+    String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * This format, if it is among those a command writes.
+     *
+     * @throws UsageException if not
+     */
+    OutputFormat among(Set<OutputFormat> written) {
+        if (!written.contains(this)) {
+            throw new UsageException("--format " + code() + " is not written by this command; choose one of "
+                    + written.stream().sorted().map(OutputFormat::code).collect(Collectors.joining(", ")) + ".");
+        }
+        return this;
+    }
+
+    /** Reads the name of a format. */
+    static final class Converter implements ITypeConverter<OutputFormat> {
+
+        @Override
+        public OutputFormat convert(String text) {
+            return Arrays.stream(values())
+                    .filter(format -> format.code().equals(text))
+                    .findFirst()
+                    .orElseThrow(() -> new TypeConversionException("'" + text + "' is none of "
+                            + Arrays.stream(values()).map(OutputFormat::code).collect(Collectors.joining(", "))));
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package evenfall.report.command;
+
+import evenfall.report.json.LandingsDocument;
+import evenfall.report.session.Session;
+import evenfall.report.table.SessionCsv;
+import evenfall.report.table.SessionText;
+import java.io.IOException;
+
+/** Writes a session in one of its formats. */
+final class SessionPrinter {
+
+    private SessionPrinter() {}
+
+    static void print(Session session, OutputFormat format, Appendable out) throws IOException {
+        switch (format) {
+            case TABLE -> SessionText.write(session, out);
+            case CSV -> SessionCsv.write(session, out);
+            case JSON -> out.append(LandingsDocument.of(session));
+            default -> throw new IllegalArgumentException("sessions are not written as " + format.code());
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package evenfall.report.csv;
+
+import java.io.IOException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes rows of cells after RFC 4180: comma, CRLF, quotes where a cell needs them.
+ *
+ * <p>Text that a spreadsheet would take for a formula is given a leading apostrophe, so that opening a table never runs
+ * anything a person typed as a remark. Numbers are written as they are.
+ */
+public final class CsvWriter {
+
+    private final Appendable out;
+    private boolean rowStarted;
+
+    /** A writer that appends to {@code out} and never closes it. */
+    public CsvWriter(Appendable out) {
+        this.out = out;
+    }
+
+    /** Adds a text cell; an empty one for null. */
+    public CsvWriter text(@Nullable String text) throws IOException {
+        return cell(text == null ? "" : guarded(text));
+    }
+
+    /** Adds a number cell, six decimals at most; an empty one for null and for what is not finite. */
+    public CsvWriter number(@Nullable Double value) throws IOException {
+        return cell(value == null || !Double.isFinite(value) ? "" : PlainNumber.of(value));
+    }
+
+    /** Ends the row. */
+    public CsvWriter end() throws IOException {
+        out.append("\r\n");
+        rowStarted = false;
+        return this;
+    }
+
+    private CsvWriter cell(String cell) throws IOException {
+        if (rowStarted) {
+            out.append(',');
+        }
+        rowStarted = true;
+        if (cell.indexOf(',') < 0 && cell.indexOf('"') < 0 && cell.indexOf('\n') < 0 && cell.indexOf('\r') < 0) {
+            out.append(cell);
+        } else {
+            out.append('"').append(cell.replace("\"", "\"\"")).append('"');
+        }
+        return this;
+    }
+
+    private static String guarded(String text) {
+        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+}

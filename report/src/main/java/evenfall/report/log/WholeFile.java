@@ -1,0 +1,91 @@
+package evenfall.report.log;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a file whole or not at all: into a temporary file beside it, synced, then renamed. */
+public final class WholeFile {
+
+    /** Marks files that a killed program may leave behind; nobody reads them. */
+    public static final String TEMPORARY = ".part";
+
+    private WholeFile() {}
+
+    /** What fills a file. */
+    @FunctionalInterface
+    public interface Body {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Writes {@code target}, replacing what is there only once all is on disk. A target that is no plain file (a pipe,
+     * a terminal) is written straight through.
+     */
+    public static void write(Path target, Body body) throws IOException {
+        Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+        if (Files.exists(real) && !Files.isRegularFile(real)) {
+            try (OutputStream out = Files.newOutputStream(real)) {
+                body.writeTo(out);
+            }
+            return;
+        }
+        Path temporary = real.resolveSibling("." + real.getFileName() + "."
+                + ProcessHandle.current().pid() + "-" + Thread.currentThread().getId() + TEMPORARY);
+        try {
+            try (OutputStream out = Files.newOutputStream(
+                    temporary,
+                    StandardOpenOption.CREATE,
+                    StandardOpenOption.TRUNCATE_EXISTING,
+                    StandardOpenOption.WRITE)) {
+                body.writeTo(out);
+            }
+            sync(temporary);
+            rename(temporary, real);
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+    }
+
+    /** Writes a text in UTF-8. */
+    public static void write(Path target, String text) throws IOException {
+        write(target, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Waits until a file's bytes are on disk. */
+    static void sync(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
+    /** Renames at one stroke, replacing a file, and makes the rename last. */
+    static void rename(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+        syncFolder(to.toAbsolutePath().getParent());
+    }
+
+    /** Waits until a folder's list of names is on disk, where the system can do that. */
+    static void syncFolder(@Nullable Path folder) {
+        if (folder == null) {
+            return;
+        }
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException e) {
+            // Some systems do not open folders; there the rename itself is all one can ask for.
+            return;
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package evenfall.report.result;
+
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
+import evenfall.ingest.recording.UnusableInputException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The files of one recording.
+ *
+ * @param pelvis the pelvis's table, or one table of both sensors where the layout says so
+ * @param upperBack the upper back's table, or null
+ * @param layout the layout file, or null where the tables' headers say enough
+ */
+public record RecordingFiles(
+        Path pelvis, @Nullable Path upperBack, @Nullable Path layout) {
+
+    /** All files, in the order of the parameters. */
+    public List<Path> all() {
+        List<Path> files = new ArrayList<>();
+        files.add(pelvis);
+        if (upperBack != null) {
+            files.add(upperBack);
+        }
+        if (layout != null) {
+            files.add(layout);
+        }
+        return files;
+    }
+
+    /** The names of the recorded files, as a person would call them. */
+    public List<String> names() {
+        List<String> names = new ArrayList<>();
+        names.add(String.valueOf(pelvis.getFileName()));
+        if (upperBack != null) {
+            names.add(String.valueOf(upperBack.getFileName()));
+        }
+        return names;
+    }
+
+    /**
+     * Reads the recording.
+     *
+     * @throws UnusableInputException if a file is missing or cannot be used
+     */
+    public Recording read(Progress progress) {
+        all().forEach(RecordingFiles::requireFile);
+        throw new UnusableInputException("Tables cannot be read yet.");
+    }
+
+    /** Reads one sensor's table. */
+    public static SensorRecording readSensor(Path file, @Nullable Path layout, Progress progress) {
+        requireFile(file);
+        throw new UnusableInputException("Tables cannot be read yet.");
+    }
+
+    /**
+     * Checks that a file is there to be read.
+     *
+     * @throws UnusableInputException if it is not
+     */
+    public static void requireFile(Path file) {
+        if (!Files.exists(file)) {
+            throw new UnusableInputException("There is no file " + file + "; check the path.");
+        }
+        if (Files.isDirectory(file)) {
+            throw new UnusableInputException(file + " is a folder; name a file in it.");
+        }
+        if (!Files.isReadable(file)) {
+            throw new UnusableInputException("The file " + file + " may not be read; change its permissions.");
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package evenfall.report.result;
+
+import evenfall.fusion.analysis.RecordingAnalyser;
+import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.place.Place;
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.Recording;
+import evenfall.report.form.FormJudge;
+import evenfall.report.form.FormLimits;
+import evenfall.report.session.Session;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Reads and analyses recordings and puts sessions together. */
+public final class SessionReading {
+
+    private SessionReading() {}
+
+    /** The session of files that are in no log, judged by the starting limits. */
+    public static Session ofFiles(RecordingFiles files, FilterKind filter, Progress progress) {
+        return Session.of(
+                null,
+                null,
+                files.names(),
+                analyse(files, filter, progress),
+                filter,
+                new FormJudge(FormLimits.STARTING),
+                Map.of(),
+                List.of());
+    }
+
+    /** Reads and analyses; says why trunk measures are missing where only the pelvis was recorded. */
+    public static RecordingAnalysis analyse(RecordingFiles files, FilterKind filter, Progress progress) {
+        Recording recording = files.read(progress);
+        RecordingAnalysis analysis = new RecordingAnalyser(filter).analyse(recording, progress);
+        boolean told = analysis.findings().stream().anyMatch(finding -> finding.code() == FindingCode.NO_UPPER_BACK);
+        if (recording.upperBack() != null || told) {
+            return analysis;
+        }
+        List<Finding> findings = new ArrayList<>(analysis.findings());
+        findings.add(new Finding(
+                FindingCode.NO_UPPER_BACK,
+                Severity.NOTE,
+                "No upper-back recording was given, so trunk, twist and spine are not measured;"
+                        + " give one to have them.",
+                Place.UPPER_BACK,
+                null));
+        return new RecordingAnalysis(
+                analysis.durationS(),
+                analysis.rateHz(),
+                analysis.clock(),
+                analysis.mounting(),
+                findings,
+                analysis.landings(),
+                analysis.traces());
+    }
+}

@@ -1,0 +1,189 @@
+package evenfall.report.table;
+
+import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.event.EventKind;
+import evenfall.fusion.landing.LandingFlag;
+import evenfall.fusion.landing.Measures;
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.place.Place;
+import evenfall.report.form.FormVerdict;
+import evenfall.report.form.Reason;
+import evenfall.report.log.LandingNote;
+import evenfall.report.session.Session;
+import evenfall.report.session.SessionLanding;
+import java.io.IOException;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** A session as text for a person at a terminal: units, sides in words, reasons under each landing. */
+public final class SessionText {
+
+    /** Said wherever form is shown. */
+    public static final String CAUTION = "Form says nothing about knees, feet or head: look at the film."
+            + " Not a medical device: pain means stop, and new joint pain ends the drops of the day.";
+
+    private SessionText() {}
+
+    /** Writes the session. */
+    public static void write(Session session, Appendable out) throws IOException {
+        out.append(opening(session)).append("\n\n");
+        if (!session.landings().isEmpty()) {
+            TextGrid grid = new TextGrid();
+            grid.row(
+                    "#",
+                    "contact",
+                    "drop",
+                    "peak",
+                    "braking",
+                    "pelvis turned",
+                    "trunk leaned",
+                    "at lowest, pelvis is",
+                    "spine folded",
+                    "form");
+            for (SessionLanding event : session.landings()) {
+                event(grid, event);
+            }
+            grid.write(out);
+            out.append('\n');
+        }
+        for (Finding finding : session.analysis().findings()) {
+            out.append(finding(finding)).append('\n');
+        }
+        out.append(CAUTION).append('\n');
+    }
+
+    /** One landing as one line, for a stream of landings. */
+    public static String line(SessionLanding event) {
+        StringBuilder line = new StringBuilder();
+        line.append(event.landing().index())
+                .append("  ")
+                .append(clock(event.landing().moments().contactS()));
+        Measures measures = event.landing().measures();
+        if (measures == null) {
+            return line.append("  ").append(other(event)).toString();
+        }
+        line.append("  drop ").append(Cells.metres(measures.fall().dropHeightM()));
+        line.append(", peak ").append(Cells.peak(measures.impact()));
+        line.append(", form ").append(form(event.verdict()));
+        String reasons = reasons(event.verdict());
+        return reasons.isEmpty()
+                ? line.toString()
+                : line.append(": ").append(reasons).toString();
+    }
+
+    private static String opening(Session session) {
+        RecordingAnalysis analysis = session.analysis();
+        long landings = session.landings().stream()
+                .filter(event -> event.landing().kind() == EventKind.LANDING)
+                .count();
+        StringBuilder text = new StringBuilder();
+        if (session.athlete() != null) {
+            text.append(session.athlete()).append(", ").append(session.date()).append(": ");
+        }
+        text.append(landings == 1 ? "1 landing" : landings == 0 ? "No landing" : landings + " landings");
+        text.append(" in ").append(clock(analysis.durationS()));
+        text.append(String.format(Locale.ROOT, " min, recorded at %.1f samples a second", analysis.rateHz()));
+        text.append(analysis.clock() == null ? " by the pelvis sensor." : " by pelvis and upper-back sensors.");
+        return text.toString();
+    }
+
+    private static void event(TextGrid grid, SessionLanding event) {
+        String index = Integer.toString(event.landing().index());
+        String contact = clock(event.landing().moments().contactS());
+        Measures measures = event.landing().measures();
+        if (measures == null) {
+            grid.row(index, contact, other(event));
+        } else {
+            grid.row(
+                    index,
+                    contact,
+                    Cells.metres(measures.fall().dropHeightM()),
+                    Cells.peak(measures.impact()),
+                    Cells.g(measures.braking().meanBrakingG()),
+                    Cells.sided(measures.posture().pelvicRotation(), "left", "right"),
+                    Cells.sided(measures.posture().trunkLean(), "right", "left"),
+                    Cells.overFeet(measures.balance().overFeet()),
+                    Cells.sided(measures.posture().spineFlexion(), "forward", "back"),
+                    form(event.verdict()));
+        }
+        FormVerdict verdict = event.verdict();
+        if (verdict != null) {
+            for (Reason reason : verdict.reasons()) {
+                grid.line("     " + reason.text());
+            }
+        }
+        String notes = notes(event);
+        if (!notes.isEmpty()) {
+            grid.line("     " + notes);
+        }
+    }
+
+    private static String other(SessionLanding event) {
+        if (event.landing().kind() == EventKind.FALL) {
+            return "fall: check the athlete";
+        }
+        Integer count = event.landing().count();
+        return count == null ? "steps" : count + " steps";
+    }
+
+    private static String form(@Nullable FormVerdict verdict) {
+        return verdict == null || verdict.form() == null
+                ? Cells.MISSING
+                : verdict.form().code();
+    }
+
+    private static String reasons(@Nullable FormVerdict verdict) {
+        return verdict == null
+                ? ""
+                : verdict.reasons().stream().map(Reason::text).collect(Collectors.joining("; "));
+    }
+
+    private static String notes(SessionLanding event) {
+        StringBuilder text = new StringBuilder();
+        String flags = event.flags().stream().map(LandingFlag::code).collect(Collectors.joining(", "));
+        if (!flags.isEmpty()) {
+            text.append('[').append(flags).append("] ");
+        }
+        LandingNote note = event.note();
+        if (note.side() != null) {
+            text.append(
+                    switch (note.side()) {
+                        case LEFT -> "left foot; ";
+                        case RIGHT -> "right foot; ";
+                        case BOTH -> "both feet; ";
+                    });
+        }
+        if (note.heightM() != null) {
+            text.append("from ").append(Cells.metres(note.heightM())).append("; ");
+        }
+        append(text, "surface ", note.surface());
+        append(text, "shoes ", note.shoes());
+        append(text, "left out: ", note.leaveOut());
+        append(text, "", note.remark());
+        String all = text.toString().strip();
+        return all.endsWith(";") ? all.substring(0, all.length() - 1) : all;
+    }
+
+    private static void append(StringBuilder text, String what, @Nullable String value) {
+        if (value != null) {
+            text.append(what).append(value).append("; ");
+        }
+    }
+
+    private static String finding(Finding finding) {
+        Place sensor = finding.sensor();
+        Double at = finding.atS();
+        return finding.severity().code()
+                + (sensor == null ? "" : ", " + sensor.words())
+                + (at == null ? "" : " at " + clock(at))
+                + ": "
+                + finding.message();
+    }
+
+    /** Minutes and seconds, such as {@code 0:41.7}. */
+    private static String clock(double seconds) {
+        long tenths = Math.round(seconds * 10);
+        return String.format(Locale.ROOT, "%d:%02d.%d", tenths / 600, tenths / 10 % 60, tenths % 10);
+    }
+}
