@@ -33,6 +33,38 @@ final class Attitude {
         normalise();
     }
 
+    /** This becomes {@code left} times {@code right}. */
+    void setProduct(Attitude left, Attitude right) {
+        set(
+                left.w * right.w - left.x * right.x - left.y * right.y - left.z * right.z,
+                left.w * right.x + left.x * right.w + left.y * right.z - left.z * right.y,
+                left.w * right.y - left.x * right.z + left.y * right.w + left.z * right.x,
+                left.w * right.z + left.x * right.y - left.y * right.x + left.z * right.w);
+    }
+
+    /** Turns the world the shortest way so that the unit vector (ux, uy, uz) comes to point up. */
+    void tiltUp(double ux, double uy, double uz) {
+        double half = Math.sqrt(Math.max(0, (1 + uz) / 2));
+        if (half > 1e-6) {
+            tiltBy(half, uy / (2 * half), -ux / (2 * half));
+        } else {
+            tiltBy(0, 1, 0);
+        }
+    }
+
+    /** Rows of the rotation matrix into the first nine places. */
+    void toMatrix(double[] r) {
+        r[0] = 1 - 2 * (y * y + z * z);
+        r[1] = 2 * (x * y - w * z);
+        r[2] = 2 * (x * z + w * y);
+        r[3] = 2 * (x * y + w * z);
+        r[4] = 1 - 2 * (x * x + z * z);
+        r[5] = 2 * (y * z - w * x);
+        r[6] = 2 * (x * z - w * y);
+        r[7] = 2 * (y * z + w * x);
+        r[8] = 1 - 2 * (x * x + y * y);
+    }
+
     /** Multiplies by (pw, px, py, 0), a level turn, on the left. */
     void tiltBy(double pw, double px, double py) {
         set(pw * w - px * x - py * y, pw * x + px * w + py * z, pw * y + py * w - px * z, pw * z + px * y - py * x);
@@ -46,13 +78,8 @@ final class Attitude {
             set(1, 0, 0, 0);
             return;
         }
-        double up = az / norm;
-        double half = Math.sqrt((1 + up) / 2);
-        if (half < 1e-6) {
-            set(0, 1, 0, 0);
-        } else {
-            set(half, ay / norm / (2 * half), -ax / norm / (2 * half), 0);
-        }
+        set(1, 0, 0, 0);
+        tiltUp(ax / norm, ay / norm, az / norm);
     }
 
     double worldX(double ax, double ay, double az) {

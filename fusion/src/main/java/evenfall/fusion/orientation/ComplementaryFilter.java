@@ -22,7 +22,8 @@ public final class ComplementaryFilter implements OrientationFilter {
     }
 
     @Override
-    public void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz) {
+    public void step(
+            double seconds, double ax, double ay, double az, double gx, double gy, double gz, SampleTrust trust) {
         boolean pulls = ax != 0 || ay != 0 || az != 0;
         if (!started && pulls) {
             q.setFromForce(ax, ay, az);

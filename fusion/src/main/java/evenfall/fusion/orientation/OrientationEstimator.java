@@ -5,35 +5,24 @@ import evenfall.ingest.recording.SensorStream;
 /** Runs a filter over a whole stream. */
 public final class OrientationEstimator {
 
+    /** The rate taken for a stream that has none: a single sample, or time that never moves. */
+    private static final double FALLBACK_RATE = 100;
+
     private OrientationEstimator() {}
 
     /** World from sensor at each sample of {@code stream}, by the filter {@code kind}. */
     public static OrientationTrack estimate(SensorStream stream, FilterKind kind) {
-        return switch (kind) {
-            case TWO_PASS, LIVE, COMPLEMENTARY ->
-                run(stream, new ComplementaryFilter(ComplementaryFilter.DEFAULT_TIME_CONSTANT));
-            case MADGWICK -> run(stream, new MadgwickFilter(MadgwickFilter.DEFAULT_BETA));
-        };
-    }
-
-    private static OrientationTrack run(SensorStream stream, OrientationFilter filter) {
-        float[] wxyz = new float[4 * stream.size()];
-        double usual = stream.rateHz() > 0 ? 1 / stream.rateHz() : 0;
-        for (int i = 0; i < stream.size(); i++) {
-            double seconds = i == 0 ? usual : stream.time(i) - stream.time(i - 1);
-            filter.step(
-                    Math.min(seconds, SensorStream.GAP_INTERVALS * usual),
-                    stream.ax(i),
-                    stream.ay(i),
-                    stream.az(i),
-                    stream.gx(i),
-                    stream.gy(i),
-                    stream.gz(i));
-            wxyz[4 * i] = (float) filter.w();
-            wxyz[4 * i + 1] = (float) filter.x();
-            wxyz[4 * i + 2] = (float) filter.y();
-            wxyz[4 * i + 3] = (float) filter.z();
+        double rateHz = stream.rateHz() > 0 ? stream.rateHz() : FALLBACK_RATE;
+        if (kind == FilterKind.TWO_PASS) {
+            return new TwoPassEstimator(stream, rateHz, InertialParams.published()).estimate();
         }
-        return new OrientationTrack(wxyz);
+        StreamingEstimator estimator = new StreamingEstimator(kind, rateHz);
+        OrientationFilter filter = estimator.filter();
+        OrientationTrack.Builder track = new OrientationTrack.Builder(stream.size());
+        for (int i = 0; i < stream.size(); i++) {
+            estimator.add(stream, i);
+            track.add(filter.w(), filter.x(), filter.y(), filter.z());
+        }
+        return track.build();
     }
 }

@@ -14,8 +14,15 @@ public interface OrientationFilter {
      * @param seconds the interval that ends at this sample, s, not below 0
      * @param ax specific force, sensor axes, m/s², and so on
      * @param gx turn rate, sensor axes, rad/s, and so on
+     * @param trust what of it clipped
      */
-    void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz);
+    void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz, SampleTrust trust);
+
+    /**
+     * Tells that {@code seconds} are missing before the next sample. Nothing is made up for them: the orientation stays
+     * where it was, and the filter may trust it less from here.
+     */
+    default void gap(double seconds) {}
 
     /** Scalar part. */
     double w();

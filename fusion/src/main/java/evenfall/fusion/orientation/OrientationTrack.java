@@ -6,11 +6,26 @@ import evenfall.fusion.rotation.Quaternion;
  * The orientation of one sensor at every sample of its stream: world from sensor, heading free.
  *
  * <p>Row {@code i} is the orientation after the turn rate of sample {@code i} has acted over the interval that ends
- * at sample {@code i}. The array given is kept, not copied: whoever makes a track hands it over.
+ * at sample {@code i}.
+ *
+ * <p>A row takes eight bytes, so that a session of ten hours fits: which of the four parts is the largest, its sign, and
+ * the other three, each to one part in two to the 20th of the range ±1/√2 that they then have. The turn is off by less
+ * than 3e-6 rad (0.0002 deg).
  */
 public final class OrientationTrack {
 
-    private final float[] wxyz;
+    private static final double SCALE = ((1 << 20) - 2) / Math.sqrt(2);
+    private static final long OFFSET = 1 << 19;
+    private static final long MASK = (1 << 20) - 1;
+
+    /** Set where the largest part is below 0. */
+    private static final long NEGATIVE = 1L << 62;
+
+    private final long[] rows;
+
+    private OrientationTrack(long[] rows) {
+        this.rows = rows;
+    }
 
     /**
      * A track over {@code wxyz.length / 4} samples.
@@ -21,36 +36,100 @@ public final class OrientationTrack {
         if (wxyz.length % 4 != 0) {
             throw new IllegalArgumentException("a track takes four numbers a sample, not " + wxyz.length + " in all");
         }
-        this.wxyz = wxyz;
+        rows = new long[wxyz.length / 4];
+        for (int i = 0; i < rows.length; i++) {
+            rows[i] = pack(wxyz[4 * i], wxyz[4 * i + 1], wxyz[4 * i + 2], wxyz[4 * i + 3]);
+        }
+    }
+
+    /** Makes a track row by row. */
+    static final class Builder {
+
+        private final long[] rows;
+        private int size;
+
+        /** A track of exactly {@code size} rows. */
+        Builder(int size) {
+            rows = new long[size];
+        }
+
+        /** Adds a row of unit length. */
+        void add(double w, double x, double y, double z) {
+            rows[size++] = pack(w, x, y, z);
+        }
+
+        OrientationTrack build() {
+            if (size != rows.length) {
+                throw new IllegalStateException(size + " rows of " + rows.length);
+            }
+            return new OrientationTrack(rows);
+        }
     }
 
     /** Number of samples. */
     public int size() {
-        return wxyz.length / 4;
+        return rows.length;
     }
 
     /** Scalar part at sample {@code i}. */
     public double w(int i) {
-        return wxyz[4 * i];
+        return at(i).w();
     }
 
     /** First vector part at sample {@code i}. */
     public double x(int i) {
-        return wxyz[4 * i + 1];
+        return at(i).x();
     }
 
     /** Second vector part at sample {@code i}. */
     public double y(int i) {
-        return wxyz[4 * i + 2];
+        return at(i).y();
     }
 
     /** Third vector part at sample {@code i}. */
     public double z(int i) {
-        return wxyz[4 * i + 3];
+        return at(i).z();
     }
 
-    /** World from sensor at sample {@code i}. */
+    /** World from sensor at sample {@code i}, of unit length. */
     public Quaternion at(int i) {
-        return new Quaternion(w(i), x(i), y(i), z(i));
+        long row = rows[i];
+        double a = part(row >>> 40);
+        double b = part(row >>> 20);
+        double c = part(row);
+        double size = Math.sqrt(Math.max(0, 1 - a * a - b * b - c * c));
+        double largest = (row & NEGATIVE) == 0 ? size : -size;
+        return switch ((int) (row >>> 60 & 3)) {
+            case 0 -> new Quaternion(largest, a, b, c);
+            case 1 -> new Quaternion(a, largest, b, c);
+            case 2 -> new Quaternion(a, b, largest, c);
+            default -> new Quaternion(a, b, c, largest);
+        };
+    }
+
+    private static long pack(double w, double x, double y, double z) {
+        double aw = Math.abs(w);
+        double ax = Math.abs(x);
+        double ay = Math.abs(y);
+        double az = Math.abs(z);
+        if (aw >= ax && aw >= ay && aw >= az) {
+            return pack(0, w, x, y, z);
+        }
+        if (ax >= ay && ax >= az) {
+            return pack(1, x, w, y, z);
+        }
+        return ay >= az ? pack(2, y, w, x, z) : pack(3, z, w, x, y);
+    }
+
+    private static long pack(long which, double largest, double a, double b, double c) {
+        return (largest < 0 ? NEGATIVE : 0) | (which << 60) | (bits(a) << 40) | (bits(b) << 20) | bits(c);
+    }
+
+    private static long bits(double part) {
+        return (Math.round(part * SCALE) + OFFSET) & MASK;
+    }
+
+    private static double part(long bits) {
+        return ((bits & MASK) - OFFSET) / SCALE;
     }
 }
