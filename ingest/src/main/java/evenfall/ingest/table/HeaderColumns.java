@@ -1,0 +1,168 @@
+package evenfall.ingest.table;
+
+import evenfall.ingest.recording.UnusableInputException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Which column of a header is which. */
+final class HeaderColumns {
+
+    private final String file;
+    private final List<ColumnName> names;
+
+    HeaderColumns(String file, List<String> cells) {
+        this.file = file;
+        this.names = cells.stream().map(ColumnName::parse).toList();
+    }
+
+    /** The columns by name, in order. */
+    List<ColumnName> names() {
+        return names;
+    }
+
+    /** Whether x, y and z of a quantity are there, with or without units. */
+    boolean has(Quantity quantity) {
+        return !complete(quantity).isEmpty();
+    }
+
+    /** How many of the columns mean something here. */
+    long known() {
+        return names.stream().filter(name -> name.quantity() != Quantity.OTHER).count();
+    }
+
+    /** Refuses a header that names one of our columns twice. */
+    void refuseTwins() {
+        Map<String, Integer> seen = new LinkedHashMap<>();
+        for (int i = 0; i < names.size(); i++) {
+            ColumnName name = names.get(i);
+            if (name.quantity() != Quantity.OTHER) {
+                Integer before = seen.put(name.text().toLowerCase(Locale.ROOT), i);
+                if (before != null) {
+                    throw new UnusableInputException("The header of " + file + " names the column \"" + name.text()
+                            + "\" twice, as columns " + (before + 1) + " and " + (i + 1)
+                            + "; rename one, or say in a layout file which to read.");
+                }
+            }
+        }
+    }
+
+    /**
+     * The three columns of a sensor.
+     *
+     * @throws UnusableInputException if there are none, or several sets, or no unit
+     */
+    List<Integer> sensor(Quantity quantity) {
+        Map<String, Integer[]> sets = complete(quantity);
+        if (sets.isEmpty()) {
+            throw new UnusableInputException("The header of " + file + " names no " + quantity.words()
+                    + " with x, y and z (found: " + shown() + "); name the columns like "
+                    + (quantity == Quantity.ACCELERATION ? "ax_g,ay_g,az_g" : "gx_dps,gy_dps,gz_dps")
+                    + ", or give a layout file.");
+        }
+        Map<String, Integer[]> withUnit = new LinkedHashMap<>();
+        sets.forEach((set, columns) -> {
+            if (unit(columns) != null) {
+                withUnit.put(set, columns);
+            }
+        });
+        if (withUnit.isEmpty()) {
+            Integer[] columns = sets.values().iterator().next();
+            ColumnName first = names.get(columns[0]);
+            throw new UnusableInputException("The header of " + file + " gives no unit for the " + quantity.words()
+                    + " (\"" + first.text() + "\"); write one into the header, like \"" + first.text()
+                    + (quantity == Quantity.ACCELERATION ? " (g)\" or \" (m/s2)\"" : " (deg/s)\" or \" (rad/s)\"")
+                    + ", or give a layout file.");
+        }
+        return List.of(plainest(withUnit, quantity));
+    }
+
+    /** The unit all three columns share, or null if they have none. */
+    @Nullable Unit unit(Integer[] columns) {
+        Unit unit = names.get(columns[0]).unit();
+        for (Integer column : columns) {
+            Unit other = names.get(column).unit();
+            if (unit == null) {
+                unit = other;
+            } else if (other != null && other != unit) {
+                throw new UnusableInputException("The header of " + file + " gives different units for \""
+                        + names.get(columns[0]).text() + "\" and \""
+                        + names.get(column).text() + "\"; make them one, or give a layout file.");
+            }
+        }
+        return unit;
+    }
+
+    /** All columns that may tell time, in order. */
+    List<Integer> times() {
+        List<Integer> times = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            if (names.get(i).quantity() == Quantity.TIME) {
+                times.add(i);
+            }
+        }
+        return times;
+    }
+
+    /** The column of a name, not minding case. */
+    Optional<Integer> find(String text) {
+        Integer found = null;
+        for (int i = 0; i < names.size(); i++) {
+            if (names.get(i).text().equalsIgnoreCase(text)) {
+                if (found != null) {
+                    throw new UnusableInputException("The header of " + file + " names the column \"" + text
+                            + "\" twice, as columns " + (found + 1) + " and " + (i + 1)
+                            + "; rename one, or give its number in the layout file.");
+                }
+                found = i;
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** The names, for a sentence. */
+    String shown() {
+        String all = String.join(", ", names.stream().map(ColumnName::text).toList());
+        return all.length() > 120 ? all.substring(0, 120) + "..." : all;
+    }
+
+    private Integer[] plainest(Map<String, Integer[]> sets, Quantity quantity) {
+        for (String set : List.of("", "1")) {
+            Integer[] columns = sets.get(set);
+            if (columns != null) {
+                return columns;
+            }
+        }
+        if (sets.size() > 1) {
+            List<String> firsts = sets.values().stream()
+                    .map(columns -> "\"" + names.get(columns[0]).text() + "\"")
+                    .toList();
+            throw new UnusableInputException("The header of " + file + " names more than one " + quantity.words() + " ("
+                    + String.join(", ", firsts) + "); say in a layout file which to read.");
+        }
+        return sets.values().iterator().next();
+    }
+
+    private Map<String, Integer[]> complete(Quantity quantity) {
+        Map<String, Integer[]> sets = new LinkedHashMap<>();
+        for (int i = 0; i < names.size(); i++) {
+            ColumnName name = names.get(i);
+            if (name.quantity() == quantity) {
+                Integer[] columns = sets.computeIfAbsent(name.set(), key -> new Integer[3]);
+                if (columns[name.axis()] != null) {
+                    throw new UnusableInputException("The header of " + file + " has two columns for the "
+                            + quantity.words() + " " + "xyz".charAt(name.axis()) + ", \""
+                            + names.get(columns[name.axis()]).text() + "\" and \"" + name.text()
+                            + "\"; say in a layout file which to read.");
+                }
+                columns[name.axis()] = i;
+            }
+        }
+        sets.values().removeIf(columns -> columns[0] == null || columns[1] == null || columns[2] == null);
+        return sets;
+    }
+}

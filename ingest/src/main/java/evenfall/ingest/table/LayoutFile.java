@@ -1,0 +1,320 @@
+package evenfall.ingest.table;
+
+import evenfall.ingest.place.Place;
+import evenfall.ingest.recording.BodyAxes;
+import evenfall.ingest.recording.SignedAxis;
+import evenfall.ingest.recording.UnusableInputException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Reads a layout file, strictly: a field that is unknown, missing or of the wrong kind is named and refused. */
+final class LayoutFile {
+
+    private static final long LARGEST = 1 << 20;
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+
+    private final String source;
+
+    private LayoutFile(String source) {
+        this.source = source;
+    }
+
+    /**
+     * Reads a layout.
+     *
+     * @throws UnusableInputException if it cannot be used
+     */
+    static Layout read(Path file) throws IOException {
+        String source = String.valueOf(file.getFileName());
+        FileCheck.regular(file, "layout file");
+        if (Files.size(file) > LARGEST) {
+            throw new UnusableInputException("The layout file " + source + " is larger than a layout can be ("
+                    + Files.size(file) + " bytes); give the JSON layout, not the recording.");
+        }
+        JsonNode root;
+        try {
+            root = JSON.readTree(FileCheck.text(Files.readAllBytes(file)));
+        } catch (JacksonException e) {
+            var at = e.getLocation();
+            throw new UnusableInputException(
+                    "The layout file " + source + " is not valid JSON"
+                            + (at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr())
+                            + "; correct it there (docs/file-formats.md has an example).",
+                    e);
+        }
+        return new LayoutFile(source).layout(root);
+    }
+
+    private Layout layout(JsonNode root) {
+        object(root, "the layout");
+        known(
+                root,
+                "",
+                Set.of(
+                        "separator",
+                        "headerLines",
+                        "rateHz",
+                        "time",
+                        "accelerometer",
+                        "gyroscope",
+                        "axes",
+                        "sensorColumn",
+                        "sensors"));
+        OptionalDouble rate = root.has("rateHz") && !root.get("rateHz").isNull()
+                ? OptionalDouble.of(positive(root, "", "rateHz"))
+                : OptionalDouble.empty();
+        Layout.@Nullable TimeColumn time = time(required(root, "", "time"));
+        if (rate.isEmpty() && (time == null || time.unit() == Unit.SAMPLES)) {
+            throw missing("rateHz", "samples a second, needed when the file tells no time of its own");
+        }
+        Layout.Sensor accelerometer = sensor(root, "accelerometer", Quantity.ACCELERATION);
+        Layout.Sensor gyroscope = sensor(root, "gyroscope", Quantity.TURN_RATE);
+        JsonNode sensorColumn = root.get("sensorColumn");
+        JsonNode sensors = root.get("sensors");
+        boolean several = sensorColumn != null && !sensorColumn.isNull();
+        if (several && sensors == null) {
+            throw missing("sensors", "which name in sensorColumn is which place, as in {\"pelvis\": \"P\"}");
+        }
+        if (!several && sensors != null && !sensors.isNull()) {
+            throw missing("sensorColumn", "the column that holds the names given in sensors");
+        }
+        return new Layout(
+                source,
+                separator(root.get("separator")),
+                headerLines(root),
+                rate,
+                time,
+                accelerometer,
+                gyroscope,
+                axes(root.get("axes")),
+                several ? column(sensorColumn, "sensorColumn") : null,
+                several ? sensors(sensors) : Map.of());
+    }
+
+    private @Nullable Character separator(@Nullable JsonNode node) {
+        if (node == null || node.isNull()) {
+            return null;
+        }
+        String text = node.isString() ? node.asString() : "";
+        if (text.equalsIgnoreCase("tab") || text.equals("\\t")) {
+            return '\t';
+        }
+        if (text.length() == 1 && text.charAt(0) < 128 && !Character.isLetterOrDigit(text.charAt(0))) {
+            char c = text.charAt(0);
+            if ("\"'.+-\r\n#".indexOf(c) < 0) {
+                return c;
+            }
+        }
+        throw wrong("separator", "one character such as \",\", \";\" or \"\\t\"", node);
+    }
+
+    private int headerLines(JsonNode root) {
+        JsonNode node = root.get("headerLines");
+        if (node == null) {
+            return 0;
+        }
+        if (!node.isIntegralNumber() || !node.canConvertToInt() || node.asInt() < 0 || node.asInt() > 100_000) {
+            throw wrong("headerLines", "a count of lines from 0", node);
+        }
+        return node.asInt();
+    }
+
+    private Layout.@Nullable TimeColumn time(JsonNode node) {
+        if (node.isNull()) {
+            return null;
+        }
+        object(node, "time");
+        known(node, "time.", Set.of("column", "unit", "wrapsAt"));
+        String unitText = string(required(node, "time.", "unit"), "time.unit");
+        Unit unit = Unit.parse(Quantity.TIME, unitText)
+                .orElseThrow(() -> wrong("time.unit", "s, ms, us, ISO-8601 or samples", node.get("unit")));
+        double wrapsAt = 0;
+        if (node.has("wrapsAt") && !node.get("wrapsAt").isNull()) {
+            if (unit == Unit.ISO_8601) {
+                throw new UnusableInputException("In the layout file " + source
+                        + " time.wrapsAt does not go with ISO-8601, which never wraps; take one of them out.");
+            }
+            wrapsAt = positive(node, "time.", "wrapsAt");
+        }
+        return new Layout.TimeColumn(column(required(node, "time.", "column"), "time.column"), unit, wrapsAt);
+    }
+
+    private Layout.Sensor sensor(JsonNode root, String name, Quantity quantity) {
+        JsonNode node = required(root, "", name);
+        object(node, name);
+        String prefix = name + ".";
+        known(node, prefix, Set.of("columns", "unit", "scale", "range"));
+        JsonNode columns = required(node, prefix, "columns");
+        if (!columns.isArray() || columns.size() != 3) {
+            throw wrong(prefix + "columns", "a list of three columns, for x, y and z", columns);
+        }
+        List<Layout.Column> xyz = new ArrayList<>();
+        for (JsonNode each : columns) {
+            Layout.Column column = column(each, prefix + "columns");
+            if (xyz.contains(column)) {
+                throw new UnusableInputException("In the layout file " + source + " " + prefix + "columns names " + each
+                        + " twice; give x, y and z a column each.");
+            }
+            xyz.add(column);
+        }
+        JsonNode unitNode = required(node, prefix, "unit");
+        Unit unit = Unit.parse(quantity, string(unitNode, prefix + "unit"))
+                .orElseThrow(() -> wrong(prefix + "unit", quantity.units(), unitNode));
+        required(node, prefix, "scale");
+        double scale = number(node, prefix, "scale");
+        if (scale == 0) {
+            throw wrong(prefix + "scale", "a number that is not 0", node.get("scale"));
+        }
+        OptionalDouble range = node.has("range") && !node.get("range").isNull()
+                ? OptionalDouble.of(positive(node, prefix, "range"))
+                : OptionalDouble.empty();
+        return new Layout.Sensor(List.copyOf(xyz), unit, scale, range);
+    }
+
+    private @Nullable BodyAxes axes(@Nullable JsonNode node) {
+        if (node == null || node.isNull()) {
+            return null;
+        }
+        object(node, "axes");
+        known(node, "axes.", Set.of("forward", "up"));
+        SignedAxis forward = axis(node, "forward");
+        SignedAxis up = axis(node, "up");
+        if (forward.axis() == up.axis()) {
+            throw new UnusableInputException("In the layout file " + source + " axes.forward and axes.up lie on the"
+                    + " same sensor axis; give two different ones, as in {\"forward\": \"+z\", \"up\": \"-y\"}.");
+        }
+        return new BodyAxes(forward, up);
+    }
+
+    private SignedAxis axis(JsonNode node, String name) {
+        JsonNode value = required(node, "axes.", name);
+        return SignedAxis.parse(string(value, "axes." + name))
+                .orElseThrow(() -> wrong("axes." + name, "one of +x, -x, +y, -y, +z, -z", value));
+    }
+
+    private Map<Place, String> sensors(JsonNode node) {
+        object(node, "sensors");
+        known(node, "sensors.", Set.of(Place.PELVIS.code(), Place.UPPER_BACK.code()));
+        Map<Place, String> sensors = new EnumMap<>(Place.class);
+        for (Place place : Place.values()) {
+            JsonNode name = node.get(place.code());
+            if (name != null && !name.isNull()) {
+                if (!name.isString() && !name.isNumber()) {
+                    throw wrong("sensors." + place.code(), "the name of the sensor in sensorColumn", name);
+                }
+                String text = name.asString().strip();
+                if (sensors.containsValue(text)) {
+                    throw new UnusableInputException("In the layout file " + source + " sensors gives both places the"
+                            + " name \"" + text + "\"; give each its own.");
+                }
+                sensors.put(place, text);
+            }
+        }
+        if (!sensors.containsKey(Place.PELVIS)) {
+            throw missing("sensors.pelvis", "the name of the pelvis sensor in sensorColumn");
+        }
+        return sensors;
+    }
+
+    private Layout.Column column(JsonNode node, String field) {
+        if (node.isIntegralNumber() && node.canConvertToInt() && node.asInt() >= 0 && node.asInt() < 10_000) {
+            return new Layout.Column(node.asInt(), null);
+        }
+        if (node.isString() && !node.asString().isBlank()) {
+            return new Layout.Column(-1, node.asString().strip());
+        }
+        throw wrong(field, "a column number from 0 or a header name", node);
+    }
+
+    private double positive(JsonNode node, String prefix, String name) {
+        double value = number(node, prefix, name);
+        if (value > 0) {
+            return value;
+        }
+        throw wrong(prefix + name, "a number above 0", node.get(name));
+    }
+
+    private double number(JsonNode node, String prefix, String name) {
+        JsonNode value = node.get(name);
+        if (value.isNumber() && Double.isFinite(value.asDouble())) {
+            return value.asDouble();
+        }
+        throw wrong(prefix + name, "a number", value);
+    }
+
+    private String string(JsonNode node, String field) {
+        if (node.isString()) {
+            return node.asString();
+        }
+        throw wrong(field, "a text in quotes", node);
+    }
+
+    private void object(JsonNode node, String what) {
+        if (!node.isObject()) {
+            throw wrong(what, "an object in { }", node);
+        }
+    }
+
+    private JsonNode required(JsonNode node, String prefix, String name) {
+        JsonNode value = node.get(name);
+        if (value == null) {
+            throw missing(prefix + name, Explanations.of(name));
+        }
+        return value;
+    }
+
+    private void known(JsonNode node, String prefix, Set<String> names) {
+        for (String name : node.propertyNames()) {
+            if (!names.contains(name)) {
+                throw new UnusableInputException("The layout file " + source + " has an unknown field \"" + prefix
+                        + name + "\"; take it out or correct its spelling (known here: "
+                        + String.join(", ", names.stream().sorted().toList()) + ").");
+            }
+        }
+    }
+
+    private UnusableInputException missing(String field, String explanation) {
+        return new UnusableInputException(
+                "The layout file " + source + " lacks the field \"" + field + "\"; add it: " + explanation + ".");
+    }
+
+    private UnusableInputException wrong(String field, String wanted, JsonNode found) {
+        String shown = found.toString();
+        return new UnusableInputException("In the layout file " + source + " " + field + " is "
+                + (shown.length() > 60 ? shown.substring(0, 60) + "..." : shown) + "; it should be " + wanted + ".");
+    }
+
+    /** What a field that is missing would hold. */
+    private static final class Explanations {
+        private static final Map<String, String> BY_NAME = Map.of(
+                "time", "null for samples evenly spaced at rateHz, or {\"column\": 0, \"unit\": \"ms\"}",
+                "accelerometer", "{\"columns\": [0, 1, 2], \"unit\": \"g\", \"scale\": 1}",
+                "gyroscope", "{\"columns\": [3, 4, 5], \"unit\": \"deg/s\", \"scale\": 1}",
+                "columns", "a list of three columns, for x, y and z",
+                "unit", "the unit of the value after scaling",
+                "scale", "what one raw step is in unit, 1 if the values are already in it",
+                "column", "a column number from 0 or a header name",
+                "forward", "the sensor axis that points forward, such as \"+z\"",
+                "up", "the sensor axis that points up, such as \"-y\"");
+
+        static String of(String name) {
+            return BY_NAME.getOrDefault(name, "see docs/file-formats.md");
+        }
+    }
+}

@@ -1,0 +1,286 @@
+package evenfall.ingest.table;
+
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.recording.UnusableInputException;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Puts good rows in order of time and into SI units, and keeps account of the others.
+ *
+ * <p>Time that runs backward is never passed on: a row alone that is out of order, behind or far ahead, is left out; where
+ * the clock itself jumps and the rows go on from there, they are set one usual interval behind the last good one.
+ */
+final class SampleCollector {
+
+    /** More bad rows than this, and more than one in a hundred, refuse a file. */
+    private static final int BAD_ROWS_ALLOWED = 10;
+    /** Bad rows named one by one; the rest are counted. */
+    private static final int NAMED = 10;
+    /** So many bad rows before the first good one, and the file is given up. */
+    private static final int HOPELESS = 20_000;
+    /** So many rows in a row make a new clock rather than a slip. */
+    private static final int NEW_CLOCK = 16;
+    /** A pause longer than this is the clock's jump rather than a pause, s. */
+    private static final double LONGEST_PAUSE = 24 * 3600;
+
+    private final String file;
+    private final TablePlan plan;
+    private final List<Finding> findings;
+    private final ClockReader clock;
+    private final SensorStream.Builder builder = new SensorStream.Builder();
+
+    private final double[] heldTime = new double[NEW_CLOCK];
+    private final long[] heldLine = new long[NEW_CLOCK];
+    private final double[][] held = new double[NEW_CLOCK][6];
+    private int holding;
+
+    private long good;
+    private long bad;
+    private long repeated;
+    private long firstRepeatedLine;
+    private double firstRepeated;
+    private double offset;
+    private double first;
+    private double last;
+    private long lastLine;
+    private String firstReason = "";
+    private long firstBadLine;
+    private long lastBadLine;
+
+    SampleCollector(String file, TablePlan plan, List<Finding> findings) {
+        this.file = file;
+        this.plan = plan;
+        this.findings = findings;
+        this.clock = new ClockReader(plan.time());
+    }
+
+    /** Takes a good row. */
+    void add(Row row, long line) {
+        double time = clock.seconds(row, good + holding) + offset;
+        if (good == 0) {
+            first = time;
+        } else if (time < last || time - last > LONGEST_PAUSE) {
+            outOfOrder(row, time, line);
+            return;
+        } else if (holding > 0) {
+            releaseAsBad();
+        }
+        accept(time, row.values, line);
+    }
+
+    /** Takes account of a row that could not be read. */
+    void refuse(long line, String reason) {
+        bad++;
+        lastBadLine = line;
+        if (bad == 1) {
+            firstReason = reason;
+            firstBadLine = line;
+        }
+        if (bad <= NAMED) {
+            findings.add(new Finding(
+                    FindingCode.REFUSED_ROWS,
+                    Severity.WARNING,
+                    "Line " + line + " of " + file + " was left out because " + reason + ".",
+                    null,
+                    moment()));
+        }
+        if (good == 0 && bad >= HOPELESS) {
+            throw noneGood();
+        }
+    }
+
+    /** Takes account of a last row that breaks off; it is no bad row. */
+    void halfWritten(long line) {
+        findings.add(new Finding(
+                FindingCode.CUT_SHORT,
+                Severity.NOTE,
+                "The last line of " + file + ", line " + line
+                        + ", breaks off and was left out; the recording ended there.",
+                null,
+                moment()));
+    }
+
+    /** Takes account of a file whose end is missing. */
+    void damaged(String damage, long line) {
+        findings.add(new Finding(
+                FindingCode.CUT_SHORT,
+                Severity.WARNING,
+                "The file " + file + " was read up to line " + line + ": " + damage
+                        + "; copy it again if the rest is needed.",
+                null,
+                moment()));
+    }
+
+    /**
+     * The finished stream.
+     *
+     * @throws UnusableInputException if too little or too much broken was read
+     */
+    SensorStream finish() {
+        if (holding > 0) {
+            releaseAsBad();
+        }
+        if (good == 0) {
+            throw noneGood();
+        }
+        if (bad > BAD_ROWS_ALLOWED && bad * 100 > good + bad) {
+            throw new UnusableInputException(String.format(
+                    Locale.ROOT,
+                    "The file %s has %d bad rows of %d (%.1f %%), more than the 1 %% that may be left out; the first is line"
+                            + " %d: %s; export it again, or check that the layout fits.",
+                    file,
+                    bad,
+                    good + bad,
+                    100.0 * bad / (good + bad),
+                    firstBadLine,
+                    firstReason));
+        }
+        if (good > 1 && last == first) {
+            throw new UnusableInputException("The time in " + file + " never moves: all " + good
+                    + " rows have the same; check which column is the time.");
+        }
+        double interval = good > 1 ? (last - first) / (good - 1) : 0;
+        if (last - first + interval < 1 - 1e-6) {
+            throw new UnusableInputException(String.format(
+                    Locale.ROOT,
+                    "The file %s holds %d samples over %.2f s, less than the one second that is needed; record for longer, or"
+                            + " check the unit of the time.",
+                    file,
+                    good,
+                    last - first));
+        }
+        summarise();
+        return builder.build();
+    }
+
+    private void summarise() {
+        if (bad > NAMED) {
+            findings.add(new Finding(
+                    FindingCode.REFUSED_ROWS,
+                    Severity.WARNING,
+                    (bad - NAMED) + " more lines of " + file + " were left out, the last of them line " + lastBadLine
+                            + "; " + bad + " of " + (good + bad) + " in all.",
+                    null,
+                    null));
+        }
+        if (repeated > 0) {
+            findings.add(new Finding(
+                    FindingCode.REPEATED_TIME,
+                    Severity.WARNING,
+                    repeated + (repeated == 1 ? " row of " : " rows of ") + file
+                            + " repeat the time of the row before, first in line " + firstRepeatedLine
+                            + "; they were kept with that time.",
+                    null,
+                    firstRepeated));
+        }
+    }
+
+    private void accept(double time, double[] values, long line) {
+        ColumnGroup a = plan.acceleration();
+        ColumnGroup g = plan.turnRate();
+        if (good > 0 && time == last) {
+            repeated++;
+            if (repeated == 1) {
+                firstRepeated = time - first;
+                firstRepeatedLine = line;
+            }
+        }
+        builder.add(
+                time,
+                values[0] * a.toSi(),
+                values[1] * a.toSi(),
+                values[2] * a.toSi(),
+                values[3] * g.toSi(),
+                values[4] * g.toSi(),
+                values[5] * g.toSi());
+        last = time;
+        lastLine = line;
+        good++;
+    }
+
+    /** A row behind the last one, or more than a day ahead of it. */
+    private void outOfOrder(Row row, double time, long line) {
+        double lastHeld = holding > 0 ? heldTime[holding - 1] : Double.NaN;
+        if (holding > 0 && !(time >= lastHeld && time - lastHeld < LONGEST_PAUSE)) {
+            releaseAsBad();
+        }
+        heldTime[holding] = time;
+        heldLine[holding] = line;
+        System.arraycopy(row.values, 0, held[holding], 0, 6);
+        holding++;
+        if (holding == NEW_CLOCK) {
+            continueFromNewClock();
+        }
+    }
+
+    private void continueFromNewClock() {
+        double interval = good > 1 ? (last - first) / (good - 1) : (heldTime[NEW_CLOCK - 1] - heldTime[0]) / NEW_CLOCK;
+        double shift = last + interval - heldTime[0];
+        findings.add(new Finding(
+                shift > 0 ? FindingCode.BACKWARD_TIME : FindingCode.GAP,
+                Severity.WARNING,
+                String.format(
+                        Locale.ROOT,
+                        "The time in %s jumps %s by %.3f s at line %d and goes on from there; the rows behind it were set"
+                                + " right after the ones before.",
+                        file,
+                        shift > 0 ? "back" : "ahead",
+                        Math.abs(heldTime[0] - last),
+                        heldLine[0]),
+                null,
+                last - first));
+        offset += shift;
+        int n = holding;
+        holding = 0;
+        for (int i = 0; i < n; i++) {
+            accept(heldTime[i] + shift, held[i], heldLine[i]);
+        }
+    }
+
+    private void releaseAsBad() {
+        int n = holding;
+        holding = 0;
+        for (int i = 0; i < n; i++) {
+            boolean back = heldTime[i] < last;
+            if (back) {
+                findings.add(new Finding(
+                        FindingCode.BACKWARD_TIME,
+                        Severity.WARNING,
+                        String.format(
+                                Locale.ROOT,
+                                "The time runs back by %.6g s in line %d of %s; that row was left out.",
+                                last - heldTime[i],
+                                heldLine[i],
+                                file),
+                        null,
+                        last - first));
+            }
+            refuse(
+                    heldLine[i],
+                    back
+                            ? "its time is before that of the row before it (line " + lastLine + ")"
+                            : "its time is more than a day after that of the row before it");
+        }
+    }
+
+    private UnusableInputException noneGood() {
+        if (bad == 0) {
+            return new UnusableInputException(
+                    plan.sensorColumn() >= 0
+                            ? "The file " + file + " holds no rows of the sensor \"" + plan.sensor()
+                                    + "\"; check the names under sensors in the layout file."
+                            : "The file " + file + " holds no complete row of samples; record or export it again.");
+        }
+        return new UnusableInputException("No row of " + file + " can be used: the first of " + bad + ", line "
+                + firstBadLine + ", cannot because " + firstReason
+                + "; check that the columns and units are the right ones.");
+    }
+
+    private double moment() {
+        return good == 0 ? 0 : last - first;
+    }
+}
