@@ -1,0 +1,199 @@
+package evenfall.ingest.wire;
+
+import evenfall.ingest.place.Place;
+
+/**
+ * Reads the text form of the wire: bytes in as they come, samples out, in memory that does not grow.
+ *
+ * <p>A line is {@code P,<t_ms>,<ax_g>,<ay_g>,<az_g>,<gx_dps>,<gy_dps>,<gz_dps>} for the pelvis or {@code B,…} for the
+ * upper back, optionally ended by {@code *} and four hex digits, the checksum of all before the {@code *}; it ends with
+ * LF, CR LF or CR. Once a port has sent a right checksum, lines without one are damaged; so that this holds for the
+ * very first line too, a first sample without checksum waits for the second. Blank lines and lines that
+ * begin with {@code #} are passed over. What stands before the first line end may be half a line, so it is not held
+ * against the port when it cannot be read. Not safe for use from several threads.
+ */
+public final class LineDecoder {
+
+    /** A longer line is no sample, bytes. */
+    public static final int LONGEST = 192;
+
+    private static final double STANDARD_GRAVITY = 9.80665;
+    private static final int CHECKSUM_LENGTH = 5;
+
+    /** No body and no sensor of this kind goes beyond these, m/s² and rad/s: such a line is damaged. */
+    private static final double IMPOSSIBLE_ACCELERATION = 1000 * STANDARD_GRAVITY;
+
+    private static final double IMPOSSIBLE_TURN_RATE = Math.toRadians(20_000);
+    private static final double LATEST_MS = 1e13;
+
+    private final SampleReceiver receiver;
+    private final byte[] line = new byte[LONGEST];
+    private final DecimalField field = new DecimalField();
+    private final double[] values = new double[7];
+    private int length;
+    private boolean tooLong;
+    private boolean first = true;
+    private Trust trust = Trust.UNDECIDED;
+    private final double[] waiting = new double[7];
+    private Place waitingPlace = Place.PELVIS;
+    private long good;
+    private long damaged;
+    private long unreadable;
+
+    /** A decoder that hands samples to {@code receiver}. */
+    public LineDecoder(SampleReceiver receiver) {
+        this.receiver = receiver;
+    }
+
+    /** Takes {@code bytes[from..to)}, cut anywhere. */
+    public void accept(byte[] bytes, int from, int to) {
+        for (int i = from; i < to; i++) {
+            byte b = bytes[i];
+            if (b == '\n' || b == '\r') {
+                endLine();
+            } else if (length == LONGEST) {
+                tooLong = true;
+            } else {
+                line[length++] = b;
+            }
+        }
+    }
+
+    /** The bytes have come to their end: what is left is a whole line only if it carries its checksum. */
+    public void end() {
+        if (length >= CHECKSUM_LENGTH && line[length - CHECKSUM_LENGTH] == '*') {
+            endLine();
+        }
+        length = 0;
+        tooLong = false;
+        if (trust == Trust.WAITING) {
+            trust = Trust.PLAIN;
+            give(waitingPlace, waiting);
+        }
+    }
+
+    /** What became of the lines so far. */
+    public LineCounts counts() {
+        return new LineCounts(good, damaged, unreadable);
+    }
+
+    private void endLine() {
+        int end = length;
+        boolean rubbish = tooLong;
+        length = 0;
+        tooLong = false;
+        if (end == 0 || (line[0] == '#' && !rubbish)) {
+            return;
+        }
+        boolean half = first;
+        first = false;
+        if (rubbish) {
+            unreadable += half ? 0 : 1;
+            return;
+        }
+        Outcome outcome = read(end);
+        if (outcome == Outcome.DAMAGED && !half) {
+            damaged++;
+        } else if (outcome == Outcome.UNREADABLE && !half) {
+            unreadable++;
+        }
+    }
+
+    private Outcome read(int end) {
+        int body = end;
+        if (end > CHECKSUM_LENGTH && line[end - CHECKSUM_LENGTH] == '*') {
+            body = end - CHECKSUM_LENGTH;
+            if (hex(body + 1) != Crc16.of(line, 0, body)) {
+                return Outcome.DAMAGED;
+            }
+        } else if (trust == Trust.CHECKSUMS) {
+            return Outcome.DAMAGED;
+        }
+        if (body < 2 || (line[0] != 'P' && line[0] != 'B') || line[1] != ',' || !numbers(body) || !possible()) {
+            return Outcome.UNREADABLE;
+        }
+        Place place = line[0] == 'P' ? Place.PELVIS : Place.UPPER_BACK;
+        if (body < end) {
+            damaged += trust == Trust.WAITING ? 1 : 0;
+            trust = Trust.CHECKSUMS;
+        } else if (trust == Trust.UNDECIDED) {
+            trust = Trust.WAITING;
+            waitingPlace = place;
+            System.arraycopy(values, 0, waiting, 0, values.length);
+            return Outcome.SAMPLE;
+        } else if (trust == Trust.WAITING) {
+            trust = Trust.PLAIN;
+            give(waitingPlace, waiting);
+        }
+        give(place, values);
+        return Outcome.SAMPLE;
+    }
+
+    private void give(Place place, double[] row) {
+        good++;
+        receiver.sample(
+                place,
+                row[0] / 1000,
+                row[1] * STANDARD_GRAVITY,
+                row[2] * STANDARD_GRAVITY,
+                row[3] * STANDARD_GRAVITY,
+                Math.toRadians(row[4]),
+                Math.toRadians(row[5]),
+                Math.toRadians(row[6]));
+    }
+
+    private boolean numbers(int body) {
+        int at = 2;
+        for (int c = 0; c < values.length; c++) {
+            values[c] = field.read(line, at, body);
+            at = field.end();
+            boolean last = c == values.length - 1;
+            if (Double.isNaN(values[c]) || (last ? at != body : at >= body || line[at] != ',')) {
+                return false;
+            }
+            at++;
+        }
+        return true;
+    }
+
+    private boolean possible() {
+        if (!(values[0] >= 0 && values[0] < LATEST_MS)) {
+            return false;
+        }
+        for (int c = 1; c < values.length; c++) {
+            double size = Math.abs(values[c]) * (c < 4 ? STANDARD_GRAVITY : Math.toRadians(1));
+            if (!(size <= (c < 4 ? IMPOSSIBLE_ACCELERATION : IMPOSSIBLE_TURN_RATE))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Four hex digits at {@code from}, or -1. */
+    private int hex(int from) {
+        int value = 0;
+        for (int i = from; i < from + 4; i++) {
+            int digit = line[i] < 0 ? -1 : Character.digit((char) line[i], 16);
+            if (digit < 0) {
+                return -1;
+            }
+            value = 16 * value + digit;
+        }
+        return value;
+    }
+
+    /** What is known of a port's checksums. */
+    private enum Trust {
+        UNDECIDED,
+        /** One sample without checksum is held back until the next line shows whether it lost it. */
+        WAITING,
+        PLAIN,
+        CHECKSUMS
+    }
+
+    private enum Outcome {
+        SAMPLE,
+        DAMAGED,
+        UNREADABLE
+    }
+}

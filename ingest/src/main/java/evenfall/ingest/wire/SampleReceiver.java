@@ -1,0 +1,18 @@
+package evenfall.ingest.wire;
+
+import evenfall.ingest.place.Place;
+
+/** Takes samples as they are read from the wire. */
+@FunctionalInterface
+public interface SampleReceiver {
+
+    /**
+     * One sample of one sensor.
+     *
+     * @param place which sensor
+     * @param timeS the sensor's own clock, s
+     * @param ax specific force along the sensor's x, m/s², and so on
+     * @param gx turn rate about the sensor's x, rad/s, and so on
+     */
+    void sample(Place place, double timeS, double ax, double ay, double az, double gx, double gy, double gz);
+}
