@@ -1,0 +1,209 @@
+package evenfall.fusion.event;
+
+import evenfall.fusion.filtering.Butterworth;
+import evenfall.fusion.filtering.ZeroPhase;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.SensorStream;
+import java.util.BitSet;
+
+/**
+ * A stretch of a stream seen along the vertical: force, speed, and where the person stands still.
+ *
+ * <p>The level (what standing reads) is the mean vertical force over some seconds around each sample: between rests
+ * the mean acceleration is nothing, so that bias, scale and a slightly wrong orientation fall out. Speed is therefore
+ * good over a second or two and means nothing over minutes. Indices count from the start of the stretch.
+ */
+final class VerticalMotion {
+
+    /** Half the window of the level, s: several steps or a whole landing between two rests fit in. */
+    private static final double LEVEL_WITHIN = 4;
+
+    /** Above the body's own movement, below the strap's ringing at 20 to 40 Hz. */
+    private static final double SMOOTHING_HZ = 15;
+
+    /** At low rates the smoothing stays below this share of the rate. */
+    private static final double MOST_OF_RATE = 0.4;
+
+    /** Standing still is a force within this share of the level, */
+    private static final double QUIET_FORCE = 0.15;
+
+    /** a turn rate below this, rad/s (a person standing sways below 0.3, walking pelvises turn at 1 and more), */
+    private static final double QUIET_TURN = 0.8;
+
+    /** and both for this long, s. */
+    private static final double QUIET_FOR = 0.3;
+
+    private final SensorStream stream;
+    private final OrientationTrack track;
+    private final int from;
+    private final double[] force;
+    private final double[] speed;
+    private final BitSet quiet;
+
+    /** The samples {@code from} (inclusive) to {@code to} (exclusive) of {@code stream}, with no long gap in them. */
+    VerticalMotion(SensorStream stream, OrientationTrack track, int from, int to) {
+        this.stream = stream;
+        this.track = track;
+        this.from = from;
+        int n = to - from;
+        double[] vertical = new double[n];
+        for (int i = 0; i < n; i++) {
+            vertical[i] = verticalForce(i);
+        }
+        double[] level = level(vertical);
+        double rate = stream.rateHz();
+        force = ZeroPhase.filter(Butterworth.lowPass(Math.min(SMOOTHING_HZ, MOST_OF_RATE * rate), rate), vertical);
+        speed = new double[n];
+        for (int i = 0; i < n; i++) {
+            if (i > 0) {
+                double mean = (vertical[i] - level[i] + vertical[i - 1] - level[i - 1]) / 2;
+                speed[i] = speed[i - 1] + mean * (time(i) - time(i - 1));
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            force[i] /= level[i];
+        }
+        quiet = quiet();
+    }
+
+    int size() {
+        return speed.length;
+    }
+
+    /** Time on the stream's clock, s. */
+    double time(int i) {
+        return stream.time(from + i);
+    }
+
+    /** Index in the stream. */
+    int inStream(int i) {
+        return from + i;
+    }
+
+    /** Vertical force, smoothed, as a share of the level. */
+    double force(int i) {
+        return force[i];
+    }
+
+    /** Vertical speed, m/s, from an arbitrary zero. */
+    double speed(int i) {
+        return speed[i];
+    }
+
+    /** Resultant of the specific force as recorded, m/s². */
+    double resultant(int i) {
+        int k = from + i;
+        return Math.sqrt(stream.ax(k) * stream.ax(k) + stream.ay(k) * stream.ay(k) + stream.az(k) * stream.az(k));
+    }
+
+    /** The last sample of standing still at or before {@code i}; -1 if there is none. */
+    int restAtOrBefore(int i) {
+        return quiet.previousSetBit(i);
+    }
+
+    /** The first sample of standing still at or after {@code i}; -1 if there is none. */
+    int restAtOrAfter(int i) {
+        return quiet.nextSetBit(i);
+    }
+
+    /** The sample {@code seconds} after (before, if negative) {@code i} by the usual interval, within the stretch. */
+    int shifted(int i, double seconds) {
+        return (int) Math.max(0, Math.min(size() - 1, i + Math.round(seconds * stream.rateHz())));
+    }
+
+    /** The first (if several) sample of greatest speed from {@code a} to {@code b}, both inclusive. */
+    int fastestUp(int a, int b) {
+        int best = a;
+        for (int i = a + 1; i <= b; i++) {
+            if (speed[i] > speed[best]) {
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    /** Up in the sensor's axes, summed over the samples {@code a} to {@code b}, both inclusive. */
+    Vector3 upward(int a, int b) {
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int i = a; i <= b; i++) {
+            x += upX(from + i);
+            y += upY(from + i);
+            z += upZ(from + i);
+        }
+        return new Vector3(x, y, z);
+    }
+
+    /** The largest angle between {@code stance} and up at the samples {@code a} to {@code b}, rad. */
+    double largestAngle(Vector3 stance, int a, int b) {
+        double least = 1;
+        double length = stance.norm();
+        for (int i = a; i <= b; i++) {
+            double dot = stance.x() * upX(from + i) + stance.y() * upY(from + i) + stance.z() * upZ(from + i);
+            least = Math.min(least, dot / length);
+        }
+        return Math.acos(Math.max(-1, least));
+    }
+
+    private double verticalForce(int i) {
+        int k = from + i;
+        return upX(k) * stream.ax(k) + upY(k) * stream.ay(k) + upZ(k) * stream.az(k);
+    }
+
+    private double upX(int k) {
+        return 2 * (track.x(k) * track.z(k) - track.w(k) * track.y(k));
+    }
+
+    private double upY(int k) {
+        return 2 * (track.y(k) * track.z(k) + track.w(k) * track.x(k));
+    }
+
+    private double upZ(int k) {
+        return 1 - 2 * (track.x(k) * track.x(k) + track.y(k) * track.y(k));
+    }
+
+    private double[] level(double[] vertical) {
+        int n = vertical.length;
+        int half = (int) Math.round(LEVEL_WITHIN * stream.rateHz());
+        double[] level = new double[n];
+        double sum = 0;
+        int a = 0;
+        int b = 0;
+        for (int i = 0; i < n; i++) {
+            for (; b < n && b <= i + half; b++) {
+                sum += vertical[b];
+            }
+            for (; a < i - half; a++) {
+                sum -= vertical[a];
+            }
+            // A level below a tenth of gravity is no standing weight: a sensor in free fall, or dead.
+            level[i] = Math.max(sum / (b - a), 1);
+        }
+        return level;
+    }
+
+    private BitSet quiet() {
+        int n = size();
+        int half = (int) Math.round(QUIET_FOR / 2 * stream.rateHz());
+        BitSet quiet = new BitSet(n);
+        int lastUnrest = -half - 1;
+        for (int i = 0; i < n + half; i++) {
+            if (i < n && !isCalm(i)) {
+                lastUnrest = i;
+            }
+            int centre = i - half;
+            if (centre >= 0 && lastUnrest < centre - half) {
+                quiet.set(centre);
+            }
+        }
+        return quiet;
+    }
+
+    private boolean isCalm(int i) {
+        int k = from + i;
+        double turn = stream.gx(k) * stream.gx(k) + stream.gy(k) * stream.gy(k) + stream.gz(k) * stream.gz(k);
+        return Math.abs(force[i] - 1) <= QUIET_FORCE && turn <= QUIET_TURN * QUIET_TURN;
+    }
+}
