@@ -2,13 +2,17 @@ package evenfall.fusion.alignment;
 
 import java.util.Locale;
 
-/** How the rotation between a sensor and its body segment was found. */
+/** How the rotation between a sensor and its body segment was found, the surest first. */
 public enum MountingMethod {
     /** Stillness for the vertical, forward bends for the left-right axis. */
     BEND,
     /** Stated by the layout file. */
     AXES,
-    /** Only the vertical is known; the heading is that of the direction of travel or a guess. */
+    /** Stillness for the vertical, the direction of travel at take-off for forward. */
+    TAKE_OFF,
+    /** Stillness for the vertical, the folding of the body in its landings for the left-right axis. */
+    LANDINGS,
+    /** Only the vertical is known; the heading is a guess. */
     GRAVITY_ONLY;
 
     /** The name in results, such as {@code gravity-only}. */

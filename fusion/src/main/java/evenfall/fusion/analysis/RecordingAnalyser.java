@@ -1,10 +1,24 @@
 package evenfall.fusion.analysis;
 
+import evenfall.fusion.alignment.ClockFinder;
+import evenfall.fusion.alignment.ClockMap;
+import evenfall.fusion.alignment.OpeningRoutine;
+import evenfall.fusion.event.Event;
+import evenfall.fusion.event.EventFinder;
+import evenfall.fusion.event.EventKind;
 import evenfall.fusion.orientation.FilterKind;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Takes a recording the whole way: orientation, alignment, posture, landings, measures. */
 public final class RecordingAnalyser {
@@ -27,14 +41,90 @@ public final class RecordingAnalyser {
      * @param progress told how far the work has come
      */
     public RecordingAnalysis analyse(Recording recording, Progress progress) {
-        progress.at("finding landings", 1);
-        return new RecordingAnalysis(
-                recording.pelvis().stream().durationS(),
-                recording.pelvis().stream().rateHz(),
-                null,
-                Map.of(),
-                recording.pelvis().findings(),
-                List.of(),
-                Map.of());
+        progress.at("looking for quiet stances", 0);
+        SensorReading pelvis = SensorReading.of(recording.pelvis());
+        progress.at("following the pelvis", 0);
+        OrientationTrack pelvisTrack = pelvis.orientation(filter);
+        progress.at("finding landings", 0);
+        List<Event> events = new EventFinder().find(pelvis.stream(), pelvisTrack);
+        return analyse(recording, pelvis, pelvisTrack, events, progress);
+    }
+
+    /** Analyses a recording whose events are known. */
+    RecordingAnalysis analyse(
+            Recording recording,
+            SensorReading pelvis,
+            OrientationTrack pelvisTrack,
+            List<Event> events,
+            Progress progress) {
+        List<Finding> findings = new ArrayList<>(recording.pelvis().findings());
+        add(findings, pelvis.gyroSense(Place.PELVIS));
+        Sensors sensors = new Sensors(pelvis, pelvisTrack, null, null, null);
+        SensorRecording worn = recording.upperBack();
+        if (worn != null) {
+            findings.addAll(worn.findings());
+            sensors = withUpperBack(sensors, SensorReading.of(worn), events, findings, progress);
+        }
+        return new LandingAnalysis(sensors, events, findings).run(progress);
+    }
+
+    private Sensors withUpperBack(
+            Sensors sensors, SensorReading upperBack, List<Event> events, List<Finding> findings, Progress progress) {
+        add(findings, upperBack.gyroSense(Place.UPPER_BACK));
+        progress.at("following the upper back", 0);
+        OrientationTrack track = upperBack.orientation(filter);
+        progress.at("setting the clocks", 0);
+        ClockMap clock = ClockFinder.find(
+                sensors.pelvis().stream(),
+                sensors.pelvisTrack(),
+                upperBack.stream(),
+                track,
+                landings(events).stream().map(Event::contactS).toList());
+        if (clock == null) {
+            findings.add(new Finding(
+                    FindingCode.CLOCK_UNCERTAIN,
+                    Severity.ERROR,
+                    "The two sensors share no motion that ties their clocks together, so trunk angles cannot be given;"
+                            + " do two heel drops with both sensors on.",
+                    null,
+                    null));
+        } else if (clock.sigmaMs() > 5) {
+            findings.add(new Finding(
+                    FindingCode.CLOCK_UNCERTAIN,
+                    Severity.WARNING,
+                    String.format(
+                            Locale.ROOT,
+                            "The clocks of the two sensors are tied together to %.0f ms only; do two heel drops with both"
+                                    + " sensors on.",
+                            clock.sigmaMs()),
+                    null,
+                    null));
+        }
+        return new Sensors(sensors.pelvis(), sensors.pelvisTrack(), upperBack, track, clock);
+    }
+
+    static List<Event> landings(List<Event> events) {
+        return events.stream()
+                .filter(event -> event.kind() == EventKind.LANDING)
+                .toList();
+    }
+
+    private static void add(List<Finding> findings, @Nullable Finding finding) {
+        if (finding != null) {
+            findings.add(finding);
+        }
+    }
+
+    /** The sensors of one recording; those of the upper back are null without it. */
+    record Sensors(
+            SensorReading pelvis,
+            OrientationTrack pelvisTrack,
+            @Nullable SensorReading upperBack,
+            @Nullable OrientationTrack upperBackTrack,
+            @Nullable ClockMap clock) {
+
+        OpeningRoutine opening(SensorReading reading, double beforeS) {
+            return OpeningRoutine.find(reading.stream(), reading.stances(), beforeS);
+        }
     }
 }

@@ -1,0 +1,119 @@
+package evenfall.fusion.alignment;
+
+import evenfall.fusion.posture.Motion;
+import evenfall.fusion.posture.MotionWindow;
+import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds slow forward bends between two quiet stances: the sensor leaves the upright by some tens of degrees about a
+ * level axis, slowly, and comes back to where it was.
+ *
+ * <p>The limits are common practice, no source. A person bends forward, never backward, so the way down tells which
+ * end of the axis is the left.
+ */
+final class BendFinder {
+
+    /** Longest time between the two stances, s. */
+    private static final double LONGEST_S = 30;
+
+    private static final double LEAVES = Math.toRadians(7);
+    private static final double SHALLOWEST = Math.toRadians(14);
+    private static final double DEEPEST = Math.toRadians(130);
+    private static final double SHORTEST_BEND_S = 1.2;
+    private static final double LONGEST_BEND_S = 12;
+    /** Picking up, sitting down or jumping shakes more than a slow bend; root mean square about 1 g, m/s². */
+    private static final double ROUGHEST = 1.2;
+
+    private static final double LEAST_SHARE = 0.8;
+    private static final double STEEPEST_AXIS = 0.4;
+    private static final double GRAVITY = 9.80665;
+
+    private final Motion motion;
+    private final Vector3 upInSensor;
+    private final Vector3 gyroBias;
+    private final List<ForwardBend> found = new ArrayList<>();
+
+    private BendFinder(SensorStream stream, Stance before, Stance after) {
+        this.upInSensor = before.force().normalised();
+        this.gyroBias = before.rate();
+        MotionWindow window = new MotionWindow(
+                stream,
+                before.to() - 1,
+                after.from() + 1,
+                Quaternion.between(upInSensor, Vector3.UP),
+                0.01,
+                0.01,
+                gyroBias,
+                0.001,
+                List.of(),
+                List.of());
+        this.motion = Motion.of(window);
+    }
+
+    /** The bends between two stances of a stream, in order. */
+    static List<ForwardBend> find(SensorStream stream, Stance before, Stance after) {
+        double pause = after.startS() - before.endS();
+        if (!(pause > SHORTEST_BEND_S && pause < LONGEST_S)) {
+            return List.of();
+        }
+        BendFinder finder = new BendFinder(stream, before, after);
+        finder.cut();
+        return finder.found;
+    }
+
+    private double lean(int i) {
+        return motion.orientation(i).rotate(upInSensor).angleTo(Vector3.UP);
+    }
+
+    private void cut() {
+        int start = -1;
+        int deepest = 0;
+        double depth = 0;
+        for (int i = 0; i < motion.size(); i++) {
+            double lean = lean(i);
+            if (start < 0 && lean > LEAVES) {
+                start = i;
+                depth = 0;
+            }
+            if (start >= 0 && lean > depth) {
+                depth = lean;
+                deepest = i;
+            }
+            if (start >= 0 && lean < Math.max(LEAVES, 0.2 * depth)) {
+                judge(start, deepest, i, depth);
+                start = -1;
+            }
+        }
+    }
+
+    private void judge(int start, int deepest, int end, double depth) {
+        double length = motion.time(end) - motion.time(start);
+        if (depth < SHALLOWEST || depth > DEEPEST || length < SHORTEST_BEND_S || length > LONGEST_BEND_S) {
+            return;
+        }
+        PrincipalAxis axis = new PrincipalAxis();
+        double rough = 0;
+        for (int i = start; i < end; i++) {
+            int k = motion.from() + i;
+            double rx = motion.stream().gx(k) - gyroBias.x();
+            double ry = motion.stream().gy(k) - gyroBias.y();
+            double rz = motion.stream().gz(k) - gyroBias.z();
+            axis.add(rx, ry, rz, 1);
+            if (i < deepest) {
+                axis.addSense(rx, ry, rz);
+            }
+            double off = motion.force(i).norm() - GRAVITY;
+            rough += off * off;
+        }
+        PrincipalAxis.Axis solved = axis.solve();
+        boolean slow = Math.sqrt(rough / (end - start)) < ROUGHEST;
+        boolean level = Math.abs(solved.direction().dot(upInSensor)) < STEEPEST_AXIS;
+        if (slow && level && solved.share() > LEAST_SHARE) {
+            found.add(new ForwardBend(motion.time(start), motion.time(end), solved.direction(), solved.share(), depth));
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package evenfall.fusion.alignment;
+
+import evenfall.fusion.filtering.Biquad;
+import evenfall.fusion.filtering.Butterworth;
+import evenfall.fusion.filtering.ZeroPhase;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.complex.Complex;
+import org.apache.commons.math3.transform.DftNormalization;
+import org.apache.commons.math3.transform.FastFourierTransformer;
+import org.apache.commons.math3.transform.TransformType;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds how the clocks of two sensors on one trunk run against each other, from the motion they share: a first guess by
+ * correlating the vertical forces as a whole, then short stretches one by one, then a robust line through their lags.
+ *
+ * <p>Near landings the spine gives and the shoulders follow later, so stretches there count only when nothing else is
+ * left.
+ */
+public final class ClockFinder {
+
+    private static final double CUTOFF_HZ = 4;
+    private static final double STRETCH_S = 4;
+    private static final double STRIDE_S = 2;
+    private static final double LEAST_CORRELATION = 0.97;
+    private static final double FALLBACK_CORRELATION = 0.9;
+    /** Below this standard deviation of the force there is nothing to compare, m/s². */
+    private static final double LEAST_MOTION = 0.25;
+    /** First guess from at most so much of the recording, s. */
+    private static final double GUESS_S = 1200;
+
+    private static final double REACH_S = 0.3;
+    private static final double LANDING_ROOM_S = 3;
+    /** How much later the shoulders move than the pelvis below 4 Hz, s: from simulated spines. */
+    private static final double SPINE_DELAY_S = 0.0017;
+    /** How far people's spines may differ from that, s: half the delay itself. */
+    private static final double SPINE_DELAY_SIGMA_S = 0.0009;
+
+    private static final int LEAST_STRETCHES = 4;
+
+    private final double[] pelvis;
+    private final double[] upperBack;
+
+    private ClockFinder(double[] pelvis, double[] upperBack) {
+        this.pelvis = pelvis;
+        this.upperBack = upperBack;
+    }
+
+    /**
+     * The map between the clocks, or null if the two share no motion that could tell.
+     *
+     * @param landingsS contacts of landings, s on the pelvis's clock
+     */
+    public static @Nullable ClockMap find(
+            SensorStream pelvis,
+            OrientationTrack pelvisTrack,
+            SensorStream upperBack,
+            OrientationTrack upperBackTrack,
+            List<Double> landingsS) {
+        ClockFinder finder = new ClockFinder(
+                smooth(ForceColumn.of(pelvis, pelvisTrack)), smooth(ForceColumn.of(upperBack, upperBackTrack)));
+        if (finder.pelvis.length < 100 || finder.upperBack.length < 100) {
+            return null;
+        }
+        int guess = finder.guess();
+        ClockMap map = finder.fit(guess, landingsS, LEAST_CORRELATION, "shared motion away from landings");
+        return map != null
+                ? map
+                : finder.fit(guess, List.of(), FALLBACK_CORRELATION, "shared motion, landings included");
+    }
+
+    private static double[] smooth(double[] grid) {
+        Biquad lowPass = Butterworth.twoPassLowPass(CUTOFF_HZ, 1 / ForceColumn.STEP_S);
+        return ZeroPhase.filter(lowPass, grid);
+    }
+
+    /** Grid steps by which the upper back's column is later, from the whole. */
+    private int guess() {
+        int span = (int) (GUESS_S / ForceColumn.STEP_S);
+        int n = Math.min(span, pelvis.length);
+        int m = Math.min(span, upperBack.length);
+        int size = Integer.highestOneBit(2 * Math.max(n, m) - 1) << 1;
+        Complex[] a = transform(pelvis, n, size);
+        Complex[] b = transform(upperBack, m, size);
+        for (int k = 0; k < size; k++) {
+            b[k] = b[k].multiply(a[k].conjugate());
+        }
+        Complex[] r = new FastFourierTransformer(DftNormalization.STANDARD).transform(b, TransformType.INVERSE);
+        int best = 0;
+        for (int k = 0; k < size; k++) {
+            if (r[k].getReal() > r[best].getReal()) {
+                best = k;
+            }
+        }
+        return best < size / 2 ? best : best - size;
+    }
+
+    private static Complex[] transform(double[] x, int n, int size) {
+        double[] padded = new double[size];
+        System.arraycopy(x, 0, padded, 0, n);
+        return new FastFourierTransformer(DftNormalization.STANDARD).transform(padded, TransformType.FORWARD);
+    }
+
+    private @Nullable ClockMap fit(int guess, List<Double> landingsS, double leastCorrelation, String method) {
+        int length = (int) Math.round(STRETCH_S / ForceColumn.STEP_S);
+        int stride = (int) Math.round(STRIDE_S / ForceColumn.STEP_S);
+        int reach = (int) Math.round(REACH_S / ForceColumn.STEP_S);
+        List<Double> times = new ArrayList<>();
+        List<Double> lags = new ArrayList<>();
+        int landing = 0;
+        double near = guess;
+        for (int from = 0; from + length <= pelvis.length; from += stride) {
+            double start = (from + 0.5) * ForceColumn.STEP_S;
+            while (landing < landingsS.size() && landingsS.get(landing) + LANDING_ROOM_S < start) {
+                landing++;
+            }
+            boolean byLanding =
+                    landing < landingsS.size() && landingsS.get(landing) - LANDING_ROOM_S < start + STRETCH_S;
+            if (byLanding || deviation(from, length) < LEAST_MOTION) {
+                continue;
+            }
+            int centre = (int) Math.round(near);
+            Lag lag = Lag.between(pelvis, from, length, upperBack, centre - reach, centre + reach);
+            if (lag.correlation() > leastCorrelation) {
+                times.add(start + STRETCH_S / 2);
+                lags.add(lag.samples() * ForceColumn.STEP_S);
+                near += 0.3 * (lag.samples() - near);
+            }
+        }
+        if (times.size() < LEAST_STRETCHES) {
+            return null;
+        }
+        ClockLine line = ClockLine.fit(array(times), array(lags));
+        double sigma = Math.hypot(line.sigmaS(), SPINE_DELAY_SIGMA_S);
+        return new ClockMap(line.offsetS() - SPINE_DELAY_S, line.drift() * 1e6, 1000 * sigma, method);
+    }
+
+    private double deviation(int from, int length) {
+        double sum = 0;
+        double squares = 0;
+        for (int i = from; i < from + length; i++) {
+            sum += pelvis[i];
+            squares += pelvis[i] * pelvis[i];
+        }
+        double mean = sum / length;
+        return Math.sqrt(Math.max(0, squares / length - mean * mean));
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

@@ -1,0 +1,100 @@
+package evenfall.fusion.alignment;
+
+import java.util.Arrays;
+
+/**
+ * A straight line through offsets of two clocks at several moments, robust to outliers: weighted least squares, the
+ * weights by Tukey's biweight (Beaton and Tukey 1974, Technometrics 16:147) at 4.685 robust spreads.
+ *
+ * @param offsetS offset at time 0, s
+ * @param drift offset gained per second
+ * @param sigmaS one standard deviation of the line over the moments given, s
+ * @param used sum of the weights
+ */
+record ClockLine(double offsetS, double drift, double sigmaS, double used) {
+
+    private static final double TUKEY = 4.685;
+    private static final int ROUNDS = 20;
+    /** Crystals of cheap sensors differ by some tens of parts per million. */
+    private static final double DRIFT_SIGMA = 80e-6;
+    /** No offset is known better than this, s. */
+    private static final double LEAST_SIGMA_S = 0.0005;
+
+    /** Through two moments on both clocks, exactly. */
+    static ClockLine through(double firstA, double firstB, double secondA, double secondB) {
+        double rate = (secondB - firstB) / (secondA - firstA);
+        return new ClockLine(firstB - rate * firstA, rate - 1, 0, 2);
+    }
+
+    /**
+     * Fits offsets at moments.
+     *
+     * @param t moments, s
+     * @param offset second clock less first at each, s
+     */
+    static ClockLine fit(double[] t, double[] offset) {
+        int n = t.length;
+        double[] weight = new double[n];
+        Arrays.fill(weight, 1);
+        double spread = Math.max(LEAST_SIGMA_S, spread(residuals(t, offset, median(offset), 0)));
+        ClockLine line = new ClockLine(median(offset), 0, spread, n);
+        for (int round = 0; round < ROUNDS; round++) {
+            line = weighted(t, offset, weight, spread);
+            double[] off = residuals(t, offset, line.offsetS, line.drift);
+            spread = Math.max(LEAST_SIGMA_S, spread(off));
+            for (int i = 0; i < n; i++) {
+                double u = off[i] / (TUKEY * spread);
+                weight[i] = Math.abs(u) < 1 ? (1 - u * u) * (1 - u * u) : 0;
+            }
+        }
+        return line;
+    }
+
+    private static ClockLine weighted(double[] t, double[] offset, double[] w, double spread) {
+        double sum = 0;
+        double mean = 0;
+        double level = 0;
+        for (int i = 0; i < t.length; i++) {
+            sum += w[i];
+            mean += w[i] * t[i];
+            level += w[i] * offset[i];
+        }
+        mean /= sum;
+        level /= sum;
+        double tt = spread * spread / (DRIFT_SIGMA * DRIFT_SIGMA);
+        double to = 0;
+        double widest = 0;
+        for (int i = 0; i < t.length; i++) {
+            tt += w[i] * (t[i] - mean) * (t[i] - mean);
+            to += w[i] * (t[i] - mean) * (offset[i] - level);
+            widest = Math.max(widest, w[i] > 0 ? Math.abs(t[i] - mean) : 0);
+        }
+        double drift = to / tt;
+        double sigma = spread * Math.sqrt(1 / sum + widest * widest / tt);
+        return new ClockLine(level - drift * mean, drift, sigma, sum);
+    }
+
+    private static double[] residuals(double[] t, double[] offset, double at0, double drift) {
+        double[] off = new double[t.length];
+        for (int i = 0; i < t.length; i++) {
+            off[i] = offset[i] - at0 - drift * t[i];
+        }
+        return off;
+    }
+
+    /** Median absolute value, scaled to a standard deviation of normal errors. */
+    private static double spread(double[] values) {
+        double[] size = new double[values.length];
+        for (int i = 0; i < size.length; i++) {
+            size[i] = Math.abs(values[i]);
+        }
+        return 1.4826 * median(size);
+    }
+
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        int n = sorted.length;
+        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+    }
+}

@@ -1,0 +1,62 @@
+package evenfall.fusion.alignment;
+
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.rotation.Quaternion;
+import evenfall.ingest.recording.SensorStream;
+
+/**
+ * The vertical force of one sensor on an even time grid, low-passed, for comparing two sensors.
+ *
+ * <p>Each grid value is the exact mean over one grid step of the force, taken as straight between samples, so jitter of
+ * the samples does not shift it. Forces above 2.5 g count as 2.5 g: what an impact peak does between pelvis and
+ * shoulders says little about clocks.
+ */
+final class ForceColumn {
+
+    /** Grid step, s. */
+    static final double STEP_S = 0.02;
+
+    private static final double GRAVITY = 9.80665;
+    private static final double CEILING = 2.5 * GRAVITY;
+
+    private ForceColumn() {}
+
+    /** Vertical force less 1 g at STEP_S/2, 3·STEP_S/2, and so on from the stream's first sample, m/s². */
+    static double[] of(SensorStream stream, OrientationTrack track) {
+        int n = (int) Math.floor(stream.durationS() / STEP_S);
+        double[] grid = new double[Math.max(0, n)];
+        int bin = 0;
+        double held = 0;
+        double before = vertical(stream, track, 0);
+        for (int i = 1; i < stream.size() && bin < n; i++) {
+            double start = stream.time(i - 1);
+            double end = stream.time(i);
+            double now = vertical(stream, track, i);
+            double at = start;
+            double value = before;
+            while (bin < n && end >= (bin + 1) * STEP_S) {
+                double edge = (bin + 1) * STEP_S;
+                double part = end > start ? (edge - start) / (end - start) : 1;
+                double atEdge = before + part * (now - before);
+                held += (edge - at) * (value + atEdge) / 2;
+                grid[bin++] = held / STEP_S;
+                held = 0;
+                at = edge;
+                value = atEdge;
+            }
+            held += (end - at) * (value + now) / 2;
+            before = now;
+        }
+        return grid;
+    }
+
+    private static double vertical(SensorStream s, OrientationTrack q, int i) {
+        Quaternion row = q.at(i);
+        double w = row.w();
+        double x = row.x();
+        double y = row.y();
+        double z = row.z();
+        double f = 2 * (x * z - w * y) * s.ax(i) + 2 * (y * z + w * x) * s.ay(i) + (1 - 2 * (x * x + y * y)) * s.az(i);
+        return Math.max(-CEILING, Math.min(CEILING, f)) - GRAVITY;
+    }
+}

@@ -1,0 +1,107 @@
+package evenfall.fusion.alignment;
+
+import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.BodyAxes;
+import evenfall.ingest.recording.SignedAxis;
+import java.util.List;
+
+/** The rotation from a sensor to its segment from what is known of two directions. */
+public final class MountingFinder {
+
+    /** What strap and hand leave of a stated mounting, deg: common practice, no source. */
+    private static final double AXES_SIGMA_DEG = 5;
+    /** A bend that a person makes without care turns and leans a little, deg: common practice, no source. */
+    private static final double BEND_SIGMA_DEG = 1.0;
+
+    private static final double GUESS_SIGMA_DEG = 90;
+
+    private MountingFinder() {}
+
+    /**
+     * Segment axes from the vertical and the left: z along {@code up}, x = left × up, y = z × x (functional alignment,
+     * see for example Cutti et al. 2010).
+     *
+     * @param up the body's up in sensor axes, any length
+     * @param left about the body's left in sensor axes, any length, not along {@code up}
+     */
+    public static Quaternion segmentFromSensor(Vector3 up, Vector3 left) {
+        Vector3 z = up.normalised();
+        Vector3 x = left.cross(z).normalised();
+        Vector3 y = z.cross(x);
+        return Quaternion.fromMatrix(new double[][] {
+            {x.x(), x.y(), x.z()},
+            {y.x(), y.y(), y.z()},
+            {z.x(), z.y(), z.z()}
+        });
+    }
+
+    /** The mounting that a layout file states. */
+    public static Mounting ofAxes(BodyAxes axes) {
+        Vector3 forward = vector(axes.forward());
+        Vector3 up = vector(axes.up());
+        return new Mounting(segmentFromSensor(up, up.cross(forward)), MountingMethod.AXES, AXES_SIGMA_DEG);
+    }
+
+    /**
+     * From the vertical and forward bends.
+     *
+     * @param up specific force in the quiet stance, sensor axes
+     * @param bends at least one
+     */
+    public static Mounting ofBends(Vector3 up, List<ForwardBend> bends) {
+        Vector3 left = Vector3.ZERO;
+        double crooked = 0;
+        for (ForwardBend bend : bends) {
+            left = left.plus(bend.axis());
+            crooked += crookedDeg(bend);
+        }
+        double n = bends.size();
+        Vector3 level = left.across(up.normalised());
+        double apart = 0;
+        for (ForwardBend bend : bends) {
+            double angle = Math.toDegrees(bend.axis().across(up.normalised()).angleTo(level));
+            apart += angle * angle;
+        }
+        double scatter = n > 1 ? Math.sqrt(apart / (n - 1) / n) : 2 * BEND_SIGMA_DEG;
+        double sigma = Math.sqrt(BEND_SIGMA_DEG * BEND_SIGMA_DEG + scatter * scatter + square(crooked / n / 2));
+        return new Mounting(segmentFromSensor(up, left), MountingMethod.BEND, sigma);
+    }
+
+    /** How far the turning of a bend strays from one axis, deg. */
+    private static double crookedDeg(ForwardBend bend) {
+        return Math.toDegrees(Math.atan(Math.sqrt((1 - bend.share()) / bend.share())));
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
+    /**
+     * From the vertical and the body's forward.
+     *
+     * @param forward about forward in sensor axes, not along {@code up}
+     * @param sigmaDeg one standard deviation of its heading, deg
+     */
+    public static Mounting ofForward(Vector3 up, Vector3 forward, MountingMethod method, double sigmaDeg) {
+        return new Mounting(segmentFromSensor(up, up.cross(forward)), method, sigmaDeg);
+    }
+
+    /** From the vertical alone; forward is the sensor axis nearest to level. */
+    public static Mounting ofGravity(Vector3 up) {
+        Vector3 z = up.normalised();
+        double x = Math.abs(z.x());
+        double y = Math.abs(z.y());
+        Vector3 forward = Math.abs(z.z()) <= Math.min(x, y)
+                ? new Vector3(0, 0, 1)
+                : x <= y ? new Vector3(1, 0, 0) : new Vector3(0, 1, 0);
+        return ofForward(up, forward, MountingMethod.GRAVITY_ONLY, GUESS_SIGMA_DEG);
+    }
+
+    private static Vector3 vector(SignedAxis axis) {
+        return new Vector3(
+                axis.axis() == 0 ? axis.sign() : 0,
+                axis.axis() == 1 ? axis.sign() : 0,
+                axis.axis() == 2 ? axis.sign() : 0);
+    }
+}

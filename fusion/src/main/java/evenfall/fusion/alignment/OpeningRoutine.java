@@ -1,0 +1,76 @@
+package evenfall.fusion.alignment;
+
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The opening routine as one sensor saw it: the quiet stance and the forward bends after it.
+ *
+ * @param stance the quiet stance in which angles read 0, or null if the person never stood quietly
+ * @param bends the forward bends, empty if there were none
+ */
+public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
+
+    /** A stance shorter than this is no opening stance, s. */
+    private static final double SHORTEST_STANCE_S = 1.0;
+    /** Bends of one routine follow one another within this, s. */
+    private static final double TOGETHER_S = 25;
+    /** Bends of one routine turn about axes no further apart, rad. */
+    private static final double SAME_AXIS = Math.toRadians(20);
+    /** Before and after the bends the person stands the same way, rad. */
+    private static final double SAME_STANCE = Math.toRadians(10);
+
+    public OpeningRoutine {
+        bends = List.copyOf(bends);
+    }
+
+    /**
+     * Finds the routine: the first two bends that resemble one another, else the first bend, with the longest stance
+     * next to them; without a bend the first long stance.
+     *
+     * @param stances all stances of the stream
+     * @param beforeS where to stop looking: the first landing, s on the sensor's clock
+     */
+    public static OpeningRoutine find(SensorStream stream, List<Stance> stances, double beforeS) {
+        List<ForwardBend> all = new ArrayList<>();
+        for (int k = 0; k + 1 < stances.size() && stances.get(k).endS() < beforeS; k++) {
+            Stance before = stances.get(k);
+            Stance after = stances.get(k + 1);
+            if (before.force().angleTo(after.force()) < SAME_STANCE) {
+                all.addAll(BendFinder.find(stream, before, after));
+            }
+        }
+        List<ForwardBend> bends = choose(all);
+        return new OpeningRoutine(stanceFor(stances, bends, beforeS), bends);
+    }
+
+    private static List<ForwardBend> choose(List<ForwardBend> all) {
+        for (ForwardBend first : all) {
+            List<ForwardBend> alike = all.stream()
+                    .filter(bend -> bend.startS() >= first.startS()
+                            && bend.startS() - first.endS() < TOGETHER_S
+                            && bend.axis().angleTo(first.axis()) < SAME_AXIS)
+                    .toList();
+            if (alike.size() > 1) {
+                return alike;
+            }
+        }
+        return all.isEmpty() ? all : all.subList(0, 1);
+    }
+
+    private static @Nullable Stance stanceFor(List<Stance> stances, List<ForwardBend> bends, double beforeS) {
+        Stance best = null;
+        for (Stance stance : stances) {
+            boolean near = bends.isEmpty()
+                    ? stance.endS() < beforeS
+                    : stance.endS() < bends.get(0).startS() + 1
+                            && stance.startS() > bends.get(0).startS() - TOGETHER_S;
+            if (near && stance.lengthS() > (best == null ? SHORTEST_STANCE_S : best.lengthS())) {
+                best = stance;
+            }
+        }
+        return best;
+    }
+}

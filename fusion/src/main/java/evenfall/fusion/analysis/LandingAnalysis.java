@@ -1,0 +1,181 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.alignment.ClockMap;
+import evenfall.fusion.alignment.Mounting;
+import evenfall.fusion.alignment.MountingMethod;
+import evenfall.fusion.alignment.OpeningRoutine;
+import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.event.Event;
+import evenfall.fusion.event.EventKind;
+import evenfall.fusion.landing.Landing;
+import evenfall.fusion.landing.LandingFlag;
+import evenfall.fusion.landing.LandingMeasurer;
+import evenfall.fusion.landing.LandingScene;
+import evenfall.fusion.landing.LandingTrace;
+import evenfall.fusion.landing.Moments;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.place.Place;
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.Gap;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** From sensors whose events are known to landings with measures. */
+final class LandingAnalysis {
+
+    private final RecordingAnalyser.Sensors sensors;
+    private final List<Event> events;
+    private final List<Event> landings;
+    private final List<Finding> findings;
+    private final Map<Place, Mounting> mountings = new EnumMap<>(Place.class);
+
+    LandingAnalysis(RecordingAnalyser.Sensors sensors, List<Event> events, List<Finding> findings) {
+        this.sensors = sensors;
+        this.events = events;
+        this.landings = RecordingAnalyser.landings(events);
+        this.findings = findings;
+    }
+
+    RecordingAnalysis run(Progress progress) {
+        SensorStream stream = sensors.pelvis().stream();
+        progress.at("following the landings", 0);
+        List<double[]> spans = spans();
+        SensorMotion pelvis = prepare(Place.PELVIS, sensors.pelvis(), sensors.pelvisTrack(), spans);
+        ClockMap clock = sensors.clock();
+        SensorReading upperReading = sensors.upperBack();
+        OrientationTrack upperTrack = sensors.upperBackTrack();
+        SensorMotion upper = null;
+        if (upperReading != null && upperTrack != null) {
+            ClockMap map = clock == null ? new ClockMap(0, 0, 0, "") : clock;
+            List<double[]> onUpper = spans.stream()
+                    .map(span ->
+                            new double[] {map.toUpperBack(span[0]), map.toUpperBack(span[1]), map.toUpperBack(span[2])})
+                    .toList();
+            upper = prepare(Place.UPPER_BACK, upperReading, upperTrack, onUpper);
+        }
+        List<Landing> found = new ArrayList<>();
+        Map<Integer, LandingTrace> traces = new HashMap<>();
+        int landing = 0;
+        for (int k = 0; k < events.size(); k++) {
+            Event event = events.get(k);
+            if (event.kind() != EventKind.LANDING) {
+                found.add(plain(event, k + 1));
+                continue;
+            }
+            progress.at("measuring landings", (double) landing / landings.size());
+            LandingScene scene = scene(event, landing, spans.get(landing)[2], pelvis, clock == null ? null : upper);
+            LandingMeasurer.Measured measured = LandingMeasurer.measure(scene, k + 1);
+            found.add(measured.landing());
+            traces.put(k + 1, measured.trace());
+            landing++;
+        }
+        progress.at("measuring landings", 1);
+        return new RecordingAnalysis(stream.durationS(), stream.rateHz(), clock, mountings, findings, found, traces);
+    }
+
+    private static Landing plain(Event event, int index) {
+        return new Landing(
+                index,
+                event.kind(),
+                new Moments(event.startS(), event.contactS(), event.peakS(), null, null),
+                event.kind() == EventKind.STEPS ? event.count() : null,
+                null,
+                Set.of());
+    }
+
+    /** For each landing: end of the event before, contact, begin of the event after, s on the pelvis's clock. */
+    private List<double[]> spans() {
+        List<double[]> spans = new ArrayList<>();
+        for (int k = 0; k < events.size(); k++) {
+            if (events.get(k).kind() == EventKind.LANDING) {
+                spans.add(new double[] {
+                    k == 0 ? 0 : events.get(k - 1).endS(),
+                    events.get(k).contactS(),
+                    k + 1 < events.size()
+                            ? events.get(k + 1).startS()
+                            : sensors.pelvis().stream().durationS()
+                });
+            }
+        }
+        return spans;
+    }
+
+    private SensorMotion prepare(Place place, SensorReading reading, OrientationTrack track, List<double[]> spans) {
+        double beforeS = spans.isEmpty() ? reading.stream().durationS() : spans.get(0)[1];
+        OpeningRoutine opening = sensors.opening(reading, beforeS);
+        SensorMotion motion = new SensorMotion(reading, track, opening, spans);
+        Mounting mounting = new SegmentMounting(reading, motion, spans).find(opening);
+        mountings.put(place, mounting);
+        if (mounting.method() != MountingMethod.BEND && mounting.method() != MountingMethod.AXES) {
+            findings.add(new Finding(
+                    FindingCode.NO_OPENING_ROUTINE,
+                    Severity.WARNING,
+                    "No forward bends of the " + place.words()
+                            + " were found before the first landing, so which way it faces is less sure; begin with the"
+                            + " opening routine.",
+                    place,
+                    null));
+        }
+        return motion;
+    }
+
+    private LandingScene scene(Event event, int k, double untilS, SensorMotion pelvis, @Nullable SensorMotion upper) {
+        WindowMaker.Cut cut = pelvis.cut(k);
+        Set<LandingFlag> flags = EnumSet.noneOf(LandingFlag.class);
+        Stance before = cut.before();
+        double zeroFrom = sensors.pelvis().stream().time(cut.window().from());
+        double zeroTo = before == null ? zeroFrom : before.endS();
+        if (before == null) {
+            flags.add(LandingFlag.NO_QUIET_START);
+            zeroFrom = event.startS();
+            zeroTo = event.startS();
+        }
+        Mounting mounting = mounting(Place.PELVIS);
+        if (mounting.method() != MountingMethod.BEND) {
+            flags.add(LandingFlag.AGAINST_GRAVITY);
+        }
+        if (mounting.method() == MountingMethod.GRAVITY_ONLY) {
+            flags.add(LandingFlag.HEADING_UNKNOWN);
+        }
+        for (Gap gap : sensors.pelvis().stream().gaps()) {
+            if (gap.endS() > event.startS() - 0.2 && gap.startS() < event.contactS() + 1) {
+                flags.add(LandingFlag.GAP);
+            }
+        }
+        Stance after = cut.after();
+        return new LandingScene(
+                event,
+                untilS,
+                zeroFrom,
+                zeroTo,
+                after == null ? null : new LandingScene.Span(after.startS(), after.endS()),
+                body(Place.PELVIS, pelvis, k),
+                upper == null ? null : body(Place.UPPER_BACK, upper, k),
+                sensors.clock(),
+                flags);
+    }
+
+    private Mounting mounting(Place place) {
+        Mounting mounting = mountings.get(place);
+        if (mounting == null) {
+            throw new IllegalStateException("no mounting for the " + place.words());
+        }
+        return mounting;
+    }
+
+    private LandingScene.Body body(Place place, SensorMotion motion, int k) {
+        Mounting mounting = mounting(place);
+        return new LandingScene.Body(
+                motion.motion(k), mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()));
+    }
+}

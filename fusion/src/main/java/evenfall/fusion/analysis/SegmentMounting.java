@@ -1,0 +1,159 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.alignment.Mounting;
+import evenfall.fusion.alignment.MountingFinder;
+import evenfall.fusion.alignment.MountingMethod;
+import evenfall.fusion.alignment.OpeningRoutine;
+import evenfall.fusion.alignment.PrincipalAxis;
+import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.posture.Motion;
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.BodyAxes;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Decides how a sensor is mounted: stated axes, forward bends, direction of take-off, folding in the landings, gravity
+ * alone, in that order.
+ */
+final class SegmentMounting {
+
+    /** Slower than this at take-off tells no direction, m/s. */
+    private static final double LEAST_TRAVEL = 0.25;
+
+    private static final int LEAST_LANDINGS = 2;
+    private static final double FOLDING_SIGMA_DEG = 14;
+    private static final double FOLDING_FLOOR_DEG = 6;
+    private static final double FOLDING_S = 0.5;
+
+    private final SensorReading reading;
+    private final SensorMotion motion;
+    private final List<double[]> spans;
+
+    SegmentMounting(SensorReading reading, SensorMotion motion, List<double[]> spans) {
+        this.reading = reading;
+        this.motion = motion;
+        this.spans = spans;
+    }
+
+    Mounting find(OpeningRoutine opening) {
+        BodyAxes axes = reading.recording().axes();
+        if (axes != null) {
+            return MountingFinder.ofAxes(axes);
+        }
+        Vector3 up = motion.correct(upForce(opening));
+        if (!opening.bends().isEmpty()) {
+            return MountingFinder.ofBends(up, opening.bends());
+        }
+        Mounting travel = ofTravel(up);
+        if (travel != null) {
+            return travel;
+        }
+        Mounting folding = ofFolding(up);
+        return folding != null ? folding : MountingFinder.ofGravity(up);
+    }
+
+    /** Force in the opening stance, else in the longest stance, else in the whole stream. */
+    private Vector3 upForce(OpeningRoutine opening) {
+        Stance best = opening.stance();
+        if (best == null) {
+            for (Stance stance : reading.stances()) {
+                best = best == null || stance.lengthS() > best.lengthS() ? stance : best;
+            }
+        }
+        return best != null ? best.force() : meanForce();
+    }
+
+    private Vector3 meanForce() {
+        Vector3 sum = Vector3.ZERO;
+        int stride = Math.max(1, reading.stream().size() / 1000);
+        for (int i = 0; i < reading.stream().size(); i += stride) {
+            sum = sum.plus(new Vector3(
+                    reading.stream().ax(i),
+                    reading.stream().ay(i),
+                    reading.stream().az(i)));
+        }
+        return sum.norm() > 0 ? sum : Vector3.UP;
+    }
+
+    private @Nullable Mounting ofTravel(Vector3 up) {
+        List<Vector3> ways = new ArrayList<>();
+        for (int k = 0; k < spans.size(); k++) {
+            if (motion.cut(k).before() == null) {
+                continue;
+            }
+            Motion m = motion.motion(k).motion();
+            Vector3 speed = takeoffSpeed(m, spans.get(k)[1]);
+            Vector3 level = new Vector3(speed.x(), speed.y(), 0);
+            if (level.norm() > LEAST_TRAVEL) {
+                ways.add(m.orientation(0).rotateBack(level.normalised()).across(up.normalised()));
+            }
+        }
+        return robust(up, ways);
+    }
+
+    /** Horizontal speed is kept in flight: the mean over its last tenth before contact. */
+    private static Vector3 takeoffSpeed(Motion m, double contactS) {
+        int from = m.indexAt(contactS - 0.15);
+        int to = m.indexAt(contactS - 0.05);
+        Vector3 sum = Vector3.ZERO;
+        for (int i = from; i <= to; i++) {
+            sum = sum.plus(m.speed(i));
+        }
+        return sum.times(1.0 / (to - from + 1));
+    }
+
+    private static @Nullable Mounting robust(Vector3 up, List<Vector3> ways) {
+        if (ways.size() < LEAST_LANDINGS) {
+            return null;
+        }
+        Vector3 middle = ways.stream().reduce(Vector3.ZERO, Vector3::plus);
+        List<Vector3> kept = ways;
+        for (int round = 0; round < 3; round++) {
+            Vector3 now = middle;
+            kept = ways.stream()
+                    .filter(way -> way.angleTo(now) < Math.toRadians(25))
+                    .toList();
+            if (kept.size() < Math.max(LEAST_LANDINGS, ways.size() / 2)) {
+                return null;
+            }
+            middle = kept.stream().reduce(Vector3.ZERO, Vector3::plus);
+        }
+        double sum = 0;
+        for (Vector3 way : kept) {
+            double off = Math.toDegrees(way.angleTo(middle));
+            sum += off * off;
+        }
+        double scatter = Math.sqrt(sum / Math.max(1, kept.size() - 1));
+        double sigma = Math.hypot(Math.max(scatter, 4) / Math.sqrt(kept.size()), 1.8);
+        return MountingFinder.ofForward(up, middle, MountingMethod.TAKE_OFF, sigma);
+    }
+
+    private @Nullable Mounting ofFolding(Vector3 up) {
+        if (spans.isEmpty()) {
+            return null;
+        }
+        PrincipalAxis axis = new PrincipalAxis();
+        double turning = 0;
+        for (double[] span : spans) {
+            int from = Math.max(0, reading.stream().indexAtOrBefore(span[1]));
+            for (int i = from; i < reading.stream().size() && reading.stream().time(i) < span[1] + FOLDING_S; i++) {
+                Vector3 rate = new Vector3(
+                                reading.stream().gx(i),
+                                reading.stream().gy(i),
+                                reading.stream().gz(i))
+                        .across(up.normalised());
+                axis.add(rate.x(), rate.y(), rate.z(), 1);
+                axis.addSense(rate.x(), rate.y(), rate.z());
+                turning += rate.norm();
+            }
+        }
+        if (!(turning > 0)) {
+            return null;
+        }
+        Vector3 left = axis.solve().direction();
+        double sigma = Math.hypot(FOLDING_SIGMA_DEG / Math.sqrt(spans.size()), FOLDING_FLOOR_DEG);
+        return new Mounting(MountingFinder.segmentFromSensor(up, left), MountingMethod.LANDINGS, sigma);
+    }
+}

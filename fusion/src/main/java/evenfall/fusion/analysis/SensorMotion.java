@@ -1,0 +1,65 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.alignment.OpeningRoutine;
+import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.posture.MotionSmoother;
+import evenfall.fusion.posture.MotionWindow;
+import evenfall.fusion.posture.SmoothedMotion;
+import evenfall.fusion.rotation.Vector3;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One sensor's windows about all landings, smoothed together with its opening bends. */
+final class SensorMotion {
+
+    private final List<WindowMaker.Cut> cuts = new ArrayList<>();
+    private final MotionSmoother smoother;
+
+    /**
+     * Smooths the windows of the landings given.
+     *
+     * @param spans for each landing: previous event's end, contact and next event's begin, s on the sensor's clock
+     */
+    SensorMotion(SensorReading reading, OrientationTrack track, OpeningRoutine opening, List<double[]> spans) {
+        WindowMaker maker = new WindowMaker(reading.stream(), reading.stances(), track);
+        List<MotionWindow> windows = new ArrayList<>();
+        for (double[] span : spans) {
+            WindowMaker.Cut cut = maker.landing(span[0], span[1], span[2]);
+            cuts.add(cut);
+            windows.add(cut.window());
+        }
+        addBends(maker, reading.stances(), opening, windows);
+        this.smoother = new MotionSmoother(windows);
+    }
+
+    private static void addBends(
+            WindowMaker maker, List<Stance> stances, OpeningRoutine opening, List<MotionWindow> windows) {
+        for (int k = 0; k + 1 < stances.size(); k++) {
+            Stance before = stances.get(k);
+            Stance after = stances.get(k + 1);
+            boolean bent = opening.bends().stream()
+                    .anyMatch(bend -> bend.startS() >= before.endS() - 0.2 && bend.endS() <= after.startS() + 1.5);
+            boolean near = opening.bends().stream()
+                    .anyMatch(bend -> bend.startS() < after.startS() && bend.endS() > before.endS());
+            if (bent && near) {
+                windows.add(maker.bends(before, after));
+            }
+        }
+    }
+
+    /** The window of landing {@code k}. */
+    WindowMaker.Cut cut(int k) {
+        return cuts.get(k);
+    }
+
+    /** The motion through landing {@code k}. */
+    SmoothedMotion motion(int k) {
+        return smoother.motion(k);
+    }
+
+    /** A mean force without the sensor's own bias and scale error, m/s². */
+    Vector3 correct(Vector3 force) {
+        return smoother.sensorErrors().correctForce(force);
+    }
+}

@@ -1,0 +1,66 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.alignment.GyroSense;
+import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.alignment.StillnessFinder;
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.fusion.orientation.OrientationEstimator;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.place.Place;
+import evenfall.ingest.recording.SensorRecording;
+import evenfall.ingest.recording.SensorStream;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One sensor's stream as everything after reads it: the gyroscope's sense put right, with its quiet stretches.
+ *
+ * @param recording what was recorded
+ * @param stream the samples, gyroscope put right
+ * @param stances the quiet stretches
+ * @param mirrored whether the gyroscope had to be put right
+ */
+record SensorReading(SensorRecording recording, SensorStream stream, List<Stance> stances, boolean mirrored) {
+
+    static SensorReading of(SensorRecording recording) {
+        SensorStream raw = recording.stream();
+        List<Stance> stances = StillnessFinder.find(raw);
+        if (GyroSense.mirrored(raw, bias(stances))) {
+            SensorStream right = raw.withTurnRateReversed();
+            return new SensorReading(recording, right, StillnessFinder.find(right), true);
+        }
+        return new SensorReading(recording, raw, stances, false);
+    }
+
+    /** Mean turn rate of the quiet stretches by their length, rad/s; zero without any. */
+    private static Vector3 bias(List<Stance> stances) {
+        Vector3 sum = Vector3.ZERO;
+        double length = 0;
+        for (Stance stance : stances) {
+            sum = sum.plus(stance.rate().times(stance.lengthS()));
+            length += stance.lengthS();
+        }
+        return length > 0 ? sum.times(1 / length) : sum;
+    }
+
+    OrientationTrack orientation(FilterKind filter) {
+        return OrientationEstimator.estimate(stream, filter);
+    }
+
+    @Nullable Finding gyroSense(Place place) {
+        if (!mirrored) {
+            return null;
+        }
+        return new Finding(
+                FindingCode.GYRO_SENSE,
+                Severity.WARNING,
+                "The gyroscope of the " + place.words()
+                        + " turns the other way than its accelerometer's axes say; its turn rates were negated.",
+                place,
+                null);
+    }
+}

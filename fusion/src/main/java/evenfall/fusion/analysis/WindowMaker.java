@@ -1,0 +1,265 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.posture.MotionWindow;
+import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gap;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Cuts a sensor's stream into windows about landings and bends, from the quiet stance before to the one after, and says
+ * what is known of the motion in them.
+ */
+final class WindowMaker {
+
+    private static final double GRAVITY = 9.80665;
+    /** A stance further from contact than this says little about it, s. */
+    private static final double BEFORE_REACH_S = 8;
+
+    private static final double AFTER_REACH_S = 8;
+    private static final double BEFORE_USED_S = 2;
+    private static final double AFTER_USED_S = 3;
+    private static final double WITHOUT_STANCE_BEFORE_S = 3;
+    private static final double WITHOUT_STANCE_AFTER_S = 5.5;
+    /** Stillness broken for less than this is one stance, s. */
+    private static final double SAME_STANCE_S = 0.7;
+
+    private static final double REST_EVERY_S = 0.2;
+    /** A person who stands creeps at 1 to 3 cm/s (common practice, no source), m/s. */
+    private static final double REST_SIGMA = 0.016;
+    /** Just after a landing more, dying away. */
+    private static final double FRESH_REST_SIGMA = 0.07;
+
+    private static final double FRESH_REST_S = 0.45;
+
+    private static final double STANCE_TILT_SIGMA = Math.toRadians(3);
+    private static final double STANCE_SPEED_SIGMA = 0.03;
+    private static final double FILTER_TILT_SIGMA = Math.toRadians(3);
+    private static final double FILTER_SPEED_SIGMA = 1.5;
+    private static final double GYRO_BIAS_SIGMA = Math.toRadians(0.1);
+    private static final double BIAS_MEMORY_S = 60;
+    private static final double BIAS_LENGTH_S = 5;
+
+    private static final double JOLT_PER_G = 0.003;
+    private static final double CLIPPED_JOLT = 0.2;
+    private static final double GAP_JOLT_PER_S = 0.6;
+
+    private final SensorStream stream;
+    private final List<Stance> stances;
+    private final OrientationTrack track;
+
+    WindowMaker(SensorStream stream, List<Stance> stances, OrientationTrack track) {
+        this.stream = stream;
+        this.stances = stances;
+        this.track = track;
+    }
+
+    /**
+     * A landing's window with the stances it rests on.
+     *
+     * @param window what the smoother works on
+     * @param before the stance before take-off, or null
+     * @param after the stance after the landing, or null
+     */
+    record Cut(
+            MotionWindow window,
+            @Nullable Stance before,
+            @Nullable Stance after) {}
+
+    /**
+     * The window of a landing.
+     *
+     * @param earliestS the previous event's end, s on the sensor's clock
+     * @param contactS about the contact
+     * @param untilS where the next event begins
+     */
+    Cut landing(double earliestS, double contactS, double untilS) {
+        Stance before = before(earliestS, contactS);
+        Stance after = after(contactS, untilS);
+        int from = before != null
+                ? Math.max(before.from(), index(before.endS() - BEFORE_USED_S))
+                : index(Math.max(earliestS, contactS - WITHOUT_STANCE_BEFORE_S));
+        double end = after != null ? after.endS() : Math.min(untilS, contactS + WITHOUT_STANCE_AFTER_S);
+        int to = Math.min(stream.size(), index(Math.max(end, contactS + 0.1)) + 1);
+        from = Math.max(0, Math.min(from, to - 2));
+        List<MotionWindow.Rest> rests = new ArrayList<>();
+        if (before != null) {
+            addRests(rests, from, before.to() - 1, false);
+        }
+        if (after != null) {
+            addRests(rests, after.from(), Math.min(after.to(), to) - 1, true);
+        }
+        return new Cut(window(from, to, before, contactS, rests, jolts(from, to, contactS)), before, after);
+    }
+
+    /** The window of bends: from the stance before to the one after. */
+    MotionWindow bends(Stance before, Stance after) {
+        int from = Math.max(before.from(), index(before.endS() - BEFORE_USED_S));
+        int to = Math.min(after.to(), index(after.startS() + BEFORE_USED_S) + 1);
+        List<MotionWindow.Rest> rests = new ArrayList<>();
+        addRests(rests, from, before.to() - 1, false);
+        addRests(rests, after.from(), to - 1, true);
+        return window(from, to, before, before.endS(), rests, gaps(from, to));
+    }
+
+    private MotionWindow window(
+            int from,
+            int to,
+            @Nullable Stance before,
+            double atS,
+            List<MotionWindow.Rest> rests,
+            List<MotionWindow.Jolt> jolts) {
+        Quaternion start =
+                before == null ? track.at(from) : Quaternion.between(meanForce(from, before.to()), Vector3.UP);
+        return new MotionWindow(
+                stream,
+                from,
+                to,
+                start,
+                before == null ? FILTER_TILT_SIGMA : STANCE_TILT_SIGMA,
+                before == null ? FILTER_SPEED_SIGMA : STANCE_SPEED_SIGMA,
+                gyroBias(atS),
+                GYRO_BIAS_SIGMA,
+                rests,
+                jolts);
+    }
+
+    private int index(double timeS) {
+        return Math.max(0, Math.min(stream.size() - 1, stream.indexAtOrBefore(timeS)));
+    }
+
+    private @Nullable Stance before(double earliestS, double contactS) {
+        Stance found = null;
+        for (int k = firstEndingAfter(contactS - BEFORE_REACH_S); k < stances.size(); k++) {
+            Stance stance = stances.get(k);
+            if (stance.endS() > contactS - 0.15) {
+                break;
+            }
+            if (stance.startS() > earliestS - 0.1) {
+                found = stance;
+            }
+        }
+        return found;
+    }
+
+    /** The first stance after a contact, with those that follow it at once, as far as they are used. */
+    private @Nullable Stance after(double contactS, double untilS) {
+        Stance found = null;
+        for (int k = firstEndingAfter(contactS + 0.2); k < stances.size(); k++) {
+            Stance next = stances.get(k);
+            if (next.startS() < contactS + 0.2) {
+                continue;
+            }
+            double reach = found == null ? contactS + AFTER_REACH_S : found.endS() + SAME_STANCE_S;
+            if (next.startS() > Math.min(reach, untilS)) {
+                break;
+            }
+            found = found == null ? next : joined(found, next);
+            if (found.lengthS() > AFTER_USED_S) {
+                break;
+            }
+        }
+        return found == null ? null : cut(found, Math.min(untilS, found.startS() + AFTER_USED_S));
+    }
+
+    private int firstEndingAfter(double timeS) {
+        int low = 0;
+        int high = stances.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (stances.get(middle).endS() < timeS) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static Stance joined(Stance a, Stance b) {
+        return new Stance(a.from(), b.to(), a.startS(), b.endS(), b.force(), b.rate());
+    }
+
+    private Stance cut(Stance s, double endS) {
+        int to = Math.min(s.to(), index(endS) + 1);
+        return new Stance(s.from(), to, s.startS(), stream.time(to - 1), s.force(), s.rate());
+    }
+
+    private void addRests(List<MotionWindow.Rest> rests, int from, int to, boolean fresh) {
+        double next = stream.time(from);
+        for (int i = from; i <= to; i++) {
+            if (stream.time(i) >= next) {
+                double age = stream.time(i) - stream.time(from);
+                double sigma =
+                        fresh ? Math.hypot(REST_SIGMA, FRESH_REST_SIGMA * Math.exp(-age / FRESH_REST_S)) : REST_SIGMA;
+                rests.add(new MotionWindow.Rest(i, sigma));
+                next += REST_EVERY_S;
+            }
+        }
+    }
+
+    private List<MotionWindow.Jolt> jolts(int from, int to, double contactS) {
+        List<MotionWindow.Jolt> jolts = gaps(from, to);
+        int peak = index(contactS);
+        double most = 0;
+        boolean clipped = false;
+        for (int i = peak; i < to && stream.time(i) < contactS + 0.25; i++) {
+            double size =
+                    Math.sqrt(stream.ax(i) * stream.ax(i) + stream.ay(i) * stream.ay(i) + stream.az(i) * stream.az(i));
+            clipped |= stream.accelerationClipped(i);
+            if (size > most) {
+                most = size;
+                peak = i;
+            }
+        }
+        double sigma = Math.hypot(JOLT_PER_G * most / GRAVITY, clipped ? CLIPPED_JOLT : 0);
+        if (peak > from && peak < to) {
+            jolts.add(new MotionWindow.Jolt(peak, Math.max(JOLT_PER_G, sigma)));
+        }
+        return jolts;
+    }
+
+    private List<MotionWindow.Jolt> gaps(int from, int to) {
+        List<MotionWindow.Jolt> jolts = new ArrayList<>();
+        for (Gap gap : stream.gaps()) {
+            if (gap.before() >= from && gap.before() + 1 < to) {
+                jolts.add(new MotionWindow.Jolt(gap.before() + 1, GAP_JOLT_PER_S * gap.lengthS()));
+            }
+        }
+        return jolts;
+    }
+
+    private Vector3 meanForce(int from, int to) {
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int i = from; i < to; i++) {
+            x += stream.ax(i);
+            y += stream.ay(i);
+            z += stream.az(i);
+        }
+        return new Vector3(x, y, z).times(1.0 / (to - from));
+    }
+
+    /** The mean turn rate of the stances about a moment, longer and nearer ones counting more. */
+    private Vector3 gyroBias(double atS) {
+        Vector3 sum = Vector3.ZERO;
+        double weights = 0;
+        for (int k = firstEndingAfter(atS - 3 * BIAS_MEMORY_S); k < stances.size(); k++) {
+            Stance stance = stances.get(k);
+            if (stance.startS() > atS + 3 * BIAS_MEMORY_S) {
+                break;
+            }
+            double length = Math.min(stance.lengthS(), BIAS_LENGTH_S);
+            double weight = length * length * Math.exp(-Math.abs(stance.middleS() - atS) / BIAS_MEMORY_S);
+            sum = sum.plus(stance.rate().times(weight));
+            weights += weight;
+        }
+        return weights > 0 ? sum.times(1 / weights) : Vector3.ZERO;
+    }
+}

@@ -1,0 +1,180 @@
+package evenfall.fusion.landing;
+
+import evenfall.fusion.alignment.ClockMap;
+import evenfall.fusion.event.EventKind;
+import evenfall.fusion.posture.Motion;
+import evenfall.fusion.posture.SmoothedMotion.Spread;
+import java.util.EnumSet;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Measures one landing: moments, impact, braking, posture and balance, with the uncertainty of each. */
+public final class LandingMeasurer {
+
+    private static final double GRAVITY = 9.80665;
+
+    private final LandingScene scene;
+    private final SegmentMotion pelvis;
+    private final @Nullable SegmentMotion upperBack;
+    private final Moments moments;
+    private final Set<LandingFlag> flags;
+
+    private LandingMeasurer(LandingScene scene) {
+        this.scene = scene;
+        this.flags = EnumSet.noneOf(LandingFlag.class);
+        flags.addAll(scene.flags());
+        this.pelvis = new SegmentMotion(
+                scene.pelvis().motion(),
+                scene.pelvis().segmentFromSensor(),
+                t -> t,
+                scene.zeroFromS(),
+                scene.zeroToS());
+        this.upperBack = upperBack(scene);
+        this.moments = new MomentFinder(
+                        pelvis.motion(),
+                        scene.event(),
+                        scene.untilS(),
+                        scene.pelvis().motion().window().gyroBias())
+                .find();
+    }
+
+    private static @Nullable SegmentMotion upperBack(LandingScene scene) {
+        LandingScene.Body body = scene.upperBack();
+        ClockMap clock = scene.clock();
+        if (body == null || clock == null) {
+            return null;
+        }
+        return new SegmentMotion(
+                body.motion(), body.segmentFromSensor(), clock::toUpperBack, scene.zeroFromS(), scene.zeroToS());
+    }
+
+    /**
+     * A landing with its chart.
+     *
+     * @param landing the measures
+     * @param trace the signals
+     */
+    public record Measured(Landing landing, LandingTrace trace) {}
+
+    /** Measures the landing of a scene; {@code index} is its place among the recording's events. */
+    public static Measured measure(LandingScene scene, int index) {
+        LandingMeasurer measurer = new LandingMeasurer(scene);
+        return new Measured(
+                measurer.landing(index), TraceMaker.make(measurer.pelvis, measurer.upperBack, measurer.moments));
+    }
+
+    private Landing landing(int index) {
+        Impact impact = ImpactMeasurer.measure(pelvis.motion(), upperBack, moments.contactS());
+        Fall fall = fall();
+        PostureMeasurer postures = new PostureMeasurer(pelvis, upperBack, moments);
+        Braking braking = braking(fall, postures.collapse());
+        Steps steps = StepCounter.count(pelvis, moments, scene.untilS());
+        Balance balance =
+                new BalanceMeasurer(pelvis, moments, scene.pelvis().headingSigma()).measure(scene.after(), steps);
+        Posture posture = postures.measure(angleSigmas(impact));
+        flag(impact, balance);
+        Sigma sigma = sigma(fall, impact, braking);
+        Measures measures = new Measures(fall, impact, braking, posture, balance, sigma);
+        return new Landing(index, EventKind.LANDING, moments, null, measures, flags);
+    }
+
+    private Fall fall() {
+        Double takeoff = moments.takeoffS();
+        double speed = -pelvis.motion().speedAt(moments.contactS()).z();
+        if (!(speed > 0)) {
+            return new Fall(takeoff == null ? null : moments.contactS() - takeoff, null, null);
+        }
+        return new Fall(takeoff == null ? null : moments.contactS() - takeoff, speed, speed * speed / (2 * GRAVITY));
+    }
+
+    private Braking braking(Fall fall, @Nullable Double collapse) {
+        Double lowest = moments.lowestS();
+        if (lowest == null) {
+            return new Braking(null, null, null, collapse);
+        }
+        Motion motion = pelvis.motion();
+        double depth =
+                motion.placeAt(moments.contactS()).z() - motion.placeAt(lowest).z();
+        Double height = fall.dropHeightM();
+        Double mean = height == null || !(depth > 0) ? null : 1 + height / depth;
+        return new Braking(depth, lowest - moments.contactS(), mean, collapse);
+    }
+
+    private void flag(Impact impact, Balance balance) {
+        if (impact.clipped()) {
+            flags.add(LandingFlag.CLIPPED);
+        }
+        SegmentMotion upper = upperBack;
+        if (upper != null && ImpactMeasurer.clipped(upper.motion(), upper.ownTime(moments.contactS()))) {
+            flags.add(LandingFlag.CLIPPED_UPPER_BACK);
+        }
+        if (upper == null || !upper.covers(moments.contactS())) {
+            flags.add(LandingFlag.NO_UPPER_BACK);
+        }
+        if (moments.takeoffS() == null) {
+            flags.add(LandingFlag.NO_TAKEOFF);
+        }
+        if (moments.settledS() == null) {
+            flags.add(LandingFlag.NOT_SETTLED);
+        }
+        if (balance.overFeet() == null && scene.after() != null) {
+            flags.add(LandingFlag.FEET_MOVED);
+        }
+    }
+
+    private Spread spreadOver(SegmentMotion segment) {
+        int from = segment.indexAt(moments.contactS());
+        int to = segment.indexAt(moments.contactS() + PostureMeasurer.WITHIN_S);
+        return segment.smoothed().between(from, to);
+    }
+
+    private AngleSigmas angleSigmas(Impact impact) {
+        Spread own = spreadOver(pelvis);
+        SegmentMotion upper = upperBack;
+        LandingScene.Body body = scene.upperBack();
+        Spread other = upper == null ? own : spreadOver(upper);
+        Double upperPeak = impact.peakUpperBackG();
+        return new AngleSigmas(
+                scene.pelvis().headingSigma(),
+                body == null ? 0 : body.headingSigma(),
+                impact.peakG(),
+                upperPeak == null ? 0 : upperPeak,
+                Math.toDegrees(own.tilt()),
+                Math.toDegrees(other.tilt()),
+                Math.toDegrees(own.heading()));
+    }
+
+    private Sigma sigma(Fall fall, Impact impact, Braking braking) {
+        double interval = 1 / pelvis.motion().stream().rateHz();
+        double contact = Math.hypot(0.0015, 0.21 * interval);
+        Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
+        double speed = Math.hypot(0.011, 1.1 * atContact.speedUp());
+        Double fallSpeed = fall.impactSpeedMS();
+        Double lowest = moments.lowestS();
+        Double depth = lowest == null
+                ? null
+                : Math.hypot(
+                        0.0035,
+                        pelvis.smoothed()
+                                .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
+                                .placeUp());
+        Double collapse = braking.collapseDegPerS();
+        return new Sigma(
+                contact,
+                fall.flightS() == null ? null : Math.hypot(0.0021, 0.23 * interval) + 0.008,
+                fallSpeed == null ? null : speed,
+                fallSpeed == null ? null : fallSpeed * speed / GRAVITY,
+                peakSigma(impact, interval),
+                depth,
+                collapse == null ? null : Math.hypot(11, 0.04 * collapse));
+    }
+
+    /** A half sine as wide as the rise tells, sampled every interval: the mean loss at its top, and 1 % of scale. */
+    private static double peakSigma(Impact impact, double interval) {
+        Double rise = impact.riseMs();
+        double width = rise == null ? 0.05 : Math.max(0.02, 2.5 * rise / 1000);
+        double u = Math.PI * interval / (2 * width);
+        double loss = u > 0 ? 1 - Math.sin(u) / u : 0;
+        return impact.peakG() * Math.hypot(0.01, loss);
+    }
+}

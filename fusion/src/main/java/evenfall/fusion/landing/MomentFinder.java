@@ -1,0 +1,170 @@
+package evenfall.fusion.landing;
+
+import evenfall.fusion.event.Event;
+import evenfall.fusion.posture.Motion;
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.SensorStream;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the moments of one landing in the pelvis's motion, to a fraction of a sample where the signal allows. */
+final class MomentFinder {
+
+    private static final double GRAVITY = 9.80665;
+    /** Force on the ground is told from ringing of the strap by this much above flight, m/s². */
+    private static final double CONTACT_RISE = 0.35 * GRAVITY;
+
+    private static final double BEFORE_CONTACT_S = 0.05;
+    private static final double TAKEOFF_LEVEL = 0.5 * GRAVITY;
+    /** From half the body's weight until the last foot is off, s: both hops and step-offs of simulated bodies. */
+    private static final double TAKEOFF_LAG_S = 0.0165;
+
+    private static final double LONGEST_FLIGHT_S = 1.2;
+    private static final double LOWEST_WITHIN_S = 1.0;
+    private static final double SETTLED_WITHIN_S = 5.0;
+    private static final double SETTLED_HOLD_S = 0.3;
+    private static final double SETTLED_SPEED = 0.05;
+    private static final double SETTLED_RATE = Math.toRadians(10);
+    /** Window of the peak about contact, s. */
+    static final double PEAK_BEFORE_S = 0.005;
+
+    static final double PEAK_AFTER_S = 0.25;
+
+    private final Motion motion;
+    private final Event event;
+    private final double untilS;
+    private final Vector3 gyroBias;
+
+    MomentFinder(Motion motion, Event event, double untilS, Vector3 gyroBias) {
+        this.motion = motion;
+        this.event = event;
+        this.untilS = untilS;
+        this.gyroBias = gyroBias;
+    }
+
+    Moments find() {
+        double contact = contact();
+        double peak = motion.time(peak(motion, contact));
+        Double takeoff = takeoff(contact);
+        Double settled = settled(contact);
+        return new Moments(takeoff, contact, peak, lowest(contact, settled), settled);
+    }
+
+    /** The first rise of the vertical force out of flight. */
+    private double contact() {
+        int last = motion.indexAt(event.peakS());
+        for (int i = Math.max(1, motion.indexAt(event.contactS() - 0.12)); i <= last; i++) {
+            double level = medianBefore(i) + CONTACT_RISE;
+            double before = motion.verticalForce(i - 1);
+            double now = motion.verticalForce(i);
+            if (now > level && before <= level) {
+                double part = (level - before) / (now - before);
+                double dt = motion.time(i) - motion.time(i - 1);
+                return motion.time(i - 1) + part * dt - contactLag();
+            }
+        }
+        return event.contactS();
+    }
+
+    /**
+     * From first touch until the force has risen by the level, less what straight lines between samples add: found on
+     * simulated feet at 100 to 400 Hz.
+     */
+    private double contactLag() {
+        return 0.0027 - 0.43 / motion.stream().rateHz();
+    }
+
+    private double medianBefore(int i) {
+        int from = Math.min(i - 1, motion.indexAt(motion.time(i) - BEFORE_CONTACT_S) + 1);
+        double[] values = new double[i - from];
+        for (int k = from; k < i; k++) {
+            values[k - from] = motion.verticalForce(k);
+        }
+        Arrays.sort(values);
+        int n = values.length;
+        return n % 2 == 1 ? values[n / 2] : (values[n / 2 - 1] + values[n / 2]) / 2;
+    }
+
+    /** Sample of the largest resultant about a contact. */
+    static int peak(Motion motion, double contactS) {
+        int best = Math.min(motion.size() - 1, motion.indexAt(contactS - PEAK_BEFORE_S) + 1);
+        for (int i = best; i < motion.size() && motion.time(i) <= contactS + PEAK_AFTER_S; i++) {
+            if (resultant(motion.stream(), motion.from() + i) > resultant(motion.stream(), motion.from() + best)) {
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    /** Size of the force at a sample of a stream, m/s². */
+    static double resultant(SensorStream s, int i) {
+        return Math.sqrt(s.ax(i) * s.ax(i) + s.ay(i) * s.ay(i) + s.az(i) * s.az(i));
+    }
+
+    private @Nullable Double takeoff(double contact) {
+        int first = motion.indexAt(contact - LONGEST_FLIGHT_S);
+        for (int i = motion.indexAt(contact - 0.06); i > first; i--) {
+            double before = motion.verticalForce(i - 1);
+            double now = motion.verticalForce(i);
+            if (before < TAKEOFF_LEVEL || now >= TAKEOFF_LEVEL) {
+                continue;
+            }
+            double part = (before - TAKEOFF_LEVEL) / (before - now);
+            double crossing = motion.time(i - 1) + part * (motion.time(i) - motion.time(i - 1));
+            double after = Math.min(crossing + 0.08, contact - 0.01);
+            if (mean(crossing - 0.1, crossing - 0.01) > 0.8 * GRAVITY && mean(crossing, after) < 0.45 * GRAVITY) {
+                return Math.min(crossing + TAKEOFF_LAG_S, contact);
+            }
+        }
+        return null;
+    }
+
+    private double mean(double fromS, double toS) {
+        int from = motion.indexAt(fromS);
+        int to = Math.max(from, motion.indexAt(toS));
+        double sum = 0;
+        for (int i = from; i <= to; i++) {
+            sum += motion.verticalForce(i);
+        }
+        return sum / (to - from + 1);
+    }
+
+    private @Nullable Double settled(double contact) {
+        double end = Math.min(untilS, contact + SETTLED_WITHIN_S);
+        int start = -1;
+        for (int i = motion.indexAt(contact) + 1; i < motion.size(); i++) {
+            boolean still = motion.speed(i).norm() < SETTLED_SPEED && rate(i) < SETTLED_RATE;
+            start = still ? start < 0 ? i : start : -1;
+            if (start < 0 && motion.time(i) > end) {
+                return null;
+            }
+            if (start >= 0 && motion.time(i) - motion.time(start) >= SETTLED_HOLD_S) {
+                return motion.time(start) <= end && motion.time(i) <= untilS ? motion.time(start) : null;
+            }
+        }
+        return null;
+    }
+
+    private double rate(int i) {
+        int k = motion.from() + i;
+        SensorStream s = motion.stream();
+        double x = s.gx(k) - gyroBias.x();
+        double y = s.gy(k) - gyroBias.y();
+        double z = s.gz(k) - gyroBias.z();
+        return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    private @Nullable Double lowest(double contact, @Nullable Double settled) {
+        double end = Math.min(contact + LOWEST_WITHIN_S, settled == null ? untilS : settled);
+        int best = motion.indexAt(contact) + 1;
+        if (best >= motion.size() || motion.time(best) > end) {
+            return null;
+        }
+        for (int i = best; i < motion.size() && motion.time(i) <= end; i++) {
+            if (motion.place(i).z() < motion.place(best).z()) {
+                best = i;
+            }
+        }
+        return motion.place(best).z() < motion.placeAt(contact).z() ? motion.time(best) : null;
+    }
+}

@@ -1,0 +1,155 @@
+package evenfall.fusion.posture;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+
+/**
+ * Finds what makes the speed of several windows of one sensor come out wrong in their stances: linear least squares with
+ * what is known beforehand, the sensor's bias and scale shared by all windows, the rest a window's own.
+ *
+ * <p>Each window is reduced to its say on the shared unknowns (Schur complement), these are solved once, and each window
+ * is then solved with them: the same answer as one large system (Björck, Numerical Methods for Least Squares Problems,
+ * 1996, chapter 6), linear in the number of windows.
+ */
+public final class MotionSmoother {
+
+    /** Usual left-over bias of a cheap accelerometer, m/s²: 25 mg. */
+    private static final double FORCE_BIAS_SIGMA = 0.025 * 9.80665;
+    /** Usual scale error of a cheap accelerometer and gyroscope. */
+    private static final double FORCE_SCALE_SIGMA = 0.006;
+
+    private static final double RATE_SCALE_SIGMA = 0.006;
+
+    /** Diagonal turns: roundoff must not make a matrix lose its last bit of definiteness. */
+    private static final double FLOOR = 1e-12;
+
+    private final List<MotionWindow> windows;
+    private final List<Local> locals = new ArrayList<>();
+    private final RealVector sharedValue;
+    private final RealMatrix sharedCovariance;
+
+    /** A smoother over the windows of one sensor, any number. */
+    public MotionSmoother(List<MotionWindow> windows) {
+        this.windows = List.copyOf(windows);
+        RealMatrix shared = new Array2DRowRealMatrix(MotionErrors.SHARED, MotionErrors.SHARED);
+        RealVector right = new ArrayRealVector(MotionErrors.SHARED);
+        for (int c = 0; c < MotionErrors.SHARED; c++) {
+            double sigma = c < 3 ? FORCE_BIAS_SIGMA : c < 6 ? FORCE_SCALE_SIGMA : RATE_SCALE_SIGMA;
+            shared.addToEntry(c, c, 1 / (sigma * sigma));
+        }
+        for (MotionWindow window : windows) {
+            Local local = Local.of(window);
+            shared = shared.add(local.schur());
+            right = right.add(local.schurRight());
+            locals.add(local);
+        }
+        this.sharedCovariance = inverse(shared);
+        this.sharedValue = sharedCovariance.operate(right);
+    }
+
+    /** The motion of the window given at place {@code k}; made anew at each call, so that long recordings fit. */
+    public SmoothedMotion motion(int k) {
+        return locals.get(k).solve(windows.get(k), sharedValue, sharedCovariance);
+    }
+
+    /** What the sensor itself gets wrong, with nothing of any window. */
+    public MotionErrors sensorErrors() {
+        return MotionErrors.of(Arrays.copyOf(sharedValue.toArray(), MotionErrors.FIXED));
+    }
+
+    static RealMatrix inverse(RealMatrix m) {
+        return new CholeskyDecomposition(m, 1e-6, FLOOR).getSolver().getInverse();
+    }
+
+    /** One window's normal equations, split into the sensor's unknowns (s) and its own (l). */
+    private record Local(RealMatrix ss, RealMatrix sl, RealMatrix llInverse, RealVector bs, RealVector bl) {
+
+        static Local of(MotionWindow window) {
+            int n = MotionErrors.FIXED + 3 * window.jolts().size();
+            double[][] a = new double[n][n];
+            double[] b = new double[n];
+            addRests(window, a, b);
+            addPriors(window, a);
+            int s = MotionErrors.SHARED;
+            RealMatrix all = new Array2DRowRealMatrix(a, false);
+            RealMatrix ll = all.getSubMatrix(s, n - 1, s, n - 1);
+            return new Local(
+                    all.getSubMatrix(0, s - 1, 0, s - 1),
+                    all.getSubMatrix(0, s - 1, s, n - 1),
+                    inverse(ll),
+                    new ArrayRealVector(Arrays.copyOfRange(b, 0, s)),
+                    new ArrayRealVector(Arrays.copyOfRange(b, s, n)));
+        }
+
+        private static void addRests(MotionWindow window, double[][] a, double[] b) {
+            Motion plain = Motion.of(window);
+            int[] kept = window.rests().stream()
+                    .mapToInt(rest -> rest.index() - window.from())
+                    .toArray();
+            double[][][] rows = ErrorPropagation.rows(window, plain, kept);
+            for (int m = 0; m < kept.length; m++) {
+                double sigma = window.rests().get(m).sigma();
+                var v = plain.speed(kept[m]);
+                double[] miss = {-v.x(), -v.y(), -v.z()};
+                for (int axis = 0; axis < 3; axis++) {
+                    addRow(a, b, rows[m], ErrorPropagation.SPEED + axis, miss[axis], 1 / (sigma * sigma));
+                }
+            }
+        }
+
+        private static void addRow(double[][] a, double[] b, double[][] row, int r, double miss, double weight) {
+            for (int i = 0; i < b.length; i++) {
+                double left = weight * row[i][r];
+                b[i] += left * miss;
+                for (int j = 0; j < b.length; j++) {
+                    a[i][j] += left * row[j][r];
+                }
+            }
+        }
+
+        private static void addPriors(MotionWindow w, double[][] a) {
+            addPrior(a, MotionErrors.START_SPEED, 3, w.startSpeedSigma());
+            addPrior(a, MotionErrors.START_TILT, 2, w.startTiltSigma());
+            addPrior(a, MotionErrors.RATE_BIAS, 3, w.gyroBiasSigma());
+            for (int k = 0; k < w.jolts().size(); k++) {
+                addPrior(a, MotionErrors.FIXED + 3 * k, 3, w.jolts().get(k).sigma());
+            }
+        }
+
+        private static void addPrior(double[][] a, int first, int count, double sigma) {
+            for (int c = first; c < first + count; c++) {
+                a[c][c] += 1 / (sigma * sigma);
+            }
+        }
+
+        RealMatrix schur() {
+            return ss.subtract(sl.multiply(llInverse).multiply(sl.transpose()));
+        }
+
+        RealVector schurRight() {
+            return bs.subtract(sl.multiply(llInverse).operate(bl));
+        }
+
+        SmoothedMotion solve(MotionWindow window, RealVector shared, RealMatrix sharedCovariance) {
+            RealMatrix gain = llInverse.multiply(sl.transpose()).scalarMultiply(-1);
+            RealVector own = llInverse.operate(bl).add(gain.operate(shared));
+            int s = MotionErrors.SHARED;
+            int n = s + own.getDimension();
+            RealMatrix covariance = new Array2DRowRealMatrix(n, n);
+            RealMatrix cross = gain.multiply(sharedCovariance);
+            covariance.setSubMatrix(sharedCovariance.getData(), 0, 0);
+            covariance.setSubMatrix(cross.getData(), s, 0);
+            covariance.setSubMatrix(cross.transpose().getData(), 0, s);
+            covariance.setSubMatrix(
+                    llInverse.add(cross.multiply(gain.transpose())).getData(), s, s);
+            MotionErrors errors = MotionErrors.of(shared.append(own).toArray());
+            return new SmoothedMotion(window, errors, Motion.of(window, errors), covariance.getData());
+        }
+    }
+}

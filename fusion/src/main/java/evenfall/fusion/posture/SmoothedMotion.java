@@ -1,0 +1,74 @@
+package evenfall.fusion.posture;
+
+/**
+ * A window's motion with the errors that its stances reveal taken out, and how sure it is.
+ *
+ * @param window what was given
+ * @param errors what was found wrong
+ * @param motion the motion without it
+ * @param covariance of the unknowns that remain
+ */
+@SuppressWarnings("ArrayRecordComponent") // a matrix that only this package reads, compared by nobody
+public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion motion, double[][] covariance) {
+
+    /**
+     * One standard deviation of the errors of the change between two samples.
+     *
+     * @param first index in the window of the earlier sample
+     * @param second index in the window of the later sample
+     */
+    public Spread between(int first, int second) {
+        double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {first, second});
+        double[] sigma = new double[9];
+        for (int r = 0; r < 9; r++) {
+            double variance = 0;
+            for (int a = 0; a < covariance.length; a++) {
+                double left = rows[1][a][r] - rows[0][a][r];
+                for (int b = 0; b < covariance.length; b++) {
+                    variance += left * covariance[a][b] * (rows[1][b][r] - rows[0][b][r]);
+                }
+            }
+            sigma[r] = Math.sqrt(Math.max(0, variance));
+        }
+        return spread(sigma);
+    }
+
+    /** One standard deviation of the errors at a sample, place counted from the window's start. */
+    public Spread at(int index) {
+        double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {index});
+        double[] sigma = new double[9];
+        for (int r = 0; r < 9; r++) {
+            double variance = 0;
+            for (int a = 0; a < covariance.length; a++) {
+                for (int b = 0; b < covariance.length; b++) {
+                    variance += rows[0][a][r] * covariance[a][b] * rows[0][b][r];
+                }
+            }
+            sigma[r] = Math.sqrt(Math.max(0, variance));
+        }
+        return spread(sigma);
+    }
+
+    private static Spread spread(double[] s) {
+        return new Spread(
+                Math.hypot(s[0], s[1]) / Math.sqrt(2),
+                s[2],
+                Math.hypot(s[3], s[4]) / Math.sqrt(2),
+                s[5],
+                Math.hypot(s[6], s[7]) / Math.sqrt(2),
+                s[8]);
+    }
+
+    /**
+     * One standard deviation of each part's error; horizontal ones along one axis.
+     *
+     * @param tilt about a horizontal axis, rad
+     * @param heading about the vertical, rad
+     * @param speedAcross horizontal speed, m/s
+     * @param speedUp vertical speed, m/s
+     * @param placeAcross horizontal place, m
+     * @param placeUp height, m
+     */
+    public record Spread(
+            double tilt, double heading, double speedAcross, double speedUp, double placeAcross, double placeUp) {}
+}
