@@ -15,6 +15,7 @@ import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,7 @@ public final class LandingChart {
 
     private static final int WIDTH = 520;
     private static final int TOP = 66;
+    private static final int AIR = 12;
     private static final int PANEL = 104;
     private static final int GAP = 38;
     private static final int BOTTOM = 40;
@@ -56,7 +58,7 @@ public final class LandingChart {
         Graphics2D graphics = canvas.graphics();
         CombinedDomainXYPlot whole = combine(panels, moments);
         ChartRenderingInfo info = new ChartRenderingInfo();
-        Rectangle2D area = new Rectangle2D.Double(0, TOP, WIDTH, HEIGHT - TOP);
+        Rectangle2D area = new Rectangle2D.Double(0, TOP - AIR, WIDTH - LABELS_RIGHT + AIR, HEIGHT - TOP + AIR);
         Plots.chart(whole).draw(graphics, area, info);
         for (int p = 0; p < panels.size(); p++) {
             Rectangle2D data = info.getPlotInfo().getSubplotInfo(p).getDataArea();
@@ -81,15 +83,16 @@ public final class LandingChart {
         CombinedDomainXYPlot whole = new CombinedDomainXYPlot(time);
         Plots.plain(whole);
         whole.setGap(GAP);
-        AxisSpace sides = new AxisSpace();
-        sides.setLeft(LABELS_LEFT);
-        sides.setRight(LABELS_RIGHT);
-        whole.setFixedRangeAxisSpace(sides);
+        // Room for tick labels that reach beyond the ends of their axes.
+        whole.setInsets(new RectangleInsets(AIR, 0, 0, AIR));
+        AxisSpace left = new AxisSpace();
+        left.setLeft(LABELS_LEFT);
         AxisSpace below = new AxisSpace();
         below.setBottom(BOTTOM);
         whole.setFixedDomainAxisSpace(below);
         for (Panel panel : panels) {
             XYPlot plot = Plots.plot(time, panel.axis());
+            plot.setFixedRangeAxisSpace(left);
             XYLineAndShapeRenderer renderer = Plots.lines();
             XYSeriesCollection lines = new XYSeriesCollection();
             for (int s = 0; s < panel.lines().size(); s++) {

@@ -20,9 +20,7 @@ public record Mark(@Nullable Side side, @Nullable Form form) {
     public Svg inline() {
         SvgCanvas canvas = new SvgCanvas("mark", INLINE, INLINE);
         canvas.add(draw(canvas, INLINE / 2.0, INLINE / 2.0, INLINE / 2.0 - 2));
-        return new Svg(canvas.finish("")
-                .markup()
-                .replaceFirst("<svg [^>]*>", "<svg class=\"mark\" aria-hidden=\"true\" viewBox=\"0 0 16 16\">"));
+        return canvas.sign("mark");
     }
 
     /** The sign round a point. */

@@ -76,7 +76,7 @@ final class Plots {
         double rough = span / 4;
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
         double digits = rough / power;
-        double nice = digits < 1.5 ? 1 : digits < 3.5 ? 2 : digits < 7.5 ? 5 : 10;
+        double nice = digits < 1.5 ? 1 : digits < 3 ? 2 : digits < 7.5 ? 5 : 10;
         return nice * power;
     }
 

@@ -90,6 +90,15 @@ final class SvgCanvas {
         return new Svg(SvgWriter.write(root));
     }
 
+    /** What lies on top alone, as a sign in a line of text; told to nobody who cannot see it. */
+    Svg sign(String styleClass) {
+        Element root = element("svg", "viewBox", "0 0 " + width + " " + height, "class", styleClass);
+        root.setAttribute("aria-hidden", "true");
+        onTop.forEach(root::appendChild);
+        graphics.dispose();
+        return new Svg(SvgWriter.write(root));
+    }
+
     /** Numbers the ids of one drawing. */
     private static final class Ids extends SVGIDGenerator {
 

@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
 final class LandingsCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN =
-            EnumSet.of(OutputFormat.TABLE, OutputFormat.CSV, OutputFormat.JSON);
+            EnumSet.of(OutputFormat.TABLE, OutputFormat.CSV, OutputFormat.JSON, OutputFormat.HTML);
 
     private final Console console;
 
@@ -36,7 +36,7 @@ final class LandingsCommand implements Task {
             names = "--format",
             paramLabel = "FORMAT",
             converter = OutputFormat.Converter.class,
-            description = "table (the default), csv or json.")
+            description = "table (the default), csv, json or html.")
     private OutputFormat format = OutputFormat.TABLE;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")

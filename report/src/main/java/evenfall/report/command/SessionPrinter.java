@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.report.html.SessionPage;
 import evenfall.report.json.LandingsDocument;
 import evenfall.report.session.Session;
 import evenfall.report.table.SessionCsv;
@@ -16,7 +17,7 @@ final class SessionPrinter {
             case TABLE -> SessionText.write(session, out);
             case CSV -> SessionCsv.write(session, out);
             case JSON -> out.append(LandingsDocument.of(session));
-            default -> throw new IllegalArgumentException("sessions are not written as " + format.code());
+            case HTML -> SessionPage.write(session, out);
         }
     }
 }

@@ -93,13 +93,14 @@ public final class InventedSessions {
                 contactS + 0.22,
                 contactS + 0.9 + 0.4 * random.nextDouble());
         LandingTrace trace = trace(speed, peak, lean, turn, random);
-        boolean lost = lean > 8;
-        boolean strained = lean > 6;
+        boolean lost = Math.abs(lean) > 8;
+        boolean strained = Math.abs(lean) > 6;
         List<Reason> reasons = strained
                 ? List.of(new Reason(
                         FormQuestion.STAYS_EVEN,
                         "trunkLeanDeg.change",
-                        "trunk leaned right " + Math.round(lean * 10) / 10.0 + "° (limit 6°)",
+                        "trunk leaned " + (lean > 0 ? "right " : "left ") + Math.round(Math.abs(lean) * 10) / 10.0
+                                + "° (limit 6°)",
                         true,
                         false))
                 : List.of();

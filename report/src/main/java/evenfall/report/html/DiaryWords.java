@@ -1,0 +1,82 @@
+package evenfall.report.html;
+
+import evenfall.report.log.DiaryEntry;
+import evenfall.report.words.Figures;
+import evenfall.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Diary entries in words. Entries are the athlete's own: what they name is repeated, not judged. */
+final class DiaryWords {
+
+    private static final Words WORDS = Words.beside(DiaryWords.class);
+
+    private DiaryWords() {}
+
+    /** Everything entered, a sentence each. */
+    static List<String> all(List<DiaryEntry> diary) {
+        List<String> lines = new ArrayList<>();
+        for (DiaryEntry entry : diary) {
+            add(lines, "diary.pain", regions(entry.pain()));
+            add(lines, "diary.sign", signs(entry));
+            add(lines, "diary.soreness", regions(entry.soreness()));
+            effort(lines, entry);
+            add(lines, "diary.results", results(entry.results()));
+            add(lines, "diary.cue", entry.cue() == null ? "" : entry.cue());
+            add(lines, "diary.note", entry.note() == null ? "" : entry.note());
+        }
+        return lines;
+    }
+
+    /** What of the diary must be heeded before the next drop. */
+    static List<String> cautions(List<DiaryEntry> diary) {
+        List<String> lines = new ArrayList<>();
+        for (DiaryEntry entry : diary) {
+            add(lines, "caution.sign", signs(entry));
+        }
+        for (DiaryEntry entry : diary) {
+            Map<String, Integer> pain = new TreeMap<>(entry.pain());
+            pain.values().removeIf(size -> size == 0);
+            add(lines, "caution.pain", regions(pain));
+        }
+        return lines;
+    }
+
+    private static void add(List<String> lines, String key, String value) {
+        if (!value.isBlank()) {
+            lines.add(WORDS.say(key, value));
+        }
+    }
+
+    private static String regions(Map<String, Integer> regions) {
+        List<String> words = new ArrayList<>();
+        new TreeMap<>(regions).forEach((region, size) -> words.add(WORDS.say("region", region, size.toString())));
+        return String.join(", ", words);
+    }
+
+    private static String signs(DiaryEntry entry) {
+        return String.join(
+                ", ",
+                entry.signs().stream()
+                        .map(sign -> WORDS.knows("sign." + sign) ? WORDS.say("sign." + sign) : sign)
+                        .toList());
+    }
+
+    private static String results(Map<String, String> results) {
+        List<String> words = new ArrayList<>();
+        new TreeMap<>(results).forEach((name, value) -> words.add(name + " " + value));
+        return String.join(", ", words);
+    }
+
+    private static void effort(List<String> lines, DiaryEntry entry) {
+        if (entry.effort() != null && entry.minutes() != null) {
+            lines.add(WORDS.say("diary.effort", Figures.fixed(entry.effort(), 0), Figures.fixed(entry.minutes(), 0)));
+        } else if (entry.effort() != null) {
+            lines.add(WORDS.say("diary.effort.only", Figures.fixed(entry.effort(), 0)));
+        } else if (entry.minutes() != null) {
+            lines.add(WORDS.say("diary.minutes.only", Figures.fixed(entry.minutes(), 0)));
+        }
+    }
+}

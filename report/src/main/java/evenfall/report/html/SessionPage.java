@@ -1,0 +1,24 @@
+package evenfall.report.html;
+
+import evenfall.report.html.view.SessionView;
+import evenfall.report.session.Session;
+import java.io.IOException;
+
+/**
+ * The session page: one HTML file that stands alone. Reads from top to bottom without script, prints, and works from 420
+ * pixels of width on.
+ */
+public final class SessionPage {
+
+    private SessionPage() {}
+
+    /**
+     * Writes the page of a session; to be kept as UTF-8.
+     *
+     * @throws IOException if {@code out} fails
+     */
+    public static void write(Session session, Appendable out) throws IOException {
+        SessionView view = SessionViews.of(session);
+        out.append(Pages.render("session.jte", view));
+    }
+}
