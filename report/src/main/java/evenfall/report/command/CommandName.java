@@ -8,7 +8,12 @@ import java.util.stream.Collectors;
 /** The commands and what makes them. The name on the command line is the constant's in lower case. */
 enum CommandName {
     LANDINGS,
-    ORIENTATION;
+    ORIENTATION,
+    IMPORT,
+    NOTE,
+    DIARY,
+    SESSION,
+    ATHLETE;
 
     String code() {
         return name().toLowerCase(Locale.ROOT);
@@ -19,6 +24,11 @@ enum CommandName {
         return switch (this) {
             case LANDINGS -> new LandingsCommand(console);
             case ORIENTATION -> new OrientationCommand(console);
+            case IMPORT -> new ImportCommand(console);
+            case NOTE -> new NoteCommand(console);
+            case DIARY -> new DiaryCommand(console);
+            case SESSION -> new SessionCommand(console);
+            case ATHLETE -> new AthleteCommand(console);
         };
     }
 

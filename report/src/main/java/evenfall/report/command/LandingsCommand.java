@@ -1,7 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.fusion.orientation.FilterKind;
-import evenfall.report.result.RecordingFiles;
+import evenfall.report.result.RecordingInput;
 import evenfall.report.result.SessionReading;
 import evenfall.report.session.Session;
 import java.io.IOException;
@@ -49,7 +49,7 @@ final class LandingsCommand implements Task {
     @Override
     public int perform() throws IOException {
         OutputFormat written = format.among(WRITTEN);
-        RecordingFiles files = recording.files();
+        RecordingInput files = recording.files();
         ResultFile result = ResultFile.at(console, out, files.all());
         Session session = SessionReading.ofFiles(files, filter, console.progress());
         result.write(text -> SessionPrinter.print(session, written, text));

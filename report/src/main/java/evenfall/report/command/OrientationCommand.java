@@ -4,7 +4,7 @@ import evenfall.fusion.orientation.FilterKind;
 import evenfall.fusion.orientation.OrientationEstimator;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.ingest.recording.SensorStream;
-import evenfall.report.result.RecordingFiles;
+import evenfall.report.result.RecordingInput;
 import evenfall.report.table.OrientationCsv;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -52,7 +52,7 @@ final class OrientationCommand implements Task {
             inputs.add(layout);
         }
         ResultFile result = ResultFile.at(console, out, inputs);
-        SensorStream stream = RecordingFiles.readSensor(sensor, layout, console.progress()).stream();
+        SensorStream stream = RecordingInput.readSensor(sensor, layout, console.progress()).stream();
         OrientationTrack track = OrientationEstimator.estimate(stream, filter);
         result.writeBytes(bytes -> OrientationCsv.write(stream, track, bytes));
         return CommandRunner.DONE;

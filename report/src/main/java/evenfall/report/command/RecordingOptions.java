@@ -1,6 +1,6 @@
 package evenfall.report.command;
 
-import evenfall.report.result.RecordingFiles;
+import evenfall.report.result.RecordingInput;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -25,7 +25,7 @@ final class RecordingOptions {
             description = "How the tables are laid out, where their header does not say.")
     private @Nullable Path layout;
 
-    RecordingFiles files() {
-        return new RecordingFiles(pelvis, upperBack, layout);
+    RecordingInput files() {
+        return new RecordingInput(pelvis, upperBack, layout);
     }
 }

@@ -1,5 +1,7 @@
 package evenfall.report.command;
 
+import evenfall.report.log.DamagedFileException;
+import evenfall.report.log.LogBusyException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -20,6 +22,9 @@ final class Sentences {
     }
 
     static String ofFiles(IOException e) {
+        if (e instanceof DamagedFileException || e instanceof LogBusyException) {
+            return String.valueOf(e.getMessage());
+        }
         if (e instanceof NoSuchFileException missing) {
             return "There is no file or folder " + missing.getFile() + "; check the path.";
         }

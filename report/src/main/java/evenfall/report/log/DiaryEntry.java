@@ -1,5 +1,7 @@
 package evenfall.report.log;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -29,9 +31,13 @@ public record DiaryEntry(
         @Nullable String note) {
 
     public DiaryEntry {
-        soreness = Map.copyOf(soreness);
-        pain = Map.copyOf(pain);
+        soreness = inOrder(soreness);
+        pain = inOrder(pain);
         signs = List.copyOf(signs);
-        results = Map.copyOf(results);
+        results = inOrder(results);
+    }
+
+    private static <V> Map<String, V> inOrder(Map<String, V> map) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 }

@@ -6,9 +6,12 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.EnumSet;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a file whole or not at all: into a temporary file beside it, synced, then renamed. */
@@ -16,6 +19,9 @@ public final class WholeFile {
 
     /** Marks files that a killed program may leave behind; nobody reads them. */
     public static final String TEMPORARY = ".part";
+
+    private static final Set<StandardOpenOption> OPTIONS =
+            EnumSet.of(StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
 
     private WholeFile() {}
 
@@ -30,6 +36,15 @@ public final class WholeFile {
      * a terminal) is written straight through.
      */
     public static void write(Path target, Body body) throws IOException {
+        write(target, body, false);
+    }
+
+    /** Writes a file of the log, readable by its owner only. */
+    static void writePrivate(Path target, String text) throws IOException {
+        write(target, out -> out.write(text.getBytes(StandardCharsets.UTF_8)), true);
+    }
+
+    private static void write(Path target, Body body, boolean ownerOnly) throws IOException {
         Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
         if (Files.exists(real) && !Files.isRegularFile(real)) {
             try (OutputStream out = Files.newOutputStream(real)) {
@@ -40,11 +55,9 @@ public final class WholeFile {
         Path temporary = real.resolveSibling("." + real.getFileName() + "."
                 + ProcessHandle.current().pid() + "-" + Thread.currentThread().getId() + TEMPORARY);
         try {
-            try (OutputStream out = Files.newOutputStream(
-                    temporary,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.TRUNCATE_EXISTING,
-                    StandardOpenOption.WRITE)) {
+            try (OutputStream out = ownerOnly
+                    ? OwnerOnly.open(temporary, OPTIONS)
+                    : Files.newOutputStream(temporary, OPTIONS.toArray(OpenOption[]::new))) {
                 body.writeTo(out);
             }
             sync(temporary);
@@ -52,11 +65,6 @@ public final class WholeFile {
         } finally {
             Files.deleteIfExists(temporary);
         }
-    }
-
-    /** Writes a text in UTF-8. */
-    public static void write(Path target, String text) throws IOException {
-        write(target, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Waits until a file's bytes are on disk. */

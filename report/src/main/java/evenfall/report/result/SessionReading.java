@@ -22,7 +22,7 @@ public final class SessionReading {
     private SessionReading() {}
 
     /** The session of files that are in no log, judged by the starting limits. */
-    public static Session ofFiles(RecordingFiles files, FilterKind filter, Progress progress) {
+    public static Session ofFiles(RecordingInput files, FilterKind filter, Progress progress) {
         return Session.of(
                 null,
                 null,
@@ -35,7 +35,7 @@ public final class SessionReading {
     }
 
     /** Reads and analyses; says why trunk measures are missing where only the pelvis was recorded. */
-    public static RecordingAnalysis analyse(RecordingFiles files, FilterKind filter, Progress progress) {
+    public static RecordingAnalysis analyse(RecordingInput files, FilterKind filter, Progress progress) {
         Recording recording = files.read(progress);
         RecordingAnalysis analysis = new RecordingAnalyser(filter).analyse(recording, progress);
         boolean told = analysis.findings().stream().anyMatch(finding -> finding.code() == FindingCode.NO_UPPER_BACK);

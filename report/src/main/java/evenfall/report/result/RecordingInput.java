@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param upperBack the upper back's table, or null
  * @param layout the layout file, or null where the tables' headers say enough
  */
-public record RecordingFiles(
+public record RecordingInput(
         Path pelvis, @Nullable Path upperBack, @Nullable Path layout) {
 
     /** All files, in the order of the parameters. */
@@ -49,7 +49,7 @@ public record RecordingFiles(
      * @throws UnusableInputException if a file is missing or cannot be used
      */
     public Recording read(Progress progress) {
-        all().forEach(RecordingFiles::requireFile);
+        all().forEach(RecordingInput::requireFile);
         throw new UnusableInputException("Tables cannot be read yet.");
     }
 

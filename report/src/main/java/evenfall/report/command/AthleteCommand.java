@@ -1,0 +1,162 @@
+package evenfall.report.command;
+
+import evenfall.report.log.AthleteEntry;
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.AthleteRemoval;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.Year;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Says who an athlete is, or takes the athlete out of the log. */
+@Command(
+        name = "athlete",
+        description = "Who an athlete is: notes what is given, and prints what is known.",
+        footer = {"", "An empty text takes an earlier one back. Earlier entries stay in the log."})
+final class AthleteCommand implements Task {
+
+    private static final int EARLIEST_BIRTH = 1900;
+
+    private final Console console;
+
+    @Mixin
+    private LogOptions log;
+
+    @Option(names = "--name", paramLabel = "TEXT", description = "What people call the athlete.")
+    private @Nullable String name;
+
+    @Option(names = "--born", paramLabel = "YEAR", description = "Year of birth.")
+    private @Nullable Integer born;
+
+    @Option(
+            names = "--consent",
+            paramLabel = "YYYY-MM-DD",
+            converter = DateOption.OfDay.class,
+            description = "The day consent was given.")
+    private @Nullable LocalDate consent;
+
+    @Option(names = "--guardian", paramLabel = "TEXT", description = "Who consented for a minor.")
+    private @Nullable String guardian;
+
+    @Option(
+            names = "--clinician-limit",
+            paramLabel = "TEXT",
+            description = "What a licensed practitioner forbids; stands above all the program says.")
+    private @Nullable String clinicianLimit;
+
+    @Option(names = "--delete", description = "Takes everything of the athlete out of the log, for good.")
+    private boolean delete;
+
+    @Option(names = "--yes", description = "Deletes without asking.")
+    private boolean yes;
+
+    AthleteCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException {
+        AthleteEntry given = new AthleteEntry(
+                Now.text(), name, born, consent == null ? null : consent.toString(), guardian, clinicianLimit);
+        if (delete) {
+            return remove(log.open(), given);
+        }
+        if (born != null
+                && (born < EARLIEST_BIRTH
+                        || born > Year.now(ZoneId.systemDefault()).getValue())) {
+            throw new UsageException("--born " + born + " is no year of birth; give it with four digits.");
+        }
+        AthleteFolder athlete = log.open();
+        if (saysSomething(given)) {
+            athlete.locked(console::say, () -> athlete.who().add(merged(athlete.lastWho(console::say), given)));
+        }
+        Optional<AthleteEntry> who = athlete.lastWho(console::say);
+        print(describe(athlete, who.orElse(new AthleteEntry("", null, null, null, null, null))));
+        return CommandRunner.DONE;
+    }
+
+    private boolean saysSomething(AthleteEntry given) {
+        return given.name() != null
+                || given.born() != null
+                || given.consent() != null
+                || given.guardian() != null
+                || given.clinicianLimit() != null;
+    }
+
+    private static AthleteEntry merged(Optional<AthleteEntry> last, AthleteEntry given) {
+        if (last.isEmpty()) {
+            return given;
+        }
+        AthleteEntry earlier = last.get();
+        return new AthleteEntry(
+                given.writtenAt(),
+                over(earlier.name(), given.name()),
+                given.born() == null ? earlier.born() : given.born(),
+                over(earlier.consent(), given.consent()),
+                over(earlier.guardian(), given.guardian()),
+                over(earlier.clinicianLimit(), given.clinicianLimit()));
+    }
+
+    private static @Nullable String over(@Nullable String earlier, @Nullable String later) {
+        String value = later == null ? earlier : later;
+        return value == null || value.isBlank() ? null : value;
+    }
+
+    private int remove(AthleteFolder athlete, AthleteEntry given) throws IOException {
+        if (saysSomething(given)) {
+            throw new UsageException("--delete stands alone: leave out what is to be noted.");
+        }
+        if (!athlete.exists()) {
+            throw new UsageException("There is no athlete " + athlete.id() + " in the log; nothing was deleted.");
+        }
+        AthleteRemoval removal = AthleteRemoval.of(athlete);
+        print("To be deleted for good from " + athlete.folder() + ": " + removal.describe() + ".\n");
+        if (!yes && !agreed()) {
+            throw new UsageException("Nothing was deleted; add --yes to delete all of " + athlete.id() + ".");
+        }
+        removal.perform(console::say);
+        print("Deleted.\n");
+        return CommandRunner.DONE;
+    }
+
+    @SuppressWarnings("SystemConsoleNull") // a newer platform gives a console that reads nothing: then it is no
+    private static boolean agreed() {
+        java.io.Console terminal = System.console();
+        return terminal != null && "yes".equals(terminal.readLine("Type yes to delete: "));
+    }
+
+    private static String describe(AthleteFolder athlete, AthleteEntry who) throws IOException {
+        StringBuilder text = new StringBuilder(athlete.id()).append('\n');
+        line(text, "name", who.name());
+        line(text, "born", who.born() == null ? null : who.born().toString());
+        line(text, "consent", who.consent());
+        line(text, "guardian", who.guardian());
+        line(text, "clinician's limit", who.clinicianLimit());
+        List<?> sessions = athlete.sessions();
+        line(
+                text,
+                "sessions",
+                sessions.isEmpty()
+                        ? null
+                        : sessions.size() + ", from " + sessions.get(0) + " to " + sessions.get(sessions.size() - 1));
+        return text.toString();
+    }
+
+    private static void line(StringBuilder text, String what, @Nullable String value) {
+        text.append("  ")
+                .append(what)
+                .append(": ")
+                .append(value == null ? "not noted" : value)
+                .append('\n');
+    }
+
+    private void print(String text) throws IOException {
+        ResultFile.at(console, null, List.of()).write(out -> out.append(text));
+    }
+}

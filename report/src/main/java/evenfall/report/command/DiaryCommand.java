@@ -1,0 +1,126 @@
+package evenfall.report.command;
+
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.DiaryEntry;
+import evenfall.report.table.DiaryText;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Adds to an athlete's diary, or prints it. */
+@Command(
+        name = "diary",
+        description = "Adds an entry to the diary; without values, prints the diary.",
+        footer = {
+            "",
+            "Soreness and pain are whole numbers from 0 (none) to 10 (the worst imaginable), by region.",
+            "New joint pain or a warning sign ends the drops of the day; let a licensed practitioner look at it."
+        })
+final class DiaryCommand implements Task {
+
+    private final Console console;
+
+    @Mixin
+    private LogOptions log;
+
+    @Option(
+            names = "--date",
+            paramLabel = "YYYY-MM-DD",
+            converter = DateOption.OfDay.class,
+            description = "The day; without it the whole diary is printed.")
+    private @Nullable LocalDate date;
+
+    @Option(names = "--soreness", paramLabel = "REGION=0..10", description = "Soreness of a region; may be repeated.")
+    private List<String> soreness = List.of();
+
+    @Option(names = "--pain", paramLabel = "REGION=0..10", description = "Pain of a region; may be repeated.")
+    private List<String> pain = List.of();
+
+    @Option(
+            names = "--sign",
+            paramLabel = "SIGN",
+            description = "Warning sign: swelling, giving-way, locking, numbness or head-impact; may be repeated.")
+    private List<String> signs = List.of();
+
+    @Option(names = "--effort", paramLabel = "0..10", description = "How hard it was, asked half an hour after.")
+    private @Nullable String effort;
+
+    @Option(names = "--minutes", paramLabel = "N", description = "How long it lasted, min.")
+    private @Nullable String minutes;
+
+    @Option(
+            names = "--result",
+            paramLabel = "NAME=VALUE[UNIT]",
+            description = "A result that can be counted, such as pull-ups=12 or reach=31cm; may be repeated.")
+    private List<String> results = List.of();
+
+    @Option(names = "--cue", paramLabel = "TEXT", description = "The cue or drill in force.")
+    private @Nullable String cue;
+
+    @Option(names = "--note", paramLabel = "TEXT", description = "Anything else.")
+    private @Nullable String note;
+
+    DiaryCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException {
+        DiaryEntry entry = entry();
+        if (saysNothing(entry)) {
+            print(log.open());
+            return CommandRunner.DONE;
+        }
+        LocalDate day = date;
+        if (day == null) {
+            throw new UsageException("A diary entry needs its day: add --date YYYY-MM-DD.");
+        }
+        AthleteFolder athlete = log.open();
+        athlete.locked(console::say, () -> athlete.diary(day).add(entry));
+        if (DiaryValues.stops(entry)) {
+            console.say("Pain or a warning sign is noted for " + day
+                    + ": no more drops that day, and a licensed practitioner should look at it.");
+        }
+        return CommandRunner.DONE;
+    }
+
+    private DiaryEntry entry() {
+        if ((effort == null) != (minutes == null)) {
+            throw new UsageException("--effort and --minutes belong together: give both or neither.");
+        }
+        return new DiaryEntry(
+                Now.text(),
+                DiaryValues.regions("--soreness", soreness),
+                DiaryValues.regions("--pain", pain),
+                DiaryValues.signs(signs),
+                effort == null ? null : DiaryValues.effort(effort),
+                minutes == null ? null : DiaryValues.minutes(minutes),
+                DiaryValues.results(results),
+                DiaryValues.text("--cue", cue),
+                DiaryValues.text("--note", note));
+    }
+
+    private static boolean saysNothing(DiaryEntry entry) {
+        return entry.soreness().isEmpty()
+                && entry.pain().isEmpty()
+                && entry.signs().isEmpty()
+                && entry.effort() == null
+                && entry.results().isEmpty()
+                && entry.cue() == null
+                && entry.note() == null;
+    }
+
+    private void print(AthleteFolder athlete) throws IOException {
+        var diary = new TreeMap<LocalDate, List<DiaryEntry>>(athlete.diary(console::say));
+        LocalDate day = date;
+        if (day != null) {
+            diary.keySet().retainAll(List.of(day));
+        }
+        ResultFile.at(console, null, List.of()).write(out -> DiaryText.write(diary, out));
+    }
+}

@@ -1,0 +1,129 @@
+package evenfall.report.log;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** One athlete's part of a log: who it is, diary, notes and sessions. */
+public final class AthleteFolder {
+
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
+    private static final String WHO = "athlete";
+    private static final String DIARY = "diary";
+    private static final String NOTES = "notes";
+    private static final String SESSIONS = "sessions";
+
+    private final String id;
+    private final Path folder;
+
+    AthleteFolder(String id, Path folder) {
+        this.id = id;
+        this.folder = folder;
+    }
+
+    /** The athlete's name in the log. */
+    public String id() {
+        return id;
+    }
+
+    /** The folder. */
+    public Path folder() {
+        return folder;
+    }
+
+    /** Whether the athlete is in the log. */
+    public boolean exists() {
+        return Files.isDirectory(folder.resolve(WHO));
+    }
+
+    /** Makes the athlete's folders where they are missing. */
+    public void create() throws IOException {
+        OwnerOnly.makeFolders(folder.resolve(WHO).toAbsolutePath());
+        OwnerOnly.makeFolders(folder.resolve(SESSIONS).toAbsolutePath());
+    }
+
+    /** Work that writes to the log. */
+    @FunctionalInterface
+    public interface Work<T> {
+        T perform() throws IOException;
+    }
+
+    /**
+     * Does work while no other program writes here; the athlete's folders are made where they are missing.
+     *
+     * @param tell told, in a sentence, if another program has to be waited for
+     * @return what the work returns
+     */
+    public <T> T locked(Consumer<String> tell, Work<T> work) throws IOException {
+        create();
+        LogLock lock = LogLock.take(folder, PATIENCE, tell);
+        try {
+            return work.perform();
+        } finally {
+            lock.close();
+        }
+    }
+
+    /** Who the athlete is, entry by entry. */
+    public Entries<AthleteEntry> who() {
+        return new Entries<>(folder.resolve(WHO), AthleteEntry.class);
+    }
+
+    /** Who the athlete is by the last entry; empty where none was made. */
+    public Optional<AthleteEntry> lastWho(Consumer<String> damaged) throws IOException {
+        List<AthleteEntry> entries = who().all(damaged);
+        return entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
+    }
+
+    /** The diary of one day. */
+    public Entries<DiaryEntry> diary(LocalDate day) {
+        return new Entries<>(folder.resolve(DIARY).resolve(day.toString()), DiaryEntry.class);
+    }
+
+    /** The whole diary, by day. */
+    public SortedMap<LocalDate, List<DiaryEntry>> diary(Consumer<String> damaged) throws IOException {
+        SortedMap<LocalDate, List<DiaryEntry>> diary = new TreeMap<>();
+        for (SessionDate date : dates(folder.resolve(DIARY))) {
+            if (date.number() == 0) {
+                diary.put(date.day(), diary(date.day()).all(damaged));
+            }
+        }
+        return diary;
+    }
+
+    /** The notes of one session, which need not be there yet. */
+    public Entries<NoteEntry> notes(SessionDate date) {
+        return new Entries<>(folder.resolve(NOTES).resolve(date.toString()), NoteEntry.class);
+    }
+
+    /** The dates of all sessions, in order. */
+    public List<SessionDate> sessions() throws IOException {
+        return dates(folder.resolve(SESSIONS));
+    }
+
+    /** One session, which may not be there yet. */
+    public SessionFolder session(SessionDate date) {
+        return new SessionFolder(date, folder.resolve(SESSIONS).resolve(date.toString()));
+    }
+
+    private static List<SessionDate> dates(Path parent) throws IOException {
+        if (!Files.isDirectory(parent)) {
+            return List.of();
+        }
+        try (Stream<Path> folders = Files.list(parent)) {
+            return folders.filter(Files::isDirectory)
+                    .map(path -> SessionDate.parse(path.getFileName().toString()))
+                    .flatMap(Optional::stream)
+                    .sorted()
+                    .toList();
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package evenfall.report.log;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The log's JSON files: strict when read, so that a damaged or newer file is named and not half understood. */
+final class LogJson {
+
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .build();
+
+    private LogJson() {}
+
+    /** Writes a record as a file of the log. */
+    static void write(Path file, Object value) throws IOException {
+        WholeFile.writePrivate(file, MAPPER.writeValueAsString(value).replace("\r\n", "\n") + "\n");
+    }
+
+    /**
+     * Reads a record from a file.
+     *
+     * @throws DamagedFileException if it is not what this program writes
+     */
+    static <T> T read(Path file, Class<T> type) throws IOException {
+        String text = Files.readString(file);
+        try {
+            T value = MAPPER.readValue(text, type);
+            if (value == null) {
+                throw new DamagedFileException(file, "it is empty");
+            }
+            return value;
+        } catch (JacksonException | IllegalArgumentException e) {
+            throw new DamagedFileException(file, e);
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package evenfall.report.log;
+
+import evenfall.fusion.landing.Side;
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.csv.CsvRow;
+import evenfall.report.csv.CsvTable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Reads notes from a table {@code landing,side,height_m,surface,shoes,leave_out,remark}; only the first is needed. */
+public final class NotesTable {
+
+    /** The highest drop that is believed, m: higher is a slip of the keyboard (centimetres, most often). */
+    public static final double HIGHEST_M = 10;
+
+    private NotesTable() {}
+
+    /**
+     * The notes of a table, one for each row that says anything.
+     *
+     * @param source what to call the table in a sentence
+     * @throws UnusableInputException if a cell cannot be understood; names the line
+     */
+    public static List<RangeNote> read(String source, String text) {
+        CsvTable table = CsvTable.read(source, text);
+        if (!table.has("landing")) {
+            throw new UnusableInputException(source + " has no column 'landing'; its header must be"
+                    + " landing,side,height_m,surface,shoes,leave_out,remark.");
+        }
+        List<RangeNote> notes = new ArrayList<>();
+        for (CsvRow row : table.rows()) {
+            String where = source + ", line " + row.line() + ": ";
+            int landing = landing(where, table.cell(row, "landing").orElse(""));
+            LandingNote note = new LandingNote(
+                    table.cell(row, "side").map(cell -> side(where, cell)).orElse(null),
+                    table.cell(row, "height_m").map(cell -> height(where, cell)).orElse(null),
+                    table.cell(row, "surface").orElse(null),
+                    table.cell(row, "shoes").orElse(null),
+                    table.cell(row, "leave_out").orElse(null),
+                    table.cell(row, "remark").orElse(null));
+            notes.add(new RangeNote(landing, landing, note));
+        }
+        return notes;
+    }
+
+    /** Reads left, right or both, in any case; empty for anything else. */
+    public static Optional<Side> side(String word) {
+        String plain = word.strip().toLowerCase(Locale.ROOT);
+        return Arrays.stream(Side.values())
+                .filter(side -> side.code().equals(plain))
+                .findFirst();
+    }
+
+    private static int landing(String where, String cell) {
+        if (cell.matches("[1-9]\\d{0,4}")) {
+            return Integer.parseInt(cell);
+        }
+        throw new UnusableInputException(
+                where + "'" + cell + "' is no landing; give its number in the session, counted from 1.");
+    }
+
+    private static @Nullable Side side(String where, String cell) {
+        return side(cell)
+                .orElseThrow(() ->
+                        new UnusableInputException(where + "'" + cell + "' is no side; write left, right or both."));
+    }
+
+    private static Double height(String where, String cell) {
+        if (cell.matches("\\d{1,3}([.,]\\d{1,6})?")) {
+            double height = Double.parseDouble(cell.replace(',', '.'));
+            if (height <= HIGHEST_M) {
+                return height;
+            }
+        }
+        throw new UnusableInputException(
+                where + "'" + cell + "' is no drop height; write metres from 0 to 10, such as 0.6.");
+    }
+}

@@ -1,0 +1,51 @@
+package evenfall.report.log;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The name of a session: a day, and a number where the day has more than one.
+ *
+ * @param day the day
+ * @param number 0 for the day's plain name, else the {@code N} of {@code YYYY-MM-DD-N}
+ */
+public record SessionDate(LocalDate day, int number) implements Comparable<SessionDate> {
+
+    private static final Pattern NAME = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})(?:-([1-9]\\d{0,2}))?");
+    private static final Comparator<SessionDate> ORDER =
+            Comparator.comparing(SessionDate::day).thenComparingInt(SessionDate::number);
+
+    /** Reads {@code YYYY-MM-DD} or {@code YYYY-MM-DD-N} with N from 1 to 999; empty for anything else. */
+    public static Optional<SessionDate> parse(String text) {
+        Matcher matcher = NAME.matcher(text);
+        if (!matcher.matches()) {
+            return Optional.empty();
+        }
+        try {
+            String number = matcher.group(2);
+            return Optional.of(
+                    new SessionDate(LocalDate.parse(matcher.group(1)), number == null ? 0 : Integer.parseInt(number)));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The next name for a session of the same day: the first after the plain one is {@code -2}. */
+    public SessionDate next() {
+        return new SessionDate(day, number == 0 ? 2 : number + 1);
+    }
+
+    @Override
+    public int compareTo(SessionDate other) {
+        return ORDER.compare(this, other);
+    }
+
+    @Override
+    public String toString() {
+        return number == 0 ? day.toString() : day + "-" + number;
+    }
+}

@@ -1,0 +1,59 @@
+package evenfall.report.log;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** One session of a log: the manifest, the raw files, and the results, which can be thrown away and made again. */
+public final class SessionFolder {
+
+    static final String MANIFEST = "session.json";
+    static final String RAW = "raw";
+    static final String RESULTS = "results";
+
+    private final SessionDate date;
+    private final Path folder;
+
+    SessionFolder(SessionDate date, Path folder) {
+        this.date = date;
+        this.folder = folder;
+    }
+
+    /** The session's date. */
+    public SessionDate date() {
+        return date;
+    }
+
+    /** The folder. */
+    public Path folder() {
+        return folder;
+    }
+
+    /** Whether the session is in the log. */
+    public boolean exists() {
+        return Files.isDirectory(folder);
+    }
+
+    /** What the folder holds. */
+    public Manifest manifest() throws IOException {
+        return LogJson.read(folder.resolve(MANIFEST), Manifest.class);
+    }
+
+    /** A raw file by its name in the manifest. */
+    public Path raw(String name) {
+        return folder.resolve(RAW).resolve(name);
+    }
+
+    /** A stored result; empty where it was never made or has been thrown away. */
+    public Optional<String> result(String name) throws IOException {
+        Path file = folder.resolve(RESULTS).resolve(name);
+        return Files.isRegularFile(file) ? Optional.of(Files.readString(file)) : Optional.empty();
+    }
+
+    /** Stores a result, replacing an earlier one. */
+    public void storeResult(String name, String text) throws IOException {
+        OwnerOnly.makeFolders(folder.resolve(RESULTS));
+        WholeFile.writePrivate(folder.resolve(RESULTS).resolve(name), text);
+    }
+}

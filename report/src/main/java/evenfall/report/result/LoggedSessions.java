@@ -1,0 +1,184 @@
+package evenfall.report.result;
+
+import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.form.FormJudge;
+import evenfall.report.form.FormLimits;
+import evenfall.report.json.AnalysisReader;
+import evenfall.report.json.LandingsDocument;
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.DiaryEntry;
+import evenfall.report.log.LandingNote;
+import evenfall.report.log.Manifest;
+import evenfall.report.log.Notes;
+import evenfall.report.log.RawFile;
+import evenfall.report.log.SessionDate;
+import evenfall.report.log.SessionFolder;
+import evenfall.report.log.SessionStore;
+import evenfall.report.session.ProgramVersion;
+import evenfall.report.session.Session;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The sessions of one athlete with their results: stored ones are read, missing ones and those of an older version are
+ * made again from the raw files, which never change.
+ */
+public final class LoggedSessions {
+
+    /** The results of a session, beside its raw files. */
+    private static final String DOCUMENT = "landings.json";
+
+    /** What a session in the log is always analysed with. */
+    private static final FilterKind FILTER = FilterKind.TWO_PASS;
+
+    private final AthleteFolder athlete;
+    private final Progress progress;
+    private final Consumer<String> tell;
+
+    /**
+     * The sessions of an athlete.
+     *
+     * @param progress told how far long work has come
+     * @param tell told in a sentence of what a person should know: results made again, files passed over
+     */
+    public LoggedSessions(AthleteFolder athlete, Progress progress, Consumer<String> tell) {
+        this.athlete = athlete;
+        this.progress = progress;
+        this.tell = tell;
+    }
+
+    /**
+     * Analyses recorded files and puts them into the log as they are; the caller holds the athlete's lock.
+     *
+     * @param date the session's date, not in the log yet
+     * @param storedAt now, ISO 8601 with offset
+     * @return the session with its traces
+     */
+    public Session store(SessionDate date, RecordingInput input, String storedAt) throws IOException {
+        RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
+        Map<String, Path> files = new LinkedHashMap<>();
+        files.put("pelvis", input.pelvis());
+        if (input.upperBack() != null) {
+            files.put("upper-back", input.upperBack());
+        }
+        if (input.layout() != null) {
+            files.put("layout", input.layout());
+        }
+        SessionStore.store(
+                athlete.session(date),
+                ProgramVersion.PROGRAM + " " + ProgramVersion.version(),
+                storedAt,
+                files,
+                Map.of(DOCUMENT, document(input.names(), analysis)));
+        return session(date, input.names(), analysis);
+    }
+
+    /** A session as tables show it, from stored results where they are of this version; without traces. */
+    public Session summary(SessionDate date) throws IOException {
+        SessionFolder folder = present(date);
+        Manifest manifest = folder.manifest();
+        List<String> names = names(manifest);
+        Optional<RecordingAnalysis> stored = stored(folder);
+        return session(date, names, stored.isPresent() ? stored.get() : made(folder, manifest));
+    }
+
+    /** A session with its traces, analysed from the raw files. */
+    public Session withTraces(SessionDate date) throws IOException {
+        SessionFolder folder = present(date);
+        Manifest manifest = folder.manifest();
+        return session(date, names(manifest), made(folder, manifest));
+    }
+
+    private SessionFolder present(SessionDate date) throws IOException {
+        SessionFolder folder = athlete.session(date);
+        if (!folder.exists()) {
+            List<SessionDate> dates = athlete.sessions();
+            throw new UnusableInputException("There is no session " + date + " of " + athlete.id() + " in the log; "
+                    + (dates.isEmpty() ? "import one first." : "the last one is " + dates.get(dates.size() - 1) + "."));
+        }
+        return folder;
+    }
+
+    private Optional<RecordingAnalysis> stored(SessionFolder folder) throws IOException {
+        Optional<String> document = folder.result(DOCUMENT);
+        if (document.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<RecordingAnalysis> stored = AnalysisReader.read(document.get(), ProgramVersion.version(), FILTER);
+        if (stored.isEmpty()) {
+            String version = AnalysisReader.version(document.get()).orElse("another program");
+            tell.accept(
+                    version.equals(ProgramVersion.version())
+                            ? "The results of " + folder.date() + " could not be read and are made again."
+                            : "The results of " + folder.date() + " were made by version " + version
+                                    + " and are made again.");
+        }
+        return stored;
+    }
+
+    private RecordingAnalysis made(SessionFolder folder, Manifest manifest) throws IOException {
+        if (!manifest.kind().equals(Manifest.TABLES)) {
+            throw new UnusableInputException("The session " + folder.date() + " holds raw files of the kind '"
+                    + manifest.kind() + "', which this version cannot read; use the version that stored it.");
+        }
+        RecordingInput input = new RecordingInput(
+                required(folder, manifest), file(folder, manifest, "upper-back"), file(folder, manifest, "layout"));
+        RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
+        folder.storeResult(DOCUMENT, document(names(manifest), analysis));
+        return analysis;
+    }
+
+    private static Path required(SessionFolder folder, Manifest manifest) {
+        Path pelvis = file(folder, manifest, "pelvis");
+        if (pelvis == null) {
+            throw new UnusableInputException("The session " + folder.date()
+                    + " lists no pelvis recording in its session.json; restore the file from a copy.");
+        }
+        return pelvis;
+    }
+
+    private static @Nullable Path file(SessionFolder folder, Manifest manifest, String role) {
+        return manifest.files().stream()
+                .filter(file -> file.role().equals(role))
+                .map(file -> folder.raw(file.name()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static List<String> names(Manifest manifest) {
+        return manifest.files().stream()
+                .filter(file -> !"layout".equals(file.role()))
+                .map(RawFile::original)
+                .toList();
+    }
+
+    private Session session(SessionDate date, List<String> names, RecordingAnalysis analysis) throws IOException {
+        Map<Integer, LandingNote> notes = Notes.of(athlete.notes(date).all(tell));
+        for (Integer landing : notes.keySet()) {
+            if (landing > analysis.landings().size()) {
+                tell.accept("There are notes for landing " + landing + " of " + date + ", which has only "
+                        + analysis.landings().size() + "; they are kept, and shown nowhere.");
+                break;
+            }
+        }
+        List<DiaryEntry> diary = athlete.diary(date.day()).all(tell);
+        return Session.of(athlete.id(), date.toString(), names, analysis, FILTER, judge(), notes, diary);
+    }
+
+    private static String document(List<String> names, RecordingAnalysis analysis) {
+        return LandingsDocument.of(Session.of(null, null, names, analysis, FILTER, judge(), Map.of(), List.of()));
+    }
+
+    private static FormJudge judge() {
+        return new FormJudge(FormLimits.STARTING);
+    }
+}

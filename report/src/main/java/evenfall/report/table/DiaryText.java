@@ -1,0 +1,62 @@
+package evenfall.report.table;
+
+import evenfall.report.csv.PlainNumber;
+import evenfall.report.log.DiaryEntry;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.stream.Collectors;
+
+/** A diary as text for a person at a terminal: one paragraph a day, one line an entry. */
+public final class DiaryText {
+
+    private DiaryText() {}
+
+    /** Writes the diary; says so when it is empty. */
+    public static void write(SortedMap<LocalDate, List<DiaryEntry>> diary, Appendable out) throws IOException {
+        if (diary.isEmpty()) {
+            out.append("The diary is empty.\n");
+        }
+        for (Map.Entry<LocalDate, List<DiaryEntry>> day : diary.entrySet()) {
+            out.append(day.getKey().toString()).append('\n');
+            for (DiaryEntry entry : day.getValue()) {
+                out.append("  ").append(String.join("; ", parts(entry))).append('\n');
+            }
+        }
+    }
+
+    private static List<String> parts(DiaryEntry entry) {
+        List<String> parts = new ArrayList<>();
+        regions(parts, "pain", entry.pain());
+        if (!entry.signs().isEmpty()) {
+            parts.add("warning signs: " + String.join(", ", entry.signs()));
+        }
+        regions(parts, "soreness", entry.soreness());
+        if (entry.effort() != null) {
+            parts.add("effort " + PlainNumber.of(entry.effort()) + " of 10");
+        }
+        if (entry.minutes() != null) {
+            parts.add(PlainNumber.of(entry.minutes()) + " min");
+        }
+        entry.results().forEach((name, value) -> parts.add(name + " " + value));
+        if (entry.cue() != null) {
+            parts.add("cue: " + entry.cue());
+        }
+        if (entry.note() != null) {
+            parts.add(entry.note());
+        }
+        return parts;
+    }
+
+    private static void regions(List<String> parts, String what, Map<String, Integer> regions) {
+        if (!regions.isEmpty()) {
+            parts.add(what + " "
+                    + regions.entrySet().stream()
+                            .map(region -> region.getKey() + " " + region.getValue() + " of 10")
+                            .collect(Collectors.joining(", ")));
+        }
+    }
+}
