@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.log.DamagedFileException;
 import evenfall.report.session.ProgramVersion;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -37,6 +38,9 @@ final class CommandRunner {
             return runOrThrow(args);
         } catch (OutputClosedException e) {
             return DONE;
+        } catch (DamagedFileException e) {
+            console.say(String.valueOf(e.getMessage()));
+            return UNUSABLE_INPUT;
         } catch (IOException e) {
             console.say(Sentences.ofFiles(e));
             return FAILED;

@@ -1,6 +1,5 @@
 package evenfall.report.command;
 
-import evenfall.report.log.DamagedFileException;
 import evenfall.report.log.LogBusyException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -22,7 +21,7 @@ final class Sentences {
     }
 
     static String ofFiles(IOException e) {
-        if (e instanceof DamagedFileException || e instanceof LogBusyException) {
+        if (e instanceof LogBusyException) {
             return String.valueOf(e.getMessage());
         }
         if (e instanceof NoSuchFileException missing) {

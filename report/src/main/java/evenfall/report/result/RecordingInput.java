@@ -4,6 +4,8 @@ import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.table.RecordingFiles;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -48,15 +50,18 @@ public record RecordingInput(
      *
      * @throws UnusableInputException if a file is missing or cannot be used
      */
-    public Recording read(Progress progress) {
+    public Recording read(Progress progress) throws IOException {
         all().forEach(RecordingInput::requireFile);
-        throw new UnusableInputException("Tables cannot be read yet.");
+        return RecordingFiles.read(pelvis, upperBack, layout, progress);
     }
 
     /** Reads one sensor's table. */
-    public static SensorRecording readSensor(Path file, @Nullable Path layout, Progress progress) {
+    public static SensorRecording readSensor(Path file, @Nullable Path layout, Progress progress) throws IOException {
         requireFile(file);
-        throw new UnusableInputException("Tables cannot be read yet.");
+        if (layout != null) {
+            requireFile(layout);
+        }
+        return RecordingFiles.readSensor(file, layout, progress);
     }
 
     /**

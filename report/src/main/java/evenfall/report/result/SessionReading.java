@@ -12,6 +12,7 @@ import evenfall.ingest.recording.Recording;
 import evenfall.report.form.FormJudge;
 import evenfall.report.form.FormLimits;
 import evenfall.report.session.Session;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,7 @@ public final class SessionReading {
     private SessionReading() {}
 
     /** The session of files that are in no log, judged by the starting limits. */
-    public static Session ofFiles(RecordingInput files, FilterKind filter, Progress progress) {
+    public static Session ofFiles(RecordingInput files, FilterKind filter, Progress progress) throws IOException {
         return Session.of(
                 null,
                 null,
@@ -35,7 +36,8 @@ public final class SessionReading {
     }
 
     /** Reads and analyses; says why trunk measures are missing where only the pelvis was recorded. */
-    public static RecordingAnalysis analyse(RecordingInput files, FilterKind filter, Progress progress) {
+    public static RecordingAnalysis analyse(RecordingInput files, FilterKind filter, Progress progress)
+            throws IOException {
         Recording recording = files.read(progress);
         RecordingAnalysis analysis = new RecordingAnalyser(filter).analyse(recording, progress);
         boolean told = analysis.findings().stream().anyMatch(finding -> finding.code() == FindingCode.NO_UPPER_BACK);
