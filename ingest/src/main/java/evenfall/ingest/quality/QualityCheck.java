@@ -1,10 +1,14 @@
 package evenfall.ingest.quality;
 
 import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Looks a stream over and says what is wrong or doubtful, each with the time where it first happens.
@@ -15,6 +19,25 @@ import java.util.List;
 public final class QualityCheck {
 
     private QualityCheck() {}
+
+    /**
+     * What reading brought to light and what the samples show, together; what the reader told is not told again.
+     *
+     * @return findings in order of time, those without a moment first
+     */
+    public static List<Finding> check(SensorRecording recording) {
+        List<Finding> findings = new ArrayList<>(recording.findings());
+        Set<FindingCode> told = EnumSet.noneOf(FindingCode.class);
+        recording.findings().forEach(finding -> told.add(finding.code()));
+        for (Finding finding : check(recording.stream())) {
+            boolean repeated = finding.code() == FindingCode.REPEATED_TIME && told.contains(finding.code());
+            if (!repeated) {
+                findings.add(finding);
+            }
+        }
+        findings.sort(Comparator.comparingDouble(QualityCheck::moment));
+        return List.copyOf(findings);
+    }
 
     /** Findings in order of time; those of the whole stream first. A pure function of the stream. */
     public static List<Finding> check(SensorStream stream) {

@@ -1,0 +1,181 @@
+package evenfall.ingest.recorder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.place.Place;
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.wire.LineWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WireRecorderTest {
+
+    private static final Clock CLOCK = Clock.systemUTC();
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void bytesAreKeptAsTheyCameAndReadBack() throws Exception {
+        FakePort port = new FakePort();
+        byte[] sent = lines(Place.PELVIS, 0, 400);
+        try (WireRecorder recorder = new WireRecorder(folder, List.of(port), CLOCK)) {
+            port.send("half a line,3\n");
+            port.send(sent);
+            port.unplug();
+            assertThat(recorder.awaitEnd(5000)).isTrue();
+            assertThat(recorder.counts().good()).isEqualTo(400);
+            assertThat(recorder.soFar().orElseThrow().pelvis().stream().size()).isEqualTo(400);
+            assertThat(recorder.gone()).containsExactly("fake");
+        }
+
+        byte[] kept = Files.readAllBytes(folder.resolve("port-1.wire"));
+        assertThat(new String(kept, StandardCharsets.US_ASCII))
+                .isEqualTo("half a line,3\n" + new String(sent, StandardCharsets.US_ASCII));
+        Recording recording = KeptRecording.read(folder, Progress.NONE);
+        assertThat(recording.pelvis().stream().size()).isEqualTo(400);
+        assertThat(recording.pelvis().stream().time(399)).isCloseTo(1.995, within(1e-9));
+        assertThat(recording.upperBack()).isNull();
+        assertThat(port.closed()).isTrue();
+    }
+
+    @Test
+    void aRecordingThatWasEndedSaysNothingAndOneThatLostItsPortSaysSo() throws Exception {
+        Path ended = Files.createDirectory(folder.resolve("ended"));
+        FakePort port = new FakePort();
+        try (WireRecorder recorder = new WireRecorder(ended, List.of(port), CLOCK)) {
+            port.send(lines(Place.PELVIS, 0, 300));
+            while (recorder.counts().good() < 300) {
+                Thread.sleep(5);
+            }
+        }
+        Path lost = Files.createDirectory(folder.resolve("lost"));
+        FakePort unplugged = new FakePort();
+        unplugged.send(lines(Place.PELVIS, 0, 300));
+        unplugged.unplug();
+        try (WireRecorder recorder = new WireRecorder(lost, List.of(unplugged), CLOCK)) {
+            assertThat(recorder.awaitEnd(5000)).isTrue();
+        }
+
+        assertThat(KeptRecording.cutShort(ended)).isFalse();
+        assertThat(KeptRecording.read(ended, Progress.NONE).pelvis().findings()).isEmpty();
+        List<Finding> findings =
+                KeptRecording.read(lost, Progress.NONE).pelvis().findings();
+        assertThat(findings).extracting(Finding::code).containsExactly(FindingCode.CUT_SHORT);
+        assertThat(findings.get(0).message()).startsWith("The port was lost at about 1.5 s");
+    }
+
+    @Test
+    void twoPortsFillOneRecording() throws Exception {
+        FakePort pelvis = new FakePort();
+        FakePort upperBack = new FakePort();
+        pelvis.send(lines(Place.PELVIS, 0, 300));
+        upperBack.send(lines(Place.UPPER_BACK, 7, 200));
+        pelvis.unplug();
+        upperBack.unplug();
+        try (WireRecorder recorder = new WireRecorder(folder, List.of(pelvis, upperBack), CLOCK)) {
+            assertThat(recorder.awaitEnd(5000)).isTrue();
+        }
+
+        Recording recording = KeptRecording.read(folder, Progress.NONE);
+
+        assertThat(KeptRecording.files(folder)).hasSize(2);
+        assertThat(recording.pelvis().stream().size()).isEqualTo(300);
+        SensorRecording back = Objects.requireNonNull(recording.upperBack());
+        assertThat(back.stream().size()).isEqualTo(200);
+        assertThat(back.stream().clockStartS()).isCloseTo(7, within(1e-9));
+    }
+
+    @Test
+    void nothingIsWrittenOver() throws Exception {
+        FakePort port = new FakePort();
+        port.unplug();
+        new WireRecorder(folder, List.of(port), CLOCK).close();
+
+        assertThatThrownBy(() -> new WireRecorder(folder, List.of(new FakePort()), CLOCK))
+                .isInstanceOf(FileAlreadyExistsException.class);
+    }
+
+    @Test
+    void whoeverAsksIsToldThatARecordingGoesOn() throws Exception {
+        FakePort port = new FakePort();
+        try (WireRecorder recorder = new WireRecorder(folder, List.of(port), CLOCK)) {
+            assertThat(recorder.soFar()).isEmpty();
+            assertThat(KeptRecording.beingWritten(folder)).isTrue();
+        }
+
+        assertThat(KeptRecording.beingWritten(folder)).isFalse();
+    }
+
+    @Test
+    void badLinesAreCountedInAFinding() throws Exception {
+        FakePort port = new FakePort();
+        port.send(lines(Place.PELVIS, 0, 300));
+        port.send("rubbish\nP,1,2,3\n");
+        port.send("P,1600,0,0,1,0,0,0*0000\n");
+        port.unplug();
+        try (WireRecorder recorder = new WireRecorder(folder, List.of(port), CLOCK)) {
+            assertThat(recorder.awaitEnd(5000)).isTrue();
+        }
+
+        assertThat(KeptRecording.read(folder, Progress.NONE).pelvis().findings())
+                .anyMatch(finding -> finding.code() == FindingCode.REFUSED_ROWS
+                        && finding.message().startsWith("3 of 303 lines in port-1.wire were left out (3 damaged"));
+    }
+
+    /** The files are cut at every byte of their end, as a power cut would. */
+    @Test
+    void aFileCutAnywhereReadsToItsLastWholeLine() throws IOException {
+        byte[] bytes = lines(Place.PELVIS, 0, 250);
+        int lastLine = bytes.length - lines(Place.PELVIS, 0, 249).length;
+        for (int cut = 1; cut < lastLine; cut++) {
+            Path part = Files.createDirectory(folder.resolve("cut-" + cut));
+            Files.write(part.resolve("port-1.wire"), Arrays.copyOf(bytes, bytes.length - cut));
+
+            Recording recording = KeptRecording.read(part, Progress.NONE);
+
+            // Without its line end a last line is whole only if its checksum fits.
+            assertThat(recording.pelvis().stream().size()).isEqualTo(cut == 1 ? 250 : 249);
+            assertThat(recording.pelvis().findings()).extracting(Finding::code).containsExactly(FindingCode.CUT_SHORT);
+        }
+    }
+
+    @Test
+    void aSilentPelvisIsOneSentence() throws Exception {
+        FakePort port = new FakePort();
+        port.send(lines(Place.UPPER_BACK, 0, 300));
+        port.unplug();
+        try (WireRecorder recorder = new WireRecorder(folder, List.of(port), CLOCK)) {
+            assertThat(recorder.awaitEnd(5000)).isTrue();
+        }
+
+        assertThatThrownBy(() -> KeptRecording.read(folder, Progress.NONE))
+                .isInstanceOf(UnusableInputException.class)
+                .hasMessageContaining("no whole line of the pelvis sensor");
+    }
+
+    static byte[] lines(Place place, double fromS, int count) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        for (int i = 0; i < count; i++) {
+            bytes.writeBytes(LineWriter.line(place, fromS + i * 0.005, 0.1, -0.2, 9.8, 0.01 * (i % 7), 0, -0.02));
+        }
+        return bytes.toByteArray();
+    }
+}
