@@ -1,6 +1,7 @@
 package evenfall.ingest.recording;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * The true interval between samples, found from time stamps that jitter, are rounded, or have gaps.
@@ -27,7 +28,12 @@ final class SampleInterval {
 
     /** The interval in s; 0 for a single sample or a time that never moves. */
     static double of(double[] time) {
-        int intervals = time.length - 1;
+        return of(time.length, i -> time[i]);
+    }
+
+    /** The interval in s between {@code size} samples at {@code time}; 0 for one or for a time that never moves. */
+    static double of(int size, IntToDoubleFunction time) {
+        int intervals = size - 1;
         if (intervals < 1) {
             return 0;
         }
@@ -38,9 +44,9 @@ final class SampleInterval {
         for (int b = 0; b < blocks; b++) {
             int start = blocks == 1 ? 0 : (int) ((long) b * (intervals - block) / (blocks - 1));
             for (int i = 0; i < block; i++) {
-                steps[b * block + i] = time[start + i + 1] - time[start + i];
+                steps[b * block + i] = time.applyAsDouble(start + i + 1) - time.applyAsDouble(start + i);
             }
-            means[b] = (time[start + block] - time[start]) / block;
+            means[b] = (time.applyAsDouble(start + block) - time.applyAsDouble(start)) / block;
         }
         Arrays.sort(steps);
         Arrays.sort(means);

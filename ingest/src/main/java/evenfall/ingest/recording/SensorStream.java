@@ -1,7 +1,6 @@
 package evenfall.ingest.recording;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -12,15 +11,15 @@ import java.util.OptionalDouble;
  * <p>Times are seconds from the first sample on the sensor's own clock and never decrease. Acceleration is specific
  * force in m/s² (+9.81 upward at rest), turn rate is in rad/s. No sample is NaN or infinite. A stream holds at least
  * one sample and does not change.
+ *
+ * <p>A sample takes 28 bytes outside the Java heap: values are kept as 32-bit floats, times to a tenth of a microsecond.
  */
 public final class SensorStream {
 
     /** A pause longer than this many sample intervals is a gap. */
     public static final double GAP_INTERVALS = 2.5;
 
-    private final int size;
-    private final double[] time;
-    private final float[][] columns;
+    private final SampleColumns samples;
     private final BitSet clippedAcceleration;
     private final BitSet clippedTurnRate;
     private final double clockStartS;
@@ -31,31 +30,21 @@ public final class SensorStream {
     private final int turnSense;
 
     private SensorStream(Builder builder) {
-        this.size = builder.size;
-        this.clockStartS = builder.time[0];
-        this.time = Arrays.copyOf(builder.time, size);
-        for (int i = 0; i < size; i++) {
-            time[i] -= clockStartS;
-        }
-        this.columns = new float[6][];
-        for (int c = 0; c < 6; c++) {
-            columns[c] = Arrays.copyOf(builder.columns[c], size);
-        }
+        this.samples = builder.samples.snapshot();
+        this.clockStartS = builder.clockStartS;
         this.clippedAcceleration = (BitSet) builder.clippedAcceleration.clone();
         this.clippedTurnRate = (BitSet) builder.clippedTurnRate.clone();
         this.accelerationRange = builder.accelerationRange;
         this.turnRateRange = builder.turnRateRange;
-        double interval = SampleInterval.of(time);
+        double interval = SampleInterval.of(samples.size(), samples::time);
         this.rateHz = interval > 0 ? 1 / interval : 0;
-        this.gaps = findGaps(time, rateHz);
+        this.gaps = findGaps(samples, rateHz);
         this.turnSense = 1;
     }
 
     private SensorStream(SensorStream other, int turnSense) {
-        this.size = other.size;
+        this.samples = other.samples;
         this.clockStartS = other.clockStartS;
-        this.time = other.time;
-        this.columns = other.columns;
         this.clippedAcceleration = other.clippedAcceleration;
         this.clippedTurnRate = other.clippedTurnRate;
         this.accelerationRange = other.accelerationRange;
@@ -72,42 +61,42 @@ public final class SensorStream {
 
     /** Number of samples, at least 1. */
     public int size() {
-        return size;
+        return samples.size();
     }
 
     /** Time of sample {@code i}, s from the first sample. */
     public double time(int i) {
-        return time[i];
+        return samples.time(i);
     }
 
     /** Specific force along the sensor's x, m/s². */
     public double ax(int i) {
-        return columns[0][i];
+        return samples.value(0, i);
     }
 
     /** Specific force along the sensor's y, m/s². */
     public double ay(int i) {
-        return columns[1][i];
+        return samples.value(1, i);
     }
 
     /** Specific force along the sensor's z, m/s². */
     public double az(int i) {
-        return columns[2][i];
+        return samples.value(2, i);
     }
 
     /** Turn rate about the sensor's x, rad/s. */
     public double gx(int i) {
-        return turnSense * columns[3][i];
+        return turnSense * samples.value(3, i);
     }
 
     /** Turn rate about the sensor's y, rad/s. */
     public double gy(int i) {
-        return turnSense * columns[4][i];
+        return turnSense * samples.value(4, i);
     }
 
     /** Turn rate about the sensor's z, rad/s. */
     public double gz(int i) {
-        return turnSense * columns[5][i];
+        return turnSense * samples.value(5, i);
     }
 
     /** Whether an accelerometer axis stood at full scale in sample {@code i}. */
@@ -127,7 +116,7 @@ public final class SensorStream {
 
     /** Last minus first time stamp, s, gaps included. */
     public double durationS() {
-        return time[size - 1];
+        return samples.time(samples.size() - 1);
     }
 
     /** True rate between gaps, Hz: one over the usual sample interval; 0 for a single sample. */
@@ -152,23 +141,19 @@ public final class SensorStream {
 
     /** Index of the last sample at or before {@code timeS}; -1 if there is none. */
     public int indexAtOrBefore(double timeS) {
-        int found = Arrays.binarySearch(time, timeS);
-        if (found < 0) {
-            return -found - 2;
-        }
-        while (found + 1 < size && time[found + 1] == timeS) {
-            found++;
-        }
-        return found;
+        return samples.indexAtOrBefore(timeS);
     }
 
-    private static List<Gap> findGaps(double[] time, double rateHz) {
+    private static List<Gap> findGaps(SampleColumns samples, double rateHz) {
         List<Gap> gaps = new ArrayList<>();
         double limit = GAP_INTERVALS / rateHz;
-        for (int i = 0; i + 1 < time.length; i++) {
-            if (time[i + 1] - time[i] > limit) {
-                gaps.add(new Gap(i, time[i], time[i + 1]));
+        double before = samples.time(0);
+        for (int i = 1; i < samples.size(); i++) {
+            double time = samples.time(i);
+            if (time - before > limit) {
+                gaps.add(new Gap(i - 1, before, time));
             }
+            before = time;
         }
         return List.copyOf(gaps);
     }
@@ -176,13 +161,13 @@ public final class SensorStream {
     /** Collects samples in order of time; grows as needed. Not safe for use from several threads. */
     public static final class Builder {
 
-        private double[] time = new double[1024];
-        private final float[][] columns = new float[6][1024];
+        private final SampleColumns samples = new SampleColumns();
         private final BitSet clippedAcceleration = new BitSet();
         private final BitSet clippedTurnRate = new BitSet();
+        private double clockStartS;
+        private double lastTimeS = Double.NEGATIVE_INFINITY;
         private OptionalDouble accelerationRange = OptionalDouble.empty();
         private OptionalDouble turnRateRange = OptionalDouble.empty();
-        private int size;
 
         /**
          * Adds a sample.
@@ -192,23 +177,17 @@ public final class SensorStream {
          * @throws IllegalArgumentException if time runs backward or a value is not finite
          */
         public Builder add(double timeS, double ax, double ay, double az, double gx, double gy, double gz) {
-            if (!Double.isFinite(timeS) || (size > 0 && timeS < time[size - 1])) {
+            if (!(timeS >= lastTimeS && timeS < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException("time " + timeS + " s does not follow the sample before it");
             }
-            if (!Double.isFinite(ax + ay + az + gx + gy + gz)) {
+            if (!Float.isFinite((float) (ax + ay + az + gx + gy + gz))) {
                 throw new IllegalArgumentException("a value at " + timeS + " s is not a number");
             }
-            if (size == time.length) {
-                grow();
+            if (samples.size() == 0) {
+                clockStartS = timeS;
             }
-            time[size] = timeS;
-            columns[0][size] = (float) ax;
-            columns[1][size] = (float) ay;
-            columns[2][size] = (float) az;
-            columns[3][size] = (float) gx;
-            columns[4][size] = (float) gy;
-            columns[5][size] = (float) gz;
-            size++;
+            lastTimeS = timeS;
+            samples.add(timeS - clockStartS, ax, ay, az, gx, gy, gz);
             return this;
         }
 
@@ -236,9 +215,25 @@ public final class SensorStream {
             return this;
         }
 
+        /**
+         * Marks the samples so far in which a sensor stood at full scale: from 0.98 of a stated range, else as the samples
+         * themselves show it (end values of the number grid, extremes that repeat). What is seen becomes the range.
+         */
+        public Builder findClipping() {
+            if (samples.size() > 0) {
+                FullScale acceleration = FullScale.of(samples, 0, accelerationRange);
+                clippedAcceleration.or(acceleration.clipped());
+                accelerationRange = acceleration.range();
+                FullScale turnRate = FullScale.of(samples, 3, turnRateRange);
+                clippedTurnRate.or(turnRate.clipped());
+                turnRateRange = turnRate.range();
+            }
+            return this;
+        }
+
         /** Samples so far. */
         public int size() {
-            return size;
+            return samples.size();
         }
 
         /**
@@ -247,18 +242,10 @@ public final class SensorStream {
          * @throws IllegalArgumentException if there is no sample
          */
         public SensorStream build() {
-            if (size == 0) {
+            if (samples.size() == 0) {
                 throw new IllegalArgumentException("a stream needs at least one sample");
             }
             return new SensorStream(this);
-        }
-
-        private void grow() {
-            int capacity = time.length + (time.length >> 1);
-            time = Arrays.copyOf(time, capacity);
-            for (int c = 0; c < 6; c++) {
-                columns[c] = Arrays.copyOf(columns[c], capacity);
-            }
         }
     }
 }

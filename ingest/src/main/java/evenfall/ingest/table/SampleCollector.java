@@ -154,7 +154,9 @@ final class SampleCollector {
                     last - first));
         }
         summarise();
-        return builder.build();
+        plan.acceleration().range().ifPresent(builder::accelerationRange);
+        plan.turnRate().range().ifPresent(builder::turnRateRange);
+        return builder.findClipping().build();
     }
 
     private void summarise() {

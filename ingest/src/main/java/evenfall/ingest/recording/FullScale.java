@@ -1,0 +1,171 @@
+package evenfall.ingest.recording;
+
+import java.util.BitSet;
+import java.util.OptionalDouble;
+
+/**
+ * Finds the samples in which a sensor stood at its full scale.
+ *
+ * <p>Where the range is stated, a sample is clipped from {@value #STATED_SHARE} of it. Else full scale is inferred axis by
+ * axis from the samples themselves: from the grid on which the numbers lie, when the extreme is an end value of a word
+ * (32767 or -32768 grid steps count even once, end values of shorter words when they repeat), or from an extreme that
+ * repeats and is entered and left steeply, as no smooth peak is.
+ */
+final class FullScale {
+
+    private static final double STATED_SHARE = 0.98;
+
+    /** Word lengths looked for, less the sign bit. */
+    private static final int SHORTEST_WORD = 7;
+
+    private static final int SURE_WORD = 15;
+    private static final int LONGEST_WORD = 23;
+
+    /** A plateau must be left by this many grid steps on both sides; three equal samples of a smooth peak by four. */
+    private static final double STEEP_STEPS = 8;
+
+    private static final int PLATEAU_SAMPLES = 3;
+
+    private final SampleColumns columns;
+    private final int firstColumn;
+    private final BitSet clipped = new BitSet();
+    private double range;
+
+    private FullScale(SampleColumns columns, int firstColumn) {
+        this.columns = columns;
+        this.firstColumn = firstColumn;
+    }
+
+    /**
+     * Looks at one sensor.
+     *
+     * @param firstColumn 0 for the accelerometer, 3 for the gyroscope
+     * @param stated the range if it is stated, in the unit of the columns
+     */
+    static FullScale of(SampleColumns columns, int firstColumn, OptionalDouble stated) {
+        FullScale scale = new FullScale(columns, firstColumn);
+        if (stated.isPresent()) {
+            scale.markStated(stated.getAsDouble());
+        } else {
+            for (int axis = 0; axis < 3; axis++) {
+                scale.infer(firstColumn + axis);
+            }
+        }
+        return scale;
+    }
+
+    /** The clipped samples. */
+    BitSet clipped() {
+        return clipped;
+    }
+
+    /** The range, stated or seen. */
+    OptionalDouble range() {
+        return range > 0 ? OptionalDouble.of(range) : OptionalDouble.empty();
+    }
+
+    private void markStated(double stated) {
+        range = stated;
+        double limit = STATED_SHARE * stated;
+        for (int i = 0; i < columns.size(); i++) {
+            if (Math.abs(columns.value(firstColumn, i)) >= limit
+                    || Math.abs(columns.value(firstColumn + 1, i)) >= limit
+                    || Math.abs(columns.value(firstColumn + 2, i)) >= limit) {
+                clipped.set(i);
+            }
+        }
+    }
+
+    private void infer(int column) {
+        double step = NumberGrid.step(columns, column);
+        if (!(step > 0)) {
+            return;
+        }
+        Extreme top = new Extreme(column, 1, step);
+        Extreme bottom = new Extreme(column, -1, step);
+        double fullScale = Math.max(top.fullScale(), bottom.fullScale());
+        if (fullScale > 0) {
+            range = Math.max(range, fullScale);
+            // One step short of the upper end, for words that are symmetric and those that are not.
+            mark(column, fullScale - 1.5 * step);
+        }
+        if (!(fullScale > 0)) {
+            markPlateau(column, top);
+            markPlateau(column, bottom);
+        }
+    }
+
+    private void mark(int column, double level) {
+        for (int i = 0; i < columns.size(); i++) {
+            if (Math.abs(columns.value(column, i)) >= level) {
+                clipped.set(i);
+            }
+        }
+    }
+
+    private void markPlateau(int column, Extreme extreme) {
+        if (extreme.isPlateau()) {
+            range = Math.max(range, Math.abs(extreme.value));
+            for (int i = 0; i < columns.size(); i++) {
+                if (columns.value(column, i) == extreme.value) {
+                    clipped.set(i);
+                }
+            }
+        }
+    }
+
+    /** The highest or lowest value of a column and how often it is reached. */
+    private final class Extreme {
+        private final double step;
+        private final int sign;
+        private final float value;
+        private int count;
+        private int steepRuns;
+
+        Extreme(int column, int sign, double step) {
+            this.step = step;
+            this.sign = sign;
+            int n = columns.size();
+            float extreme = columns.value(column, 0);
+            for (int i = 1; i < n; i++) {
+                float next = columns.value(column, i);
+                extreme = sign > 0 ? Math.max(extreme, next) : Math.min(extreme, next);
+            }
+            value = extreme;
+            int run = 0;
+            for (int i = 0; i <= n; i++) {
+                if (i < n && columns.value(column, i) == extreme) {
+                    run++;
+                } else if (run > 0) {
+                    count += run;
+                    int before = i - run - 1;
+                    boolean steep = before >= 0
+                            && i < n
+                            && Math.abs(extreme - columns.value(column, before)) > STEEP_STEPS * step
+                            && Math.abs(extreme - columns.value(column, i)) > STEEP_STEPS * step;
+                    if (run > 1 && steep) {
+                        steepRuns++;
+                    }
+                    run = 0;
+                }
+            }
+        }
+
+        /** The full scale of the word of which this is an end value; 0 if it is none. */
+        double fullScale() {
+            double steps = sign * value / step;
+            for (int word = SHORTEST_WORD; word <= LONGEST_WORD; word++) {
+                double end = 1L << word;
+                boolean atEnd = Math.abs(steps - end) < 0.3 || Math.abs(steps - (end - 1)) < 0.3;
+                if (atEnd && (word >= SURE_WORD || count > 1)) {
+                    return end * step;
+                }
+            }
+            return 0;
+        }
+
+        boolean isPlateau() {
+            return sign * value > 0 && count >= PLATEAU_SAMPLES && steepRuns > 0;
+        }
+    }
+}
