@@ -15,25 +15,39 @@ final class FullScale {
 
     private static final double STATED_SHARE = 0.98;
 
-    /** Word lengths looked for, less the sign bit. */
-    private static final int SHORTEST_WORD = 7;
+    /** Word lengths looked for, less the sign bit: from 12 to 24 bits. */
+    private static final int SHORTEST_WORD = 11;
 
     private static final int SURE_WORD = 15;
     private static final int LONGEST_WORD = 23;
 
     /** A plateau must be left by this many grid steps on both sides; three equal samples of a smooth peak by four. */
-    private static final double STEEP_STEPS = 8;
+    private static final double STEEP_STEPS = 20;
 
-    private static final int PLATEAU_SAMPLES = 3;
+    /** So many samples at an extreme, two of them in a row, make a plateau. */
+    private static final int PLATEAU_SAMPLES = 5;
+
+    /** So many samples in a row at an extreme make a plateau. */
+    private static final int PLATEAU_RUN = 3;
+
+    /** No accelerometer sold clips below 2 g, no gyroscope below 125 deg/s; common practice, no source. */
+    private static final double LOWEST_ACCELERATION = 1.9 * 9.80665;
+
+    private static final double LOWEST_TURN_RATE = Math.toRadians(118);
+
+    /** How near to a usual range, in doublings. */
+    private static final double USUAL_WITHIN = 0.005;
 
     private final SampleColumns columns;
     private final int firstColumn;
+    private final double lowest;
     private final BitSet clipped = new BitSet();
     private double range;
 
     private FullScale(SampleColumns columns, int firstColumn) {
         this.columns = columns;
         this.firstColumn = firstColumn;
+        this.lowest = firstColumn == 0 ? LOWEST_ACCELERATION : LOWEST_TURN_RATE;
     }
 
     /**
@@ -121,6 +135,7 @@ final class FullScale {
         private final float value;
         private int count;
         private int steepRuns;
+        private int longestRun;
 
         Extreme(int column, int sign, double step) {
             this.step = step;
@@ -145,6 +160,7 @@ final class FullScale {
                             && Math.abs(extreme - columns.value(column, i)) > STEEP_STEPS * step;
                     if (run > 1 && steep) {
                         steepRuns++;
+                        longestRun = Math.max(longestRun, run);
                     }
                     run = 0;
                 }
@@ -157,15 +173,30 @@ final class FullScale {
             for (int word = SHORTEST_WORD; word <= LONGEST_WORD; word++) {
                 double end = 1L << word;
                 boolean atEnd = Math.abs(steps - end) < 0.3 || Math.abs(steps - (end - 1)) < 0.3;
-                if (atEnd && (word >= SURE_WORD || count > 1)) {
+                if (atEnd && end * step > lowest && (word >= SURE_WORD || count > 1 || isUsual(end * step))) {
                     return end * step;
                 }
             }
             return 0;
         }
 
+        /** Whether sensors are sold with this range: 2, 3 g or 125, 245 deg/s doubled some times; common practice. */
+        private boolean isUsual(double fullScale) {
+            double[] smallest = firstColumn == 0
+                    ? new double[] {2 * 9.80665, 3 * 9.80665}
+                    : new double[] {Math.toRadians(125), Math.toRadians(245)};
+            for (double range : smallest) {
+                double doublings = Math.log(fullScale / range) / Math.log(2);
+                if (Math.abs(doublings - Math.rint(doublings)) < USUAL_WITHIN && doublings < 7) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
         boolean isPlateau() {
-            return sign * value > 0 && count >= PLATEAU_SAMPLES && steepRuns > 0;
+            boolean flat = longestRun >= PLATEAU_RUN || steepRuns > 1 || (steepRuns > 0 && count >= PLATEAU_SAMPLES);
+            return sign * value > lowest && flat;
         }
     }
 }
