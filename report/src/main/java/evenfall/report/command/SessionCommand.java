@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
 final class SessionCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN =
-            EnumSet.of(OutputFormat.TABLE, OutputFormat.CSV, OutputFormat.JSON);
+            EnumSet.of(OutputFormat.TABLE, OutputFormat.CSV, OutputFormat.JSON, OutputFormat.HTML);
 
     private final Console console;
 
@@ -38,7 +38,7 @@ final class SessionCommand implements Task {
             names = "--format",
             paramLabel = "FORMAT",
             converter = OutputFormat.Converter.class,
-            description = "table (the default), csv or json.")
+            description = "table (the default), csv, json or html.")
     private OutputFormat format = OutputFormat.TABLE;
 
     @Option(names = "--out", paramLabel = "PATH", description = "Where the result goes, if not to standard output.")
@@ -54,7 +54,8 @@ final class SessionCommand implements Task {
         ResultFile result = ResultFile.at(console, out, List.of());
         AthleteFolder athlete = log.open();
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
-        Session session = sessions.summary(date);
+        // Only the page draws signals; the others do with stored results.
+        Session session = written == OutputFormat.HTML ? sessions.withTraces(date) : sessions.summary(date);
         result.write(text -> SessionPrinter.print(session, written, text));
         return CommandRunner.DONE;
     }
