@@ -12,6 +12,7 @@ import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 
@@ -22,10 +23,14 @@ public final class StripChart {
 
     private static final int HEIGHT = 220;
     private static final int TOP = 26;
+    private static final int AIR = 12;
     private static final int LEFT = 36;
     private static final int RIGHT = 16;
     private static final int BOTTOM = 40;
     private static final double RADIUS = 7;
+
+    /** Shorter sessions are told in seconds. */
+    private static final double BRIEF_S = 180;
 
     private final int width;
 
@@ -47,8 +52,11 @@ public final class StripChart {
                 .mapToDouble(Double::doubleValue)
                 .max()
                 .orElse(0);
-        double minutes = Math.max(durationS / 60, 0.1);
-        NumberAxis time = Plots.axis(0, minutes, Plots.step(minutes), AxisWords.plain(Plots.step(minutes) < 1 ? 1 : 0));
+        boolean brief = durationS < BRIEF_S;
+        double unit = brief ? 1 : 60;
+        double span = Math.max(durationS / unit, 1);
+        double step = Math.max(Plots.step(span), 1);
+        NumberAxis time = Plots.axis(0, span, step, AxisWords.plain(0));
         double highest = Math.max(0.4, Math.ceil(top * 5 + 0.4) / 5);
         NumberAxis height = Plots.axis(0, highest, highest > 0.8 ? 0.4 : 0.2, AxisWords.plain(1));
         XYPlot plot = Plots.plot(time, height);
@@ -56,14 +64,15 @@ public final class StripChart {
         SvgCanvas canvas = new SvgCanvas(id, width, HEIGHT);
         Graphics2D graphics = canvas.graphics();
         ChartRenderingInfo info = new ChartRenderingInfo();
-        Plots.chart(plot).draw(graphics, new Rectangle2D.Double(0, TOP, width, HEIGHT - TOP), info);
+        Plots.chart(plot)
+                .draw(graphics, new Rectangle2D.Double(0, TOP - AIR, width - RIGHT + AIR, HEIGHT - TOP + AIR), info);
         Rectangle2D data = info.getPlotInfo().getDataArea();
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(Ink.GREY);
         graphics.drawString(WORDS.say("axis.height"), 0, 12);
-        graphics.drawString(WORDS.say("axis.minutes"), LEFT, HEIGHT - 4);
+        graphics.drawString(WORDS.say(brief ? "axis.seconds" : "axis.minutes"), LEFT, HEIGHT - 4);
         for (Item item : items) {
-            double x = time.valueToJava2D(item.atS() / 60, data, RectangleEdge.BOTTOM);
+            double x = time.valueToJava2D(item.atS() / unit, data, RectangleEdge.BOTTOM);
             double y = item.heightM() == null
                     ? data.getMaxY()
                     : height.valueToJava2D(item.heightM(), data, RectangleEdge.LEFT);
@@ -75,8 +84,9 @@ public final class StripChart {
     private static void space(XYPlot plot) {
         AxisSpace sides = new AxisSpace();
         sides.setLeft(LEFT);
-        sides.setRight(RIGHT);
         plot.setFixedRangeAxisSpace(sides);
+        // Room for tick labels that reach beyond the ends of their axes.
+        plot.setInsets(new RectangleInsets(AIR, 0, 0, AIR));
         AxisSpace below = new AxisSpace();
         below.setBottom(BOTTOM);
         plot.setFixedDomainAxisSpace(below);

@@ -184,8 +184,15 @@ final class FigureWords {
         return new FigureView(WORDS.say(label), WORDS.say("notMeasured"), "");
     }
 
-    private static String error(@Nullable Double sigma, int decimals) {
-        return sigma == null || !Double.isFinite(sigma) ? "" : WORDS.say("error", Figures.fixed(sigma, decimals));
+    /** One standard deviation with its sign, or nothing where it is not known. */
+    static String error(@Nullable Double sigma, int decimals) {
+        if (sigma == null || !Double.isFinite(sigma)) {
+            return "";
+        }
+        String size = Figures.fixed(sigma, decimals);
+        return sigma > 0 && size.equals(Figures.fixed(0.0, decimals))
+                ? WORDS.say("error.under", Figures.fixed(Math.pow(10, -decimals), decimals))
+                : WORDS.say("error", size);
     }
 
     private static String steps(Balance balance) {

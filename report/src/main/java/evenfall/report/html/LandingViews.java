@@ -90,9 +90,13 @@ final class LandingViews {
         if (height == null) {
             return WORDS.say("height.unknown");
         }
-        return event.note().heightM() != null
-                ? WORDS.say("height.noted", Figures.fixed(height, 2))
-                : WORDS.say("height.measured", Figures.fixed(height, 2));
+        if (event.note().heightM() != null) {
+            return WORDS.say("height.noted", Figures.fixed(height, 2));
+        }
+        Measures measures = event.landing().measures();
+        Double sigma = measures == null ? null : measures.sigma().dropHeightM();
+        return WORDS.say("height.measured", Figures.fixed(height, 2), FigureWords.error(sigma, 2))
+                .strip();
     }
 
     private static @Nullable Side side(SessionLanding event) {

@@ -42,6 +42,7 @@ final class MethodWords {
         lines.add(WORDS.say("method.filter", session.filter().code()));
         lines.add(WORDS.say("method.zero"));
         lines.add(WORDS.say("method.sides"));
+        lines.add(WORDS.say("method.height"));
         lines.add(WORDS.say("method.error"));
         lines.add(WORDS.say("method.version", ProgramVersion.PROGRAM, ProgramVersion.version()));
         return new MethodView(
