@@ -22,8 +22,8 @@ final class AxisWords extends NumberFormat {
     }
 
     /** Words by key of the chart's bundle for values above and below zero, each with a gap for the number. */
-    static AxisWords sided(Words words, String above, String below) {
-        return new AxisWords(words.say(above, "{0}"), words.say(below, "{0}"), 0);
+    static AxisWords sided(Words words, String above, String below, int decimals) {
+        return new AxisWords(words.say(above, "{0}"), words.say(below, "{0}"), decimals);
     }
 
     /** Plain numbers. */

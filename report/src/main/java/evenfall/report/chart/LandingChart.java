@@ -127,7 +127,7 @@ public final class LandingChart {
                                 scale.backward(),
                                 scale.forward(),
                                 Plots.step(scale.forward() - scale.backward()),
-                                AxisWords.sided(WORDS, "axis.forward", "axis.backward")),
+                                AxisWords.sided(WORDS, "axis.forward", "axis.backward", 0)),
                         lines(time, "line.pelvis", trace.pelvicTilt(), "line.trunk", trace.trunkFlexion())),
                 new Panel(
                         "panel.rotation",
@@ -140,7 +140,7 @@ public final class LandingChart {
     }
 
     private static NumberAxis even(double reach, String above, String below) {
-        return Plots.axis(-reach, reach, Plots.step(2 * reach), AxisWords.sided(WORDS, above, below));
+        return Plots.axis(-reach, reach, Plots.step(2 * reach), AxisWords.sided(WORDS, above, below, 0));
     }
 
     /** Lean is positive to the right; turned over, so that left is up as in the panel above it. */

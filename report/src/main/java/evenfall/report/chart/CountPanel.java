@@ -1,0 +1,67 @@
+package evenfall.report.chart;
+
+import evenfall.report.chart.BlockChart.Count;
+import evenfall.report.chart.BlockChart.Place;
+import evenfall.report.words.Words;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+
+/** Landings of each session by foot: left, both, right, left always left of right. */
+final class CountPanel implements BlockChart.DayPanel {
+
+    private static final double BAR = 5;
+
+    private final String title;
+    private final Words words;
+    private final List<Count> counts;
+    private final NumberAxis axis;
+
+    CountPanel(String title, Words words, List<Count> counts) {
+        this.title = title;
+        this.words = words;
+        this.counts = List.copyOf(counts);
+        int most = 4;
+        for (Count count : counts) {
+            most = Math.max(most, Math.max(count.both(), Math.max(count.left(), count.right())));
+        }
+        double step = Math.max(1, Plots.step(most));
+        this.axis = Plots.axis(0, Math.ceil((most + 0.2) / step) * step, step, AxisWords.plain(0));
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public NumberAxis axis() {
+        return axis;
+    }
+
+    @Override
+    public void draw(Graphics2D graphics, Place place) {
+        graphics.setFont(Ink.SMALL);
+        for (Count count : counts) {
+            double x = place.x(count.day());
+            bar(graphics, place, x - 1.5 * BAR, count.left(), Ink.LEFT, words.say("side.letter.left"));
+            bar(graphics, place, x - 0.5 * BAR, count.both(), Ink.BOTH, "");
+            bar(graphics, place, x + 0.5 * BAR, count.right(), Ink.RIGHT, words.say("side.letter.right"));
+        }
+    }
+
+    private static void bar(Graphics2D graphics, Place place, double x, int count, Color ink, String letter) {
+        if (count == 0) {
+            return;
+        }
+        double top = place.y(count);
+        graphics.setPaint(ink);
+        graphics.fill(new Rectangle2D.Double(x, top, BAR - 1, place.y(0) - top));
+        if (!letter.isEmpty()) {
+            double width = Plots.width(Ink.SMALL, letter, graphics);
+            graphics.drawString(letter, (float) (x + (BAR - 1 - width) / 2), (float) top - 3);
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package evenfall.report.chart;
+
+import evenfall.report.chart.BlockChart.Median;
+import evenfall.report.chart.BlockChart.Place;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+
+/** A measure's median in each session as a dot, its interval as a line through it. */
+final class MedianPanel implements BlockChart.DayPanel {
+
+    private static final double RADIUS = 3.5;
+
+    private final String title;
+    private final List<Median> medians;
+    private final NumberAxis axis;
+
+    MedianPanel(String title, AxisWords labels, List<Median> medians) {
+        this.title = title;
+        this.medians = List.copyOf(medians);
+        double low = 0;
+        double high = 0;
+        for (Median each : medians) {
+            low = Math.min(low, each.low() == null ? each.median() : each.low());
+            high = Math.max(high, each.high() == null ? each.median() : each.high());
+        }
+        double step = Plots.step(high > low ? high - low : 1);
+        this.axis =
+                Plots.axis(Math.floor(low / step) * step, Math.max(step, Math.ceil(high / step) * step), step, labels);
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public NumberAxis axis() {
+        return axis;
+    }
+
+    @Override
+    public void draw(Graphics2D graphics, Place place) {
+        graphics.setPaint(Ink.DARK);
+        graphics.setStroke(Ink.LEADING);
+        for (Median each : medians) {
+            double x = place.x(each.day());
+            double y = place.y(each.median());
+            if (each.low() != null && each.high() != null) {
+                graphics.draw(new Line2D.Double(x, place.y(each.low()), x, place.y(each.high())));
+            }
+            graphics.fill(new Ellipse2D.Double(x - RADIUS, y - RADIUS, 2 * RADIUS, 2 * RADIUS));
+        }
+    }
+}
