@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 enum CommandName {
     LANDINGS,
     ORIENTATION,
+    CHECK,
     IMPORT,
     NOTE,
     DIARY,
@@ -24,6 +25,7 @@ enum CommandName {
         return switch (this) {
             case LANDINGS -> new LandingsCommand(console);
             case ORIENTATION -> new OrientationCommand(console);
+            case CHECK -> new CheckCommand(console);
             case IMPORT -> new ImportCommand(console);
             case NOTE -> new NoteCommand(console);
             case DIARY -> new DiaryCommand(console);

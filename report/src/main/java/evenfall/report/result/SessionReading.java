@@ -8,7 +8,9 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
+import evenfall.ingest.quality.QualityCheck;
 import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
 import evenfall.report.form.FormJudge;
 import evenfall.report.form.FormLimits;
 import evenfall.report.session.Session;
@@ -38,8 +40,12 @@ public final class SessionReading {
     /** Reads and analyses; says why trunk measures are missing where only the pelvis was recorded. */
     public static RecordingAnalysis analyse(RecordingInput files, FilterKind filter, Progress progress)
             throws IOException {
-        Recording recording = files.read(progress);
-        RecordingAnalysis analysis = new RecordingAnalyser(filter).analyse(recording, progress);
+        return analyse(files.read(progress), filter, progress);
+    }
+
+    /** Looks the samples over and analyses; says why trunk measures are missing where only the pelvis was recorded. */
+    public static RecordingAnalysis analyse(Recording recording, FilterKind filter, Progress progress) {
+        RecordingAnalysis analysis = new RecordingAnalyser(filter).analyse(checked(recording), progress);
         boolean told = analysis.findings().stream().anyMatch(finding -> finding.code() == FindingCode.NO_UPPER_BACK);
         if (recording.upperBack() != null || told) {
             return analysis;
@@ -60,5 +66,20 @@ public final class SessionReading {
                 findings,
                 analysis.landings(),
                 analysis.traces());
+    }
+
+    /** The same recording; what its samples show stands among its findings. */
+    private static Recording checked(Recording recording) {
+        SensorRecording upperBack = recording.upperBack();
+        return new Recording(
+                checked(recording.pelvis(), Place.PELVIS),
+                upperBack == null ? null : checked(upperBack, Place.UPPER_BACK));
+    }
+
+    private static SensorRecording checked(SensorRecording sensor, Place place) {
+        List<Finding> findings = QualityCheck.check(sensor).stream()
+                .map(finding -> finding.at(place))
+                .toList();
+        return new SensorRecording(sensor.source(), sensor.stream(), sensor.axes(), findings);
     }
 }

@@ -171,7 +171,8 @@ public final class SessionText {
         }
     }
 
-    private static String finding(Finding finding) {
+    /** One finding as one line. */
+    static String finding(Finding finding) {
         Place sensor = finding.sensor();
         Double at = finding.atS();
         return finding.severity().code()

@@ -1,0 +1,62 @@
+package evenfall.report.command;
+
+import evenfall.report.check.CheckedFile;
+import evenfall.report.check.FileChecks;
+import evenfall.report.json.CheckDocument;
+import evenfall.report.table.CheckText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what is wrong or doubtful about recorded files. */
+@Command(
+        name = "check",
+        description =
+                "What is wrong or doubtful about recorded files: time, gaps, clipping, stuck axes, units, how sensors"
+                        + " sit. Two files are checked as pelvis and upper back, by their names or in that order.")
+final class CheckCommand implements Task {
+
+    private static final Set<OutputFormat> WRITTEN = EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON);
+
+    private final Console console;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Tables of sensors.")
+    private List<Path> files;
+
+    @Option(
+            names = "--layout",
+            paramLabel = "FILE",
+            description = "How the tables are laid out, where their header does not say.")
+    private @Nullable Path layout;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            converter = OutputFormat.Converter.class,
+            description = "table (the default) or json.")
+    private OutputFormat format = OutputFormat.TABLE;
+
+    CheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException {
+        OutputFormat written = format.among(WRITTEN);
+        List<CheckedFile> checked = FileChecks.check(files, layout, console.progress());
+        ResultFile.at(console, null, files).write(out -> {
+            if (written == OutputFormat.JSON) {
+                out.append(CheckDocument.of(checked));
+            } else {
+                CheckText.write(checked, out);
+            }
+        });
+        return CommandRunner.DONE;
+    }
+}
