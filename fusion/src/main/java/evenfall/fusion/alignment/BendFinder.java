@@ -18,7 +18,7 @@ import java.util.List;
 final class BendFinder {
 
     /** Longest time between the two stances, s. */
-    private static final double LONGEST_S = 30;
+    static final double LONGEST_S = 30;
 
     private static final double LEAVES = Math.toRadians(7);
     private static final double SHALLOWEST = Math.toRadians(14);
@@ -32,12 +32,16 @@ final class BendFinder {
     private static final double STEEPEST_AXIS = 0.4;
     private static final double GRAVITY = 9.80665;
 
+    private final Stance before;
+    private final Stance after;
     private final Motion motion;
     private final Vector3 upInSensor;
     private final Vector3 gyroBias;
     private final List<ForwardBend> found = new ArrayList<>();
 
     private BendFinder(SensorStream stream, Stance before, Stance after) {
+        this.before = before;
+        this.after = after;
         this.upInSensor = before.force().normalised();
         this.gyroBias = before.rate();
         MotionWindow window = new MotionWindow(
@@ -113,7 +117,8 @@ final class BendFinder {
         boolean slow = Math.sqrt(rough / (end - start)) < ROUGHEST;
         boolean level = Math.abs(solved.direction().dot(upInSensor)) < STEEPEST_AXIS;
         if (slow && level && solved.share() > LEAST_SHARE) {
-            found.add(new ForwardBend(motion.time(start), motion.time(end), solved.direction(), solved.share(), depth));
+            found.add(new ForwardBend(
+                    before, after, motion.time(start), motion.time(end), solved.direction(), solved.share(), depth));
         }
     }
 }

@@ -35,15 +35,29 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
      */
     public static OpeningRoutine find(SensorStream stream, List<Stance> stances, double beforeS) {
         List<ForwardBend> all = new ArrayList<>();
-        for (int k = 0; k + 1 < stances.size() && stances.get(k).endS() < beforeS; k++) {
-            Stance before = stances.get(k);
-            Stance after = stances.get(k + 1);
-            if (before.force().angleTo(after.force()) < SAME_STANCE) {
-                all.addAll(BendFinder.find(stream, before, after));
+        for (int k = 0; k < stances.size() && stances.get(k).endS() < beforeS; k++) {
+            Stance after = next(stances, k);
+            if (after != null) {
+                all.addAll(BendFinder.find(stream, stances.get(k), after));
             }
         }
         List<ForwardBend> bends = choose(all);
         return new OpeningRoutine(stanceFor(stances, bends, beforeS), bends);
+    }
+
+    /** The next stance in which the person stands as in stance {@code k}; one held bent over lies between. */
+    private static @Nullable Stance next(List<Stance> stances, int k) {
+        Stance stance = stances.get(k);
+        for (int j = k + 1; j < stances.size(); j++) {
+            Stance later = stances.get(j);
+            if (later.startS() - stance.endS() > BendFinder.LONGEST_S) {
+                return null;
+            }
+            if (later.force().angleTo(stance.force()) < SAME_STANCE) {
+                return later;
+            }
+        }
+        return null;
     }
 
     private static List<ForwardBend> choose(List<ForwardBend> all) {

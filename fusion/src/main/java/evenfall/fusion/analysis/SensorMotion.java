@@ -1,5 +1,6 @@
 package evenfall.fusion.analysis;
 
+import evenfall.fusion.alignment.ForwardBend;
 import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.orientation.OrientationTrack;
@@ -29,21 +30,16 @@ final class SensorMotion {
             cuts.add(cut);
             windows.add(cut.window());
         }
-        addBends(maker, reading.stances(), opening, windows);
+        addBends(maker, opening, windows);
         this.smoother = new MotionSmoother(windows);
     }
 
-    private static void addBends(
-            WindowMaker maker, List<Stance> stances, OpeningRoutine opening, List<MotionWindow> windows) {
-        for (int k = 0; k + 1 < stances.size(); k++) {
-            Stance before = stances.get(k);
-            Stance after = stances.get(k + 1);
-            boolean bent = opening.bends().stream()
-                    .anyMatch(bend -> bend.startS() >= before.endS() - 0.2 && bend.endS() <= after.startS() + 1.5);
-            boolean near = opening.bends().stream()
-                    .anyMatch(bend -> bend.startS() < after.startS() && bend.endS() > before.endS());
-            if (bent && near) {
-                windows.add(maker.bends(before, after));
+    private static void addBends(WindowMaker maker, OpeningRoutine opening, List<MotionWindow> windows) {
+        Stance done = null;
+        for (ForwardBend bend : opening.bends()) {
+            if (bend.before() != done) {
+                windows.add(maker.bends(bend.before(), bend.after()));
+                done = bend.before();
             }
         }
     }

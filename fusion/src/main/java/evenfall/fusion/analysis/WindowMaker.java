@@ -103,8 +103,20 @@ final class WindowMaker {
         int to = Math.min(after.to(), index(after.startS() + BEFORE_USED_S) + 1);
         List<MotionWindow.Rest> rests = new ArrayList<>();
         addRests(rests, from, before.to() - 1, false);
+        for (Stance held : between(before, after)) {
+            addRests(rests, held.from(), held.to() - 1, true);
+        }
         addRests(rests, after.from(), to - 1, true);
         return window(from, to, before, before.endS(), rests, gaps(from, to));
+    }
+
+    private List<Stance> between(Stance before, Stance after) {
+        int first = firstEndingAfter(before.endS() + 0.001);
+        int last = first;
+        while (last < stances.size() && stances.get(last).endS() < after.startS()) {
+            last++;
+        }
+        return stances.subList(first, last);
     }
 
     private MotionWindow window(

@@ -15,6 +15,9 @@ final class PostureMeasurer {
 
     private static final double COLLAPSE_WITHIN_S = 0.25;
     private static final double COLLAPSE_CUTOFF_HZ = 20;
+    /** A strapped sensor rocks on skin and strap at 20 Hz and above, the spine folds far more slowly, Hz. */
+    private static final double STRAP_CUTOFF_HZ = 12;
+
     /** Filter ends must not reach into the stretch that counts, s. */
     private static final double COLLAPSE_ROOM_S = 0.15;
 
@@ -92,8 +95,9 @@ final class PostureMeasurer {
             flexion[i] = upper.at(t).flexionDegrees() - pelvis.at(t).flexionDegrees();
         }
         double rateHz = 1 / step;
-        double[] rate = Derivative.first(
-                ZeroPhase.filter(Butterworth.twoPassLowPass(COLLAPSE_CUTOFF_HZ, rateHz), flexion), rateHz);
+        double[] body = ZeroPhase.filter(Butterworth.lowPass(STRAP_CUTOFF_HZ, rateHz), flexion);
+        double[] rate =
+                Derivative.first(ZeroPhase.filter(Butterworth.lowPass(COLLAPSE_CUTOFF_HZ, rateHz), body), rateHz);
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < n; i++) {
             double t = start + i * step;

@@ -28,29 +28,48 @@ public final class MotionSmoother {
 
     /** Diagonal turns: roundoff must not make a matrix lose its last bit of definiteness. */
     private static final double FLOOR = 1e-12;
+    /** The errors act on one another in the second order, so the equations are drawn up again at the first answer. */
+    private static final int ROUNDS = 2;
 
     private final List<MotionWindow> windows;
-    private final List<Local> locals = new ArrayList<>();
-    private final RealVector sharedValue;
-    private final RealMatrix sharedCovariance;
+    private List<Local> locals = List.of();
+    private RealVector sharedValue = new ArrayRealVector(MotionErrors.SHARED);
+    private RealMatrix sharedCovariance = new Array2DRowRealMatrix(MotionErrors.SHARED, MotionErrors.SHARED);
 
     /** A smoother over the windows of one sensor, any number. */
     public MotionSmoother(List<MotionWindow> windows) {
         this.windows = List.copyOf(windows);
+        List<double[]> values = windows.stream()
+                .map(window ->
+                        new double[MotionErrors.FIXED + 3 * window.jolts().size()])
+                .toList();
+        for (int round = 0; round < ROUNDS; round++) {
+            linearise(values);
+            List<double[]> next = new ArrayList<>();
+            for (Local local : locals) {
+                next.add(local.values(sharedValue));
+            }
+            values = next;
+        }
+    }
+
+    private void linearise(List<double[]> values) {
+        List<Local> next = new ArrayList<>();
         RealMatrix shared = new Array2DRowRealMatrix(MotionErrors.SHARED, MotionErrors.SHARED);
         RealVector right = new ArrayRealVector(MotionErrors.SHARED);
         for (int c = 0; c < MotionErrors.SHARED; c++) {
             double sigma = c < 3 ? FORCE_BIAS_SIGMA : c < 6 ? FORCE_SCALE_SIGMA : RATE_SCALE_SIGMA;
             shared.addToEntry(c, c, 1 / (sigma * sigma));
         }
-        for (MotionWindow window : windows) {
-            Local local = Local.of(window);
+        for (int k = 0; k < windows.size(); k++) {
+            Local local = Local.of(windows.get(k), values.get(k));
             shared = shared.add(local.schur());
             right = right.add(local.schurRight());
-            locals.add(local);
+            next.add(local);
         }
-        this.sharedCovariance = inverse(shared);
-        this.sharedValue = sharedCovariance.operate(right);
+        locals = next;
+        sharedCovariance = inverse(shared);
+        sharedValue = sharedCovariance.operate(right);
     }
 
     /** The motion of the window given at place {@code k}; made anew at each call, so that long recordings fit. */
@@ -70,11 +89,11 @@ public final class MotionSmoother {
     /** One window's normal equations, split into the sensor's unknowns (s) and its own (l). */
     private record Local(RealMatrix ss, RealMatrix sl, RealMatrix llInverse, RealVector bs, RealVector bl) {
 
-        static Local of(MotionWindow window) {
+        static Local of(MotionWindow window, double[] at) {
             int n = MotionErrors.FIXED + 3 * window.jolts().size();
             double[][] a = new double[n][n];
             double[] b = new double[n];
-            addRests(window, a, b);
+            addRests(window, at, a, b);
             addPriors(window, a);
             int s = MotionErrors.SHARED;
             RealMatrix all = new Array2DRowRealMatrix(a, false);
@@ -87,17 +106,20 @@ public final class MotionSmoother {
                     new ArrayRealVector(Arrays.copyOfRange(b, s, n)));
         }
 
-        private static void addRests(MotionWindow window, double[][] a, double[] b) {
-            Motion plain = Motion.of(window);
+        private static void addRests(MotionWindow window, double[] at, double[][] a, double[] b) {
+            Motion motion = Motion.of(window, MotionErrors.of(at));
             int[] kept = window.rests().stream()
                     .mapToInt(rest -> rest.index() - window.from())
                     .toArray();
-            double[][][] rows = ErrorPropagation.rows(window, plain, kept);
+            double[][][] rows = ErrorPropagation.rows(window, motion, kept);
             for (int m = 0; m < kept.length; m++) {
                 double sigma = window.rests().get(m).sigma();
-                var v = plain.speed(kept[m]);
+                var v = motion.speed(kept[m]);
                 double[] miss = {-v.x(), -v.y(), -v.z()};
                 for (int axis = 0; axis < 3; axis++) {
+                    for (int c = 0; c < at.length; c++) {
+                        miss[axis] += rows[m][c][ErrorPropagation.SPEED + axis] * at[c];
+                    }
                     addRow(a, b, rows[m], ErrorPropagation.SPEED + axis, miss[axis], 1 / (sigma * sigma));
                 }
             }
@@ -136,11 +158,15 @@ public final class MotionSmoother {
             return bs.subtract(sl.multiply(llInverse).operate(bl));
         }
 
+        double[] values(RealVector shared) {
+            RealVector own = llInverse.operate(bl.subtract(sl.transpose().operate(shared)));
+            return shared.append(own).toArray();
+        }
+
         SmoothedMotion solve(MotionWindow window, RealVector shared, RealMatrix sharedCovariance) {
             RealMatrix gain = llInverse.multiply(sl.transpose()).scalarMultiply(-1);
-            RealVector own = llInverse.operate(bl).add(gain.operate(shared));
             int s = MotionErrors.SHARED;
-            int n = s + own.getDimension();
+            int n = s + llInverse.getRowDimension();
             RealMatrix covariance = new Array2DRowRealMatrix(n, n);
             RealMatrix cross = gain.multiply(sharedCovariance);
             covariance.setSubMatrix(sharedCovariance.getData(), 0, 0);
@@ -148,7 +174,7 @@ public final class MotionSmoother {
             covariance.setSubMatrix(cross.transpose().getData(), 0, s);
             covariance.setSubMatrix(
                     llInverse.add(cross.multiply(gain.transpose())).getData(), s, s);
-            MotionErrors errors = MotionErrors.of(shared.append(own).toArray());
+            MotionErrors errors = MotionErrors.of(values(shared));
             return new SmoothedMotion(window, errors, Motion.of(window, errors), covariance.getData());
         }
     }
