@@ -5,24 +5,24 @@ import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SensorStream;
 
 /**
- * Whether a gyroscope turns the way its accelerometer's axes say. Where the direction of gravity moves within a second,
+ * Whether a gyroscope turns the way its accelerometer's axes say. Where the direction of gravity moves within half a second or so,
  * the turn rate must tell the same movement; a mirrored gyroscope tells the opposite one.
  *
- * <p>Looked at are seconds that begin and end with a tenth of a second near 1 g and in which gravity moves by at least
- * 6°. A gyroscope is taken as mirrored when at least five such seconds were seen and the negated rates explain them
+ * <p>Looked at are stretches that begin and end with a tenth of a second near 1 g and in which gravity moves by at least
+ * 6°. A gyroscope is taken as mirrored when at least four such stretches were seen and the negated rates explain them
  * better by far.
  */
 public final class GyroSense {
 
-    private static final double STEP_S = 1.0;
+    private static final double STEP_S = 0.6;
     private static final double MEAN_S = 0.1;
-    private static final double LEAST_TURN = Math.toRadians(6);
+    private static final double LEAST_TURN = Math.toRadians(4);
     private static final double GRAVITY = 9.80665;
     private static final double GRAVITY_ROOM = 0.08 * GRAVITY;
-    private static final int LEAST_SECONDS = 5;
-    /** Errors above this count as this, so that one wild second does not decide, rad. */
+    private static final int LEAST_STRETCHES = 4;
+    /** Errors above this count as this, so that one wild stretch does not decide, rad. */
     private static final double MOST = Math.toRadians(30);
-    /** Seconds enough to be sure. */
+    /** Stretches enough to be sure. */
     private static final int ENOUGH = 600;
 
     private GyroSense() {}
@@ -54,7 +54,7 @@ public final class GyroSense {
                     MOST, turned(stream, bias, i + mean / 2, step, start, -1).angleTo(after));
             seen++;
         }
-        return seen >= LEAST_SECONDS && asIs > 1.5 * negated;
+        return seen >= LEAST_STRETCHES && asIs > 1.5 * negated;
     }
 
     private static Vector3 turned(SensorStream s, Vector3 bias, int from, int steps, Vector3 start, int sense) {

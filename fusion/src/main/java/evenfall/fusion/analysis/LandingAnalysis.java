@@ -14,6 +14,7 @@ import evenfall.fusion.landing.LandingScene;
 import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.landing.Moments;
 import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
@@ -37,7 +38,7 @@ final class LandingAnalysis {
     private final List<Event> events;
     private final List<Event> landings;
     private final List<Finding> findings;
-    private final Map<Place, Mounting> mountings = new EnumMap<>(Place.class);
+    private final Map<Place, MountingTimeline> mountings = new EnumMap<>(Place.class);
 
     LandingAnalysis(RecordingAnalyser.Sensors sensors, List<Event> events, List<Finding> findings) {
         this.sensors = sensors;
@@ -80,7 +81,9 @@ final class LandingAnalysis {
             landing++;
         }
         progress.at("measuring landings", 1);
-        return new RecordingAnalysis(stream.durationS(), stream.rateHz(), clock, mountings, findings, found, traces);
+        Map<Place, Mounting> first = new EnumMap<>(Place.class);
+        mountings.forEach((place, timeline) -> first.put(place, timeline.first()));
+        return new RecordingAnalysis(stream.durationS(), stream.rateHz(), clock, first, findings, found, traces);
     }
 
     private static Landing plain(Event event, int index) {
@@ -114,8 +117,9 @@ final class LandingAnalysis {
         double beforeS = spans.isEmpty() ? reading.stream().durationS() : spans.get(0)[1];
         OpeningRoutine opening = sensors.opening(reading, beforeS);
         SensorMotion motion = new SensorMotion(reading, track, opening, spans);
-        Mounting mounting = new SegmentMounting(reading, motion, spans).find(opening);
-        mountings.put(place, mounting);
+        MountingTimeline timeline = new SegmentMounting(reading, motion, spans).timeline(opening, reading.moves());
+        mountings.put(place, timeline);
+        Mounting mounting = timeline.first();
         if (mounting.method() != MountingMethod.BEND && mounting.method() != MountingMethod.AXES) {
             findings.add(new Finding(
                     FindingCode.NO_OPENING_ROUTINE,
@@ -140,7 +144,7 @@ final class LandingAnalysis {
             zeroFrom = event.startS();
             zeroTo = event.startS();
         }
-        Mounting mounting = mounting(Place.PELVIS);
+        Mounting mounting = mounting(Place.PELVIS, event.contactS());
         if (mounting.method() != MountingMethod.BEND) {
             flags.add(LandingFlag.AGAINST_GRAVITY);
         }
@@ -165,17 +169,17 @@ final class LandingAnalysis {
                 flags);
     }
 
-    private Mounting mounting(Place place) {
-        Mounting mounting = mountings.get(place);
-        if (mounting == null) {
+    private Mounting mounting(Place place, double ownS) {
+        MountingTimeline timeline = mountings.get(place);
+        if (timeline == null) {
             throw new IllegalStateException("no mounting for the " + place.words());
         }
-        return mounting;
+        return timeline.at(ownS);
     }
 
     private LandingScene.Body body(Place place, SensorMotion motion, int k) {
-        Mounting mounting = mounting(place);
-        return new LandingScene.Body(
-                motion.motion(k), mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()));
+        SmoothedMotion smoothed = motion.motion(k);
+        Mounting mounting = mounting(place, smoothed.motion().time(0));
+        return new LandingScene.Body(smoothed, mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()));
     }
 }

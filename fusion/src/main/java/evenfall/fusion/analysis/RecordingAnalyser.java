@@ -58,7 +58,7 @@ public final class RecordingAnalyser {
             List<Event> events,
             Progress progress) {
         List<Finding> findings = new ArrayList<>(recording.pelvis().findings());
-        add(findings, pelvis.gyroSense(Place.PELVIS));
+        findings.addAll(BodyChecks.ofSensor(pelvis, Place.PELVIS));
         Sensors sensors = new Sensors(pelvis, pelvisTrack, null, null, null);
         SensorRecording worn = recording.upperBack();
         if (worn != null) {
@@ -70,7 +70,8 @@ public final class RecordingAnalyser {
 
     private Sensors withUpperBack(
             Sensors sensors, SensorReading upperBack, List<Event> events, List<Finding> findings, Progress progress) {
-        add(findings, upperBack.gyroSense(Place.UPPER_BACK));
+        findings.addAll(BodyChecks.ofSensor(upperBack, Place.UPPER_BACK));
+        findings.addAll(BodyChecks.ofPair(sensors.pelvis(), upperBack));
         progress.at("following the upper back", 0);
         OrientationTrack track = upperBack.orientation(filter);
         progress.at("setting the clocks", 0);
@@ -107,12 +108,6 @@ public final class RecordingAnalyser {
         return events.stream()
                 .filter(event -> event.kind() == EventKind.LANDING)
                 .toList();
-    }
-
-    private static void add(List<Finding> findings, @Nullable Finding finding) {
-        if (finding != null) {
-            findings.add(finding);
-        }
     }
 
     /** The sensors of one recording; those of the upper back are null without it. */

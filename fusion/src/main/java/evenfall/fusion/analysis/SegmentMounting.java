@@ -6,7 +6,9 @@ import evenfall.fusion.alignment.MountingMethod;
 import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.PrincipalAxis;
 import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.posture.Motion;
+import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.BodyAxes;
 import java.util.ArrayList;
@@ -26,6 +28,9 @@ final class SegmentMounting {
     private static final double FOLDING_SIGMA_DEG = 14;
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;
+    private static final double GRAVITY = 9.80665;
+    /** A strap that slips by an angle in gravity turns about the vertical by about as much. */
+    private static final double SLIP_SIGMA_PART = 0.7;
 
     private final SensorReading reading;
     private final SensorMotion motion;
@@ -37,7 +42,47 @@ final class SegmentMounting {
         this.spans = spans;
     }
 
-    Mounting find(OpeningRoutine opening) {
+    /**
+     * The mounting from the start and after each move of the strap.
+     *
+     * @param moves in order of time
+     */
+    MountingTimeline timeline(OpeningRoutine opening, List<StrapWatch.Move> moves) {
+        double openingS = opening.bends().isEmpty() ? 0 : opening.bends().get(0).startS();
+        Mounting first = find(opening, MountingTimeline.firstAfter(moves, openingS));
+        List<MountingTimeline.Part> parts = new ArrayList<>();
+        parts.add(new MountingTimeline.Part(Double.NEGATIVE_INFINITY, first));
+        Mounting last = first;
+        for (int k = 0; k < moves.size(); k++) {
+            if (moves.get(k).atS() > openingS) {
+                double untilS = k + 1 < moves.size() ? moves.get(k + 1).atS() : Double.POSITIVE_INFINITY;
+                last = moved(last, moves.get(k), untilS);
+                parts.add(new MountingTimeline.Part(moves.get(k).atS(), last));
+            }
+        }
+        return new MountingTimeline(parts);
+    }
+
+    /** The person stands after the move as before it; which way the sensor faces, the take-offs after it tell. */
+    private Mounting moved(Mounting before, StrapWatch.Move move, double untilS) {
+        Vector3 oldUp = motion.correct(move.before().times(GRAVITY));
+        Vector3 newUp = motion.correct(move.after().times(GRAVITY));
+        Quaternion slip = Quaternion.between(newUp, oldUp);
+        Quaternion least = before.segmentFromSensor().times(slip);
+        double leastSigma = Math.hypot(before.sigmaDeg(), SLIP_SIGMA_PART * Math.toDegrees(move.angle()));
+        Mounting travel = ofTravel(newUp, move.atS(), untilS);
+        if (travel == null || travel.sigmaDeg() > leastSigma) {
+            return new Mounting(least, before.method(), leastSigma);
+        }
+        // The stance of the body before the move is kept; only the heading is taken from the take-offs.
+        Vector3 forward = travel.segmentFromSensor().rotateBack(Vector3.X);
+        Vector3 seen = least.rotate(forward);
+        double turn = Math.atan2(seen.y(), seen.x());
+        return new Mounting(
+                Quaternion.about(Vector3.UP, -turn).times(least), MountingMethod.TAKE_OFF, travel.sigmaDeg());
+    }
+
+    private Mounting find(OpeningRoutine opening, double untilS) {
         BodyAxes axes = reading.recording().axes();
         if (axes != null) {
             return MountingFinder.ofAxes(axes);
@@ -46,7 +91,7 @@ final class SegmentMounting {
         if (!opening.bends().isEmpty()) {
             return MountingFinder.ofBends(up, opening.bends());
         }
-        Mounting travel = ofTravel(up);
+        Mounting travel = ofTravel(up, Double.NEGATIVE_INFINITY, untilS);
         if (travel != null) {
             return travel;
         }
@@ -77,10 +122,10 @@ final class SegmentMounting {
         return sum.norm() > 0 ? sum : Vector3.UP;
     }
 
-    private @Nullable Mounting ofTravel(Vector3 up) {
+    private @Nullable Mounting ofTravel(Vector3 up, double fromS, double untilS) {
         List<Vector3> ways = new ArrayList<>();
         for (int k = 0; k < spans.size(); k++) {
-            if (motion.cut(k).before() == null) {
+            if (motion.cut(k).before() == null || spans.get(k)[1] < fromS || spans.get(k)[1] > untilS) {
                 continue;
             }
             Motion m = motion.motion(k).motion();

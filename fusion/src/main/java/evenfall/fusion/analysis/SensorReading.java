@@ -3,18 +3,14 @@ package evenfall.fusion.analysis;
 import evenfall.fusion.alignment.GyroSense;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StillnessFinder;
+import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.fusion.orientation.OrientationEstimator;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.rotation.Vector3;
-import evenfall.ingest.finding.Finding;
-import evenfall.ingest.finding.FindingCode;
-import evenfall.ingest.finding.Severity;
-import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One sensor's stream as everything after reads it: the gyroscope's sense put right, with its quiet stretches.
@@ -51,16 +47,8 @@ record SensorReading(SensorRecording recording, SensorStream stream, List<Stance
         return OrientationEstimator.estimate(stream, filter);
     }
 
-    @Nullable Finding gyroSense(Place place) {
-        if (!mirrored) {
-            return null;
-        }
-        return new Finding(
-                FindingCode.GYRO_SENSE,
-                Severity.WARNING,
-                "The gyroscope of the " + place.words()
-                        + " turns the other way than its accelerometer's axes say; its turn rates were negated.",
-                place,
-                null);
+    /** Moves of the strap. */
+    List<StrapWatch.Move> moves() {
+        return StrapWatch.find(stances);
     }
 }

@@ -1,0 +1,137 @@
+package evenfall.fusion.alignment;
+
+import evenfall.fusion.rotation.Vector3;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Tells whether a strap moved: from some stance on, gravity lies in another direction of the sensor, and stays there. A
+ * turn about the vertical leaves no trace in gravity and is not found.
+ *
+ * <p>A move counts when the median directions before and after lie more than 3° and more than five times their scatter
+ * apart, and hardly a stance after it is nearer to the old direction. At least three stances are needed on each side.
+ */
+public final class StrapWatch {
+
+    private static final double SHORTEST_STANCE_S = 1.2;
+    private static final int LEAST_STANCES = 3;
+    private static final double LEAST_ANGLE = Math.toRadians(3);
+    private static final double LEAST_SCATTERS = 5;
+    /** Scatter of a person who stands the same way each time is never taken as less, rad. */
+    private static final double SCATTER_FLOOR = Math.toRadians(0.4);
+    /** Someone who sits or bends is no stance: further than this from the median of all, rad. */
+    private static final double NO_STANCE = Math.toRadians(45);
+
+    private static final double NEARER_SHARE = 0.1;
+    /** Medians are taken over so many stances on either side of a move at most. */
+    private static final int LOOKED_AT = 40;
+
+    private StrapWatch() {}
+
+    /**
+     * One move of a strap.
+     *
+     * @param atS between the last stance before and the first after, s on the sensor's clock
+     * @param angle how far gravity turned in the sensor, rad
+     * @param before median direction of the force before, unit vector in sensor axes
+     * @param after median direction of the force after
+     */
+    public record Move(double atS, double angle, Vector3 before, Vector3 after) {}
+
+    /** The moves in order of time; usually none. */
+    public static List<Move> find(List<Stance> stances) {
+        List<Stance> upright = upright(stances);
+        List<Move> moves = new ArrayList<>();
+        search(upright, moves);
+        moves.sort((a, b) -> Double.compare(a.atS(), b.atS()));
+        return List.copyOf(moves);
+    }
+
+    private static List<Stance> upright(List<Stance> stances) {
+        List<Stance> longer = stances.stream()
+                .filter(stance -> stance.lengthS() >= SHORTEST_STANCE_S)
+                .toList();
+        if (longer.isEmpty()) {
+            return longer;
+        }
+        Vector3 usual = median(longer);
+        return longer.stream()
+                .filter(stance -> stance.force().angleTo(usual) < NO_STANCE)
+                .toList();
+    }
+
+    private static void search(List<Stance> stances, List<Move> moves) {
+        int split = split(stances);
+        Move move = split < 0 ? null : judge(stances, split);
+        if (move != null) {
+            moves.add(move);
+            search(stances.subList(0, split), moves);
+            search(stances.subList(split, stances.size()), moves);
+        }
+    }
+
+    /** The place at which two constant directions explain the stances best, or -1 if there are too few. */
+    private static int split(List<Stance> stances) {
+        int n = stances.size();
+        Vector3 total = Vector3.ZERO;
+        for (Stance stance : stances) {
+            total = total.plus(stance.force().normalised());
+        }
+        int best = -1;
+        double most = 0;
+        Vector3 sum = Vector3.ZERO;
+        for (int k = 1; k < n; k++) {
+            sum = sum.plus(stances.get(k - 1).force().normalised());
+            if (k >= LEAST_STANCES && n - k >= LEAST_STANCES) {
+                Vector3 rest = total.minus(sum);
+                double explained = sum.dot(sum) / k + rest.dot(rest) / (n - k);
+                if (explained > most) {
+                    most = explained;
+                    best = k;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static @Nullable Move judge(List<Stance> stances, int split) {
+        List<Stance> old = stances.subList(Math.max(0, split - LOOKED_AT), split);
+        List<Stance> later = stances.subList(split, Math.min(stances.size(), split + LOOKED_AT));
+        Vector3 before = median(old);
+        Vector3 after = median(later);
+        double angle = before.angleTo(after);
+        double scatter = Math.max(SCATTER_FLOOR, Math.max(scatter(old, before), scatter(later, after)));
+        long nearer = later.stream()
+                .filter(stance ->
+                        stance.force().angleTo(before) < stance.force().angleTo(after))
+                .count();
+        if (angle < LEAST_ANGLE || angle < LEAST_SCATTERS * scatter || nearer > NEARER_SHARE * later.size()) {
+            return null;
+        }
+        double at = (old.get(old.size() - 1).endS() + later.get(0).startS()) / 2;
+        return new Move(at, angle, before, after);
+    }
+
+    private static double scatter(List<Stance> stances, Vector3 middle) {
+        return median(stances, stance -> stance.force().angleTo(middle));
+    }
+
+    /** Median of each component of the directions, made a unit vector. */
+    private static Vector3 median(List<Stance> stances) {
+        return new Vector3(
+                        median(stances, s -> s.force().normalised().x()),
+                        median(stances, s -> s.force().normalised().y()),
+                        median(stances, s -> s.force().normalised().z()))
+                .normalised();
+    }
+
+    private static double median(List<Stance> stances, ToDoubleFunction<Stance> value) {
+        double[] sorted = stances.stream().mapToDouble(value).toArray();
+        Arrays.sort(sorted);
+        int n = sorted.length;
+        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+    }
+}

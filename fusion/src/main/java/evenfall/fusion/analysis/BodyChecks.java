@@ -1,0 +1,180 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.alignment.ForwardBend;
+import evenfall.fusion.alignment.OpeningRoutine;
+import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.alignment.StrapWatch;
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
+import evenfall.ingest.place.Place;
+import evenfall.ingest.recording.BodyAxes;
+import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
+import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.recording.SignedAxis;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Checks how sensors sit on a body: a mirrored gyroscope, a sensor upside down, the two swapped, a strap that moved.
+ * What only the samples tell (gaps, clipping, units) is checked where they are read.
+ */
+public final class BodyChecks {
+
+    /** Further from the stated up than this is upside down, rad. */
+    private static final double UPSIDE_DOWN = Math.toRadians(120);
+    /** The trunk bends at least as deep as the pelvis; this much less means that the sensors are swapped. */
+    private static final double SWAPPED_BENDS = 0.85;
+    /** Without bends, impacts that are so much harder at the shoulders than at the pelvis mean the same. */
+    private static final double SWAPPED_PEAKS = 1.3;
+
+    private static final int LEAST_PEAKS = 4;
+    private static final double PEAK_FLOOR = 2.5 * 9.80665;
+    private static final double PEAKS_APART_S = 2;
+
+    private BodyChecks() {}
+
+    /** What is doubtful about the sensors of a recording, in order of sensor and time. */
+    public static List<Finding> find(Recording recording) {
+        List<Finding> findings = new ArrayList<>();
+        SensorReading pelvis = SensorReading.of(recording.pelvis());
+        findings.addAll(ofSensor(pelvis, Place.PELVIS));
+        SensorRecording worn = recording.upperBack();
+        if (worn != null) {
+            SensorReading upperBack = SensorReading.of(worn);
+            findings.addAll(ofSensor(upperBack, Place.UPPER_BACK));
+            findings.addAll(ofPair(pelvis, upperBack));
+        }
+        return List.copyOf(findings);
+    }
+
+    /** What is doubtful about one sensor, wherever it was worn; findings name no place. */
+    public static List<Finding> find(SensorRecording sensor) {
+        return ofSensor(SensorReading.of(sensor), null);
+    }
+
+    static List<Finding> ofSensor(SensorReading reading, @Nullable Place place) {
+        String whose = place == null ? "this sensor" : "the " + place.words();
+        List<Finding> findings = new ArrayList<>();
+        if (reading.mirrored()) {
+            findings.add(new Finding(
+                    FindingCode.GYRO_SENSE,
+                    Severity.WARNING,
+                    "The gyroscope of " + whose
+                            + " turns the other way than its accelerometer's axes say; its turn rates were negated.",
+                    place,
+                    null));
+        }
+        Finding upsideDown = upsideDown(reading, whose, place);
+        if (upsideDown != null) {
+            findings.add(upsideDown);
+        }
+        for (StrapWatch.Move move : reading.moves()) {
+            findings.add(new Finding(
+                    FindingCode.STRAP_MOVED,
+                    Severity.WARNING,
+                    String.format(
+                            Locale.ROOT,
+                            "The strap of %s moved by about %.0f° near %.0f s; how it sits was found again from there on,"
+                                    + " less surely.",
+                            whose,
+                            Math.toDegrees(move.angle()),
+                            move.atS()),
+                    place,
+                    move.atS()));
+        }
+        return findings;
+    }
+
+    private static @Nullable Finding upsideDown(SensorReading reading, String whose, @Nullable Place place) {
+        BodyAxes axes = reading.recording().axes();
+        if (axes == null) {
+            return null;
+        }
+        Stance longest = null;
+        for (Stance stance : reading.stances()) {
+            longest = longest == null || stance.lengthS() > longest.lengthS() ? stance : longest;
+        }
+        if (longest == null || longest.force().angleTo(direction(axes.up())) < UPSIDE_DOWN) {
+            return null;
+        }
+        return new Finding(
+                FindingCode.UPSIDE_DOWN,
+                Severity.ERROR,
+                "The layout says that " + axes.up() + " of " + whose
+                        + " points up, but while standing it points down; turn the sensor round or mend the layout.",
+                place,
+                longest.startS());
+    }
+
+    private static Vector3 direction(SignedAxis axis) {
+        return new Vector3(
+                axis.axis() == 0 ? axis.sign() : 0,
+                axis.axis() == 1 ? axis.sign() : 0,
+                axis.axis() == 2 ? axis.sign() : 0);
+    }
+
+    static List<Finding> ofPair(SensorReading pelvis, SensorReading upperBack) {
+        double bends = depth(pelvis) > 0 && depth(upperBack) > 0 ? depth(upperBack) / depth(pelvis) : Double.NaN;
+        double[] low = peaks(pelvis.stream());
+        double[] high = peaks(upperBack.stream());
+        double peaks =
+                low.length >= LEAST_PEAKS && high.length >= LEAST_PEAKS ? median(high) / median(low) : Double.NaN;
+        boolean swapped = Double.isNaN(bends) ? peaks > SWAPPED_PEAKS : bends < SWAPPED_BENDS;
+        if (!swapped) {
+            return List.of();
+        }
+        return List.of(new Finding(
+                FindingCode.SENSORS_SWAPPED,
+                Severity.WARNING,
+                "The sensor named pelvis "
+                        + (Double.isNaN(bends) ? "is shaken less" : "bends deeper")
+                        + " than the one named upper back, so the two seem to be swapped; look which file is which.",
+                null,
+                null));
+    }
+
+    /** Median depth of the opening bends, rad; 0 without any. */
+    private static double depth(SensorReading reading) {
+        double[] depths =
+                OpeningRoutine.find(
+                                reading.stream(),
+                                reading.stances(),
+                                reading.stream().durationS())
+                        .bends()
+                        .stream()
+                        .mapToDouble(ForwardBend::depth)
+                        .toArray();
+        return depths.length == 0 ? 0 : median(depths);
+    }
+
+    private static double[] peaks(SensorStream s) {
+        List<Double> peaks = new ArrayList<>();
+        double last = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < s.size(); i++) {
+            double size = Math.sqrt(s.ax(i) * s.ax(i) + s.ay(i) * s.ay(i) + s.az(i) * s.az(i));
+            if (size < PEAK_FLOOR) {
+                continue;
+            }
+            if (s.time(i) - last > PEAKS_APART_S) {
+                peaks.add(size);
+            } else {
+                peaks.set(peaks.size() - 1, Math.max(size, peaks.get(peaks.size() - 1)));
+            }
+            last = s.time(i);
+        }
+        return peaks.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        int n = sorted.length;
+        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+    }
+}
