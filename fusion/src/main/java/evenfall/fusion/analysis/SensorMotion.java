@@ -37,7 +37,7 @@ final class SensorMotion {
     private static void addBends(WindowMaker maker, OpeningRoutine opening, List<MotionWindow> windows) {
         Stance done = null;
         for (ForwardBend bend : opening.bends()) {
-            if (bend.before() != done) {
+            if (!bend.before().equals(done)) {
                 windows.add(maker.bends(bend.before(), bend.after()));
                 done = bend.before();
             }
