@@ -1,5 +1,7 @@
 package evenfall.fusion.orientation;
 
+import evenfall.fusion.rotation.Quaternion;
+
 /** The orientation a filter carries along, world from sensor, changed in place so that a step allocates nothing. */
 final class Attitude {
 
@@ -31,6 +33,21 @@ final class Attitude {
                 w * dy - x * dz + y * c + z * dx,
                 w * dz + x * dy - y * dx + z * c);
         normalise();
+    }
+
+    void set(Quaternion q) {
+        set(q.w(), q.x(), q.y(), q.z());
+    }
+
+    /** Turns the world the shortest way so that a vector given in the frame before comes to point up. */
+    void pointUp(double fx, double fy, double fz) {
+        double ux = worldX(fx, fy, fz);
+        double uy = worldY(fx, fy, fz);
+        double uz = worldZ(fx, fy, fz);
+        double norm = Math.sqrt(ux * ux + uy * uy + uz * uz);
+        if (norm > 0) {
+            tiltUp(ux / norm, uy / norm, uz / norm);
+        }
     }
 
     /** This becomes {@code left} times {@code right}. */

@@ -22,8 +22,7 @@ public final class ComplementaryFilter implements OrientationFilter {
     }
 
     @Override
-    public void step(
-            double seconds, double ax, double ay, double az, double gx, double gy, double gz, SampleTrust trust) {
+    public void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz) {
         boolean pulls = ax != 0 || ay != 0 || az != 0;
         if (!started && pulls) {
             q.setFromForce(ax, ay, az);

@@ -58,7 +58,7 @@ record InertialCoefficients(
     }
 
     /** The low-pass, or at a rate too low for it one that lets everything through. */
-    private static Biquad lowPass(double seconds, double rateHz) {
+    static Biquad lowPass(double seconds, double rateHz) {
         return Math.sqrt(2) / (2 * Math.PI * seconds) < 0.45 * rateHz
                 ? Butterworth.ofTimeConstant(seconds, rateHz)
                 : new Biquad(1, 0, 0, 0, 0);

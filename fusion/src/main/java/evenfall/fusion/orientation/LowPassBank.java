@@ -23,11 +23,14 @@ final class LowPassBank {
         this.second = new double[signals];
     }
 
-    /** Goes back to a running mean in which what was known counts as {@code samples} samples, if that is less. */
+    /**
+     * Goes back to a running mean that begins at {@code known} as if that were the mean of {@code samples} samples;
+     * nothing happens where the filter holds less than that already.
+     */
     void restart(double[] known, double samples) {
-        if (samples < startSamples) {
+        if (samples < weight) {
             System.arraycopy(known, 0, mean, 0, mean.length);
-            weight = Math.min(weight, samples);
+            weight = samples;
         }
     }
 

@@ -30,8 +30,7 @@ public final class MadgwickFilter implements OrientationFilter {
     }
 
     @Override
-    public void step(
-            double seconds, double ax, double ay, double az, double gx, double gy, double gz, SampleTrust trust) {
+    public void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz) {
         double norm = Math.sqrt(ax * ax + ay * ay + az * az);
         if (!started && norm > 0) {
             q.setFromForce(ax, ay, az);

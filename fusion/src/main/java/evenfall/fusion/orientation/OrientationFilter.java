@@ -14,15 +14,14 @@ public interface OrientationFilter {
      * @param seconds the interval that ends at this sample, s, not below 0
      * @param ax specific force, sensor axes, m/s², and so on
      * @param gx turn rate, sensor axes, rad/s, and so on
-     * @param trust what of it clipped
      */
-    void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz, SampleTrust trust);
+    void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz);
 
     /**
-     * Tells that {@code seconds} are missing before the next sample. Nothing is made up for them: the orientation stays
-     * where it was, and the filter may trust it less from here.
+     * Tells that the turn of the next sample may be off by {@code angle} (rad), for want of samples or because they
+     * clipped. A filter with a fixed share of the accelerometer makes nothing of it.
      */
-    default void gap(double seconds) {}
+    default void doubt(double angle) {}
 
     /** Scalar part. */
     double w();

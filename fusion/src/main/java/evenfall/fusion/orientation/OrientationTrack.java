@@ -10,7 +10,7 @@ import evenfall.fusion.rotation.Quaternion;
  *
  * <p>A row takes eight bytes, so that a session of ten hours fits: which of the four parts is the largest, its sign, and
  * the other three, each to one part in two to the 20th of the range ±1/√2 that they then have. The turn is off by less
- * than 3e-6 rad (0.0002 deg).
+ * than 5e-6 rad (0.0003 deg).
  */
 public final class OrientationTrack {
 

@@ -10,7 +10,7 @@ import evenfall.ingest.recording.SensorStream;
 public final class StreamingEstimator {
 
     private final OrientationFilter filter;
-    private final SampleClock clock;
+    private final SampleFeed feed;
 
     /**
      * An estimator at its start.
@@ -22,7 +22,7 @@ public final class StreamingEstimator {
         if (!(rateHz > 0 && rateHz < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a rate must be above 0, not " + rateHz + " Hz");
         }
-        this.clock = new SampleClock(1 / rateHz);
+        this.feed = SampleFeed.forward(rateHz);
         this.filter = switch (kind) {
             case LIVE -> new InertialFilter(InertialParams.published(), rateHz);
             case MADGWICK -> new MadgwickFilter(MadgwickFilter.DEFAULT_BETA);
@@ -37,14 +37,15 @@ public final class StreamingEstimator {
      * @param stamp the sensor's clock, s, not before the last one's
      * @param ax specific force, sensor axes, m/s², and so on
      * @param gx turn rate, sensor axes, rad/s, and so on
-     * @param trust what of it clipped
+     * @param turnRateClipped whether a gyroscope axis stood at full scale
      */
-    public void add(double stamp, double ax, double ay, double az, double gx, double gy, double gz, SampleTrust trust) {
-        double seconds = clock.next(stamp);
-        if (clock.missing() > 0) {
-            filter.gap(clock.missing());
+    public void add(
+            double stamp, double ax, double ay, double az, double gx, double gy, double gz, boolean turnRateClipped) {
+        feed.next(stamp, gx, gy, gz, turnRateClipped);
+        if (feed.doubt > 0) {
+            filter.doubt(feed.doubt);
         }
-        filter.step(seconds, ax, ay, az, gx, gy, gz, trust);
+        filter.step(feed.seconds, ax, ay, az, feed.gx, feed.gy, feed.gz);
     }
 
     /** Takes sample {@code i} of a stream. */
@@ -57,7 +58,7 @@ public final class StreamingEstimator {
                 stream.gx(i),
                 stream.gy(i),
                 stream.gz(i),
-                SampleTrust.of(stream.accelerationClipped(i), stream.turnRateClipped(i)));
+                stream.turnRateClipped(i));
     }
 
     /** World from sensor after the last sample. */

@@ -1,16 +1,14 @@
 package evenfall.fusion.orientation;
 
-import evenfall.fusion.filtering.Biquad;
-import evenfall.fusion.filtering.Butterworth;
 import evenfall.ingest.recording.SensorStream;
 
 /**
  * The low-pass-in-inertial-frame filter with sight of what comes: the gyroscope's bias from a run forward and a run
  * backward, weighed by their covariances, and a low-pass on specific force without delay.
  *
- * <p>Source: Laidig and Seel 2023, offline variant. What changes slowly, the bias and the specific force after its
- * first low-pass, is kept at {@value #KEPT_HZ} Hz and read in between on a straight line, so that a session of ten hours
- * fits into memory beside its samples.
+ * <p>Source: Laidig and Seel 2023, offline variant. What changes slowly, the bias and the low-passed specific force, is
+ * kept at about {@value #KEPT_HZ} Hz (the force as means of blocks) and read in between on a straight line, so that a
+ * session of ten hours fits into memory beside its samples. Added to it: {@link FrameRepair}.
  */
 final class TwoPassEstimator {
 
@@ -20,6 +18,7 @@ final class TwoPassEstimator {
     private final InertialParams params;
     private final double rateHz;
     private final int every;
+    private final int blocks;
     private final int kept;
 
     TwoPassEstimator(SensorStream stream, double rateHz, InertialParams params) {
@@ -27,57 +26,49 @@ final class TwoPassEstimator {
         this.rateHz = rateHz;
         this.params = params;
         this.every = Math.max(1, (int) (rateHz / KEPT_HZ));
-        this.kept = (stream.size() - 1) / every + 2;
+        this.blocks = (stream.size() - 1) / every + 1;
+        this.kept = blocks + 1;
     }
 
     OrientationTrack estimate() {
         float[][] bias = biasBothWays();
-        float[][] force = forceBothWays(bias);
-        return tilted(bias, force);
+        float[] doubt = new float[blocks];
+        float[][] force = forceOfBlocks(bias, doubt);
+        FrameRepair repair = FrameRepair.of(force, doubt, every / rateHz);
+        lowPassBothWays(force);
+        return tilted(bias, force, repair);
     }
 
     /** Bias (3 columns) at every {@link #every}th sample, rad/s, weighed from both directions. */
     private float[][] biasBothWays() {
         float[][] forward = new float[9][kept];
         InertialFilter filter = new InertialFilter(params, rateHz);
-        SampleClock clock = new SampleClock(1 / rateHz);
+        SampleFeed feed = SampleFeed.forward(rateHz);
         for (int i = 0; i < stream.size(); i++) {
-            double seconds = clock.next(stream.time(i));
-            if (clock.missing() > 0) {
-                filter.gap(clock.missing());
-            }
-            step(filter, i, seconds, 1);
+            step(filter, feed, i);
             if (i % every == 0) {
                 store(filter.bias(), forward, i / every);
             }
         }
         store(filter.bias(), forward, kept - 1);
         filter = new InertialFilter(params, rateHz);
-        int gap = stream.gaps().size() - 1;
+        BiasPair.weigh(forward, kept - 1, filter.bias());
+        feed = SampleFeed.backward(rateHz);
         for (int i = stream.size() - 1; i >= 0; i--) {
-            if (gap >= 0 && stream.gaps().get(gap).before() == i) {
-                filter.gap(stream.gaps().get(gap).lengthS());
-                gap--;
-            }
-            step(filter, i, 1 / rateHz, -1);
+            step(filter, feed, i);
             if (i % every == 0) {
                 BiasPair.weigh(forward, i / every, filter.bias());
             }
         }
-        BiasPair.weigh(forward, kept - 1, new InertialFilter(params, rateHz).bias());
         return new float[][] {forward[0], forward[1], forward[2]};
     }
 
-    private void step(InertialFilter filter, int i, double seconds, int sense) {
-        filter.step(
-                seconds,
-                stream.ax(i),
-                stream.ay(i),
-                stream.az(i),
-                sense * stream.gx(i),
-                sense * stream.gy(i),
-                sense * stream.gz(i),
-                SampleTrust.of(stream.accelerationClipped(i), stream.turnRateClipped(i)));
+    private void step(InertialFilter filter, SampleFeed feed, int i) {
+        feed.next(stream, i);
+        if (feed.doubt > 0) {
+            filter.doubt(feed.doubt);
+        }
+        filter.step(feed.seconds, stream.ax(i), stream.ay(i), stream.az(i), feed.gx, feed.gy, feed.gz);
     }
 
     private static void store(BiasFilter b, float[][] into, int k) {
@@ -92,81 +83,100 @@ final class TwoPassEstimator {
         into[8][k] = (float) b.pzz;
     }
 
-    /** Specific force in the drifting frame after a low-pass forward and one backward, m/s². */
-    private float[][] forceBothWays(float[][] bias) {
-        float[][] force = new float[3][kept];
-        InertialCoefficients c = InertialCoefficients.of(params, rateHz);
-        SteadyLowPass forward = new SteadyLowPass(c.acceleration());
-        SampleClock clock = new SampleClock(1 / rateHz);
+    /** Mean specific force of each block in the drifting frame, m/s²; adds up each block's doubt. */
+    private float[][] forceOfBlocks(float[][] bias, float[] doubt) {
+        float[][] force = new float[3][blocks];
+        SampleFeed feed = SampleFeed.forward(rateHz);
         Attitude turned = new Attitude();
-        double[] f = new double[3];
+        double x = 0;
+        double y = 0;
+        double z = 0;
         for (int i = 0; i < stream.size(); i++) {
-            turn(turned, bias, i, clock.next(stream.time(i)));
+            feed.next(stream, i);
+            turn(turned, bias, feed, i);
+            doubt[i / every] += (float) feed.doubt;
             double ax = stream.ax(i);
             double ay = stream.ay(i);
             double az = stream.az(i);
-            f[0] = turned.worldX(ax, ay, az);
-            f[1] = turned.worldY(ax, ay, az);
-            f[2] = turned.worldZ(ax, ay, az);
-            forward.filter(f);
-            if (i % every == 0) {
-                put(f, force, i / every);
+            x += turned.worldX(ax, ay, az);
+            y += turned.worldY(ax, ay, az);
+            z += turned.worldZ(ax, ay, az);
+            if ((i + 1) % every == 0 || i + 1 == stream.size()) {
+                int count = i % every + 1;
+                force[0][i / every] = (float) (x / count);
+                force[1][i / every] = (float) (y / count);
+                force[2][i / every] = (float) (z / count);
+                x = 0;
+                y = 0;
+                z = 0;
             }
-        }
-        put(f, force, kept - 1);
-        Biquad slow = Butterworth.ofTimeConstant(params.accelerationTime(), rateHz / every);
-        SteadyLowPass backward = new SteadyLowPass(slow);
-        for (int k = kept - 1; k >= 0; k--) {
-            for (int a = 0; a < 3; a++) {
-                f[a] = force[a][k];
-            }
-            backward.filter(f);
-            put(f, force, k);
         }
         return force;
     }
 
-    private OrientationTrack tilted(float[][] bias, float[][] force) {
+    private void lowPassBothWays(float[][] force) {
+        InertialCoefficients c = InertialCoefficients.of(params, rateHz / every);
+        double[] f = new double[3];
+        LowPassBank forward = new LowPassBank(c.acceleration(), c.accelerationStart(), 3);
+        for (int k = 0; k < blocks; k++) {
+            filter(forward, force, k, f);
+        }
+        LowPassBank backward = new LowPassBank(c.acceleration(), c.accelerationStart(), 3);
+        for (int k = blocks - 1; k >= 0; k--) {
+            filter(backward, force, k, f);
+        }
+    }
+
+    private static void filter(LowPassBank bank, float[][] force, int k, double[] work) {
+        for (int a = 0; a < 3; a++) {
+            work[a] = force[a][k];
+        }
+        bank.filter(work);
+        for (int a = 0; a < 3; a++) {
+            force[a][k] = (float) work[a];
+        }
+    }
+
+    private OrientationTrack tilted(float[][] bias, float[][] force, FrameRepair repair) {
         OrientationTrack.Builder track = new OrientationTrack.Builder(stream.size());
-        SampleClock clock = new SampleClock(1 / rateHz);
+        SampleFeed feed = SampleFeed.forward(rateHz);
         Attitude turned = new Attitude();
+        Attitude jump = new Attitude();
+        Attitude repaired = new Attitude();
         Attitude tilt = new Attitude();
         Attitude out = new Attitude();
+        int r = 0;
         for (int i = 0; i < stream.size(); i++) {
-            turn(turned, bias, i, clock.next(stream.time(i)));
-            double fx = between(force[0], i);
-            double fy = between(force[1], i);
-            double fz = between(force[2], i);
-            double ux = tilt.worldX(fx, fy, fz);
-            double uy = tilt.worldY(fx, fy, fz);
-            double uz = tilt.worldZ(fx, fy, fz);
-            double norm = Math.sqrt(ux * ux + uy * uy + uz * uz);
-            if (norm > 0) {
-                tilt.tiltUp(ux / norm, uy / norm, uz / norm);
+            feed.next(stream, i);
+            turn(turned, bias, feed, i);
+            if (r < repair.size() && repair.start(r) == i / every && feed.doubt > 0) {
+                jump.set(repair.turn(r));
+                r++;
             }
-            out.setProduct(tilt, turned);
+            repaired.setProduct(jump, turned);
+            double middle = i - (every - 1) / 2.0;
+            tilt.pointUp(between(force[0], middle), between(force[1], middle), between(force[2], middle));
+            out.setProduct(tilt, repaired);
             track.add(out.w, out.x, out.y, out.z);
         }
         return track.build();
     }
 
-    private void turn(Attitude turned, float[][] bias, int i, double seconds) {
+    private void turn(Attitude turned, float[][] bias, SampleFeed feed, int i) {
         turned.turnByBodyRate(
-                stream.gx(i) - between(bias[0], i),
-                stream.gy(i) - between(bias[1], i),
-                stream.gz(i) - between(bias[2], i),
-                seconds);
+                feed.gx - between(bias[0], i),
+                feed.gy - between(bias[1], i),
+                feed.gz - between(bias[2], i),
+                feed.seconds);
     }
 
-    private double between(float[] column, int i) {
-        int k = i / every;
-        double part = (i - k * every) / (double) every;
-        return column[k] + part * (column[k + 1] - column[k]);
-    }
-
-    private static void put(double[] f, float[][] into, int k) {
-        for (int a = 0; a < 3; a++) {
-            into[a][k] = (float) f[a];
+    /** Reads a column of one value a block at a place counted in samples, which may lie before the first. */
+    private double between(float[] column, double place) {
+        if (column.length == 1) {
+            return column[0];
         }
+        double at = Math.max(0, Math.min(place / every, column.length - 1));
+        int k = Math.min((int) at, column.length - 2);
+        return column[k] + (at - k) * (column[k + 1] - column[k]);
     }
 }
