@@ -95,7 +95,6 @@ record ColumnName(
             "vel",
             "component",
             "body",
-            "raw",
             "iso",
             "utc",
             "since",

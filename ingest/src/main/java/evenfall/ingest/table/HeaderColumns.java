@@ -64,6 +64,7 @@ final class HeaderColumns {
                     + (quantity == Quantity.ACCELERATION ? "ax_g,ay_g,az_g" : "gx_dps,gy_dps,gz_dps")
                     + ", or give a layout file.");
         }
+        refuseDoubles(quantity);
         Map<String, Integer[]> withUnit = new LinkedHashMap<>();
         sets.forEach((set, columns) -> {
             if (unit(columns) != null) {
@@ -153,16 +154,27 @@ final class HeaderColumns {
             ColumnName name = names.get(i);
             if (name.quantity() == quantity) {
                 Integer[] columns = sets.computeIfAbsent(name.set(), key -> new Integer[3]);
-                if (columns[name.axis()] != null) {
-                    throw new UnusableInputException("The header of " + file + " has two columns for the "
-                            + quantity.words() + " " + "xyz".charAt(name.axis()) + ", \""
-                            + names.get(columns[name.axis()]).text() + "\" and \"" + name.text()
-                            + "\"; say in a layout file which to read.");
+                if (columns[name.axis()] == null) {
+                    columns[name.axis()] = i;
                 }
-                columns[name.axis()] = i;
             }
         }
         sets.values().removeIf(columns -> columns[0] == null || columns[1] == null || columns[2] == null);
         return sets;
+    }
+
+    /** Refuses two columns of different names that would be the same axis of the same sensor. */
+    private void refuseDoubles(Quantity quantity) {
+        Map<String, ColumnName> seen = new LinkedHashMap<>();
+        for (ColumnName name : names) {
+            if (name.quantity() == quantity) {
+                ColumnName before = seen.put(name.axis() + name.set(), name);
+                if (before != null) {
+                    throw new UnusableInputException("The header of " + file + " has two columns for the "
+                            + quantity.words() + " " + "xyz".charAt(name.axis()) + ", \"" + before.text() + "\" and \""
+                            + name.text() + "\"; say in a layout file which to read.");
+                }
+            }
+        }
     }
 }

@@ -17,6 +17,7 @@ import java.util.List;
 record Preview(String name, List<String> lines) {
 
     private static final int LENGTH = 1 << 17;
+    private static final int MOST_LINES_OF_A_ROW = 20;
 
     static Preview of(Path file) throws IOException {
         String name = String.valueOf(file.getFileName());
@@ -55,10 +56,24 @@ record Preview(String name, List<String> lines) {
         List<List<String>> rows = new ArrayList<>();
         for (int i = headerLines; i < lines.size() && rows.size() < 500; i++) {
             if (!isBlankOrComment(lines.get(i))) {
-                rows.add(split(lines.get(i), separator));
+                int last = lastLineOfRow(i);
+                rows.add(split(String.join("\n", lines.subList(i, last + 1)), separator));
+                i = last;
             }
         }
         return rows;
+    }
+
+    /** The line on which a row ends: further down when a cell in quotation marks holds line ends. */
+    private int lastLineOfRow(int first) {
+        long marks = 0;
+        for (int i = first; i < Math.min(lines.size(), first + MOST_LINES_OF_A_ROW); i++) {
+            marks += lines.get(i).chars().filter(c -> c == '"').count();
+            if (marks % 2 == 0) {
+                return i;
+            }
+        }
+        return first;
     }
 
     /** Whether no line holds anything but blanks and comments from {@code headerLines} on. */

@@ -10,10 +10,21 @@ enum Unit {
     MICROSECOND(Quantity.TIME, 1e-6, "us", "usec", "usecs", "micros", "microseconds", "microsecond", "microsec", "mus"),
     NANOSECOND(Quantity.TIME, 1e-9, "ns", "nsec", "nanos", "nanoseconds", "nanosecond"),
     MINUTE(Quantity.TIME, 60, "min", "minute", "minutes"),
-    ISO_8601(Quantity.TIME, 1, "iso", "iso8601", "utc", "datetime", "isotime", "isodate"),
+    ISO_8601(Quantity.TIME, 1, "iso", "iso8601", "iso-8601", "utc", "datetime", "isotime", "isodate"),
     /** A count of samples; needs a rate. */
     SAMPLES(Quantity.TIME, 1, "samples", "sample", "count", "counts", "ticks", "frames"),
-    STANDARD_GRAVITY(Quantity.ACCELERATION, Unit.GRAVITY, "g", "gs", "g0", "gn", "gee", "gravity", "gravities"),
+    STANDARD_GRAVITY(
+            Quantity.ACCELERATION,
+            Unit.GRAVITY,
+            "g",
+            "gs",
+            "g0",
+            "gn",
+            "gee",
+            "gravity",
+            "gravities",
+            "gforce",
+            "g-force"),
     MILLI_GRAVITY(Quantity.ACCELERATION, Unit.GRAVITY / 1000, "mg", "milligee", "millig"),
     METRE_PER_SECOND_SQUARED(
             Quantity.ACCELERATION,
@@ -32,7 +43,13 @@ enum Unit {
             "meterpersecondsquared",
             "metrepersecondsquared",
             "meterspersecond2",
-            "metrespersecond2"),
+            "metrespersecond2",
+            "meterssecond2",
+            "metressecond2",
+            "metersecond2",
+            "metresecond2",
+            "meterssecondsquared",
+            "metressecondsquared"),
     CENTIMETRE_PER_SECOND_SQUARED(Quantity.ACCELERATION, 1e-2, "cms2", "gal"),
     MILLIMETRE_PER_SECOND_SQUARED(Quantity.ACCELERATION, 1e-3, "mms2"),
     DEGREE_PER_SECOND(
@@ -51,7 +68,10 @@ enum Unit {
             "degreess",
             "degrees",
             "degreessec",
-            "degsecond"),
+            "degsecond",
+            "degreesecond",
+            "degreessecond",
+            "degreespersec"),
     MILLI_DEGREE_PER_SECOND(
             Quantity.TURN_RATE, Unit.DEGREE / 1000, "mdps", "mdegs", "mdegs-1", "mdegps", "mdegsec", "millidps"),
     RADIAN_PER_SECOND(
@@ -68,7 +88,10 @@ enum Unit {
             "radianspersecond",
             "radianpersecond",
             "radianss",
-            "radsecond"),
+            "radsecond",
+            "radiansecond",
+            "radianssecond",
+            "radianssec"),
     MILLI_RADIAN_PER_SECOND(Quantity.TURN_RATE, 1e-3, "mrads", "mrads-1", "mradsec", "mradps");
 
     static final double GRAVITY = 9.80665;
