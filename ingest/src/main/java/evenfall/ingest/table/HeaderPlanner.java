@@ -66,7 +66,7 @@ final class HeaderPlanner {
         numeric.addAll(turnRate);
         byte decimal = (byte) (RowShape.decimalComma(rows, numeric) ? ',' : '.');
         TimeForm time = time(columns, rows, decimal);
-        return new TablePlan(
+        TablePlan plan = new TablePlan(
                 (byte) separator,
                 decimal,
                 headerLines,
@@ -77,6 +77,13 @@ final class HeaderPlanner {
                 null,
                 -1,
                 "");
+        if (plan.lastColumn() >= cells) {
+            throw new UnusableInputException("The header of " + preview.name() + " names " + named
+                    + " columns but most rows have " + cells
+                    + (cells == 1 ? " cell" : " cells")
+                    + "; check that header and rows are separated alike, or give a layout file.");
+        }
+        return plan;
     }
 
     private static ColumnGroup group(HeaderColumns columns, List<Integer> xyz) {

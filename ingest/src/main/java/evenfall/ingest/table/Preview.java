@@ -36,6 +36,9 @@ record Preview(String name, List<String> lines) {
         int start = 0;
         while (start < bytes.length) {
             int end = Cells.lineEnd(bytes, start, bytes.length);
+            if (end - start > RowReader.LONGEST_ROW) {
+                throw RowReader.tooLong(name, lines.size() + 1L);
+            }
             if (end < bytes.length || whole) {
                 lines.add(FileCheck.text(Arrays.copyOfRange(bytes, start, end)));
             }
@@ -43,10 +46,6 @@ record Preview(String name, List<String> lines) {
             if (end + 1 < bytes.length && bytes[end] == '\r' && bytes[end + 1] == '\n') {
                 start++;
             }
-        }
-        if (lines.isEmpty()) {
-            throw new UnusableInputException("The file " + name + " has a line of more than " + LENGTH
-                    + " bytes at line 1, which is no row of samples; check that it is a table with one row a sample.");
         }
         return new Preview(name, List.copyOf(lines));
     }

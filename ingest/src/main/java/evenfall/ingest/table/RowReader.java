@@ -136,7 +136,38 @@ final class RowReader {
                 return unfinished ? Outcome.HALF_WRITTEN : thisSensor ? Outcome.ROW : Outcome.SKIPPED;
             }
         }
-        return text();
+        int erased = erased();
+        return erased < 0 ? text() : skipErased(erased);
+    }
+
+    /** Where in this line zero bytes or erased memory begin, as a power cut leaves them; -1 if nowhere. */
+    private int erased() {
+        int p = position;
+        while (p < limit && buffer[p] != '\n' && buffer[p] != '\r') {
+            if (isErased(buffer[p])) {
+                return p;
+            }
+            p++;
+        }
+        return -1;
+    }
+
+    private static boolean isErased(byte b) {
+        return b == 0 || b == (byte) 0xFF;
+    }
+
+    private Outcome skipErased(int start) throws IOException {
+        position = start;
+        while (hasMore() && isErased(buffer[position])) {
+            position++;
+        }
+        if (position >= limit) {
+            return Outcome.HALF_WRITTEN;
+        }
+        int end = Cells.lineEnd(buffer, position, limit);
+        lineEnd(end);
+        reason = "it holds bytes that are no text, as after a power cut";
+        return Outcome.BAD;
     }
 
     private boolean cutShort() {
@@ -186,9 +217,7 @@ final class RowReader {
     /** Goes on behind the line end at {@code end}; CR, LF and CR LF are each one line end. */
     private void lineEnd(int end) {
         if ((end >= limit && !ended) || end - position > LONGEST_ROW) {
-            throw new UnusableInputException("The file " + name + " has a line of more than " + LONGEST_ROW
-                    + " bytes at line " + nextLine
-                    + ", which is no row of samples; check that it is a table with one row a sample.");
+            throw tooLong(name, nextLine);
         }
         int p = end;
         if (p < limit) {
@@ -199,6 +228,13 @@ final class RowReader {
         }
         position = p;
         nextLine++;
+    }
+
+    /** A refusal of a line that is longer than a row can be. */
+    static UnusableInputException tooLong(String name, long line) {
+        return new UnusableInputException("The file " + name + " has a line of more than " + LONGEST_ROW
+                + " bytes at line " + line
+                + ", which is no row of samples; check that it is a table with one row a sample.");
     }
 
     /** Reads a row of numbers from {@code p}; returns where its line ends, or -1 if it is not that plain. */
