@@ -21,7 +21,8 @@ package evenfall.fusion.event;
  * @param downFromAfter downward speed, against rest after; NaN without one
  * @param restBefore time since the last rest; infinite without one
  * @param restAfter time from {@code turn} to the next rest; infinite without one
- * @param tilt angle between the stances before and after
+ * @param tilt angle between the stances before and after: the smaller of what the orientation says, which a hard impact
+ *     or a drifting filter may upset, and what the mean force says, which a push to the side may
  * @param swing largest angle from the stance before, on the way down and in the brake
  * @param fromRest whether the way down begins at rest, without a push upward
  */

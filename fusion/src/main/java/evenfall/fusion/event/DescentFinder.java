@@ -86,8 +86,10 @@ final class DescentFinder {
         double untilRest = restAfter < 0 ? Double.POSITIVE_INFINITY : motion.time(restAfter) - motion.time(turn);
         boolean before = sinceRest < REST_NEAR;
         boolean after = untilRest < REST_NEAR;
-        Vector3 stanceBefore = before ? stance(rest) : between(start, -0.3, 0);
-        Vector3 stanceAfter = after ? stance(restAfter) : between(turn, 0.8, 1.5);
+        Vector3 upBefore = before ? upward(rest, -STANCE_HALF, STANCE_HALF) : upward(start, -0.3, 0);
+        Vector3 upAfter = after ? upward(restAfter, -STANCE_HALF, STANCE_HALF) : upward(turn, 0.8, 1.5);
+        Vector3 forceBefore = before ? force(rest, -STANCE_HALF, STANCE_HALF) : force(start, -2, -0.2);
+        Vector3 forceAfter = after ? force(restAfter, -STANCE_HALF, STANCE_HALF) : force(turn, 0.8, 2);
         double lowest = motion.speed(turn);
         double brake = motion.speed(end) - lowest;
         int takeoff = firstLight(start, turn);
@@ -111,17 +113,17 @@ final class DescentFinder {
                 after ? motion.speed(restAfter) - lowest : Double.NaN,
                 sinceRest,
                 untilRest,
-                stanceBefore.angleTo(stanceAfter),
-                motion.largestAngle(stanceBefore, start, motion.shifted(turn, 0.6)),
+                Math.min(upBefore.angleTo(upAfter), forceBefore.angleTo(forceAfter)),
+                motion.largestAngle(upBefore, start, motion.shifted(turn, 0.6)),
                 rest >= 0 && motion.time(crest) - motion.time(rest) < FROM_REST);
     }
 
-    private Vector3 stance(int rest) {
-        return between(rest, -STANCE_HALF, STANCE_HALF);
+    private Vector3 upward(int index, double first, double last) {
+        return motion.upward(motion.shifted(index, first), motion.shifted(index, last));
     }
 
-    private Vector3 between(int index, double first, double last) {
-        return motion.upward(motion.shifted(index, first), motion.shifted(index, last));
+    private Vector3 force(int index, double first, double last) {
+        return motion.force(motion.shifted(index, first), motion.shifted(index, last));
     }
 
     private double light(int start, int turn) {

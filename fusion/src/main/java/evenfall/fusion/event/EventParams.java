@@ -19,15 +19,17 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
             new EventParams(Rest.DEFAULT, Body.DEFAULT, Drop.DEFAULT, Hop.DEFAULT, Steps.DEFAULT, Fall.DEFAULT);
 
     /**
-     * Standing still before and after. A landing whose flight is so long that no step reaches it needs neither.
+     * Standing still before and after. A landing with some flight may go on walking, and one whose flight is so long
+     * that no step reaches it needs neither.
      *
      * @param before at most this long before the way down begins
      * @param after at most this long after the brake begins
+     * @param goesOnLight time with little weight on the feet from which rest after is not asked for
      * @param longFall speed lost on the way down, which no step reaches together with {@code longLight}
      * @param longLight time with little weight on the feet
      */
-    record Rest(double before, double after, double longFall, double longLight) {
-        static final Rest DEFAULT = new Rest(1.4, 2.0, 2.9, 0.28);
+    record Rest(double before, double after, double goesOnLight, double longFall, double longLight) {
+        static final Rest DEFAULT = new Rest(1.5, 2.4, 0.25, 2.9, 0.28);
     }
 
     /**
@@ -39,7 +41,7 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      *     a lightness without a brake
      */
     record Body(double tilt, double swing, double brakeShare) {
-        static final Body DEFAULT = new Body(Math.toRadians(43), Math.toRadians(60), 0.35);
+        static final Body DEFAULT = new Body(Math.toRadians(40), Math.toRadians(60), 0.32);
     }
 
     /**
@@ -52,7 +54,7 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      * @param upShare greatest upward speed at take-off, as a share of the downward speed
      */
     record Drop(double down, double light, double brake, double sure, double upShare) {
-        static final Drop DEFAULT = new Drop(1.9, 0.17, 8, 2.8, 0.5);
+        static final Drop DEFAULT = new Drop(1.9, 0.17, 8, 2.6, 0.55);
     }
 
     /**
@@ -60,6 +62,7 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      * swings the pelvis and ends in more brake than it had drop).
      *
      * @param up least upward speed at take-off
+     * @param lost least speed lost on the way down
      * @param light least time with little weight on the feet
      * @param returned least downward speed, as a share of the upward
      * @param brakeShare greatest share of the speed gained downward that the brake takes away: a jump gains it twice,
@@ -70,13 +73,14 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      */
     record Hop(
             double up,
+            double lost,
             double light,
             double returned,
             double brakeShare,
             double swing,
             double slight,
             double swingPerSpeed) {
-        static final Hop DEFAULT = new Hop(0.35, 0.085, 0.4, 0.82, Math.toRadians(18), 0.8, Math.toRadians(15));
+        static final Hop DEFAULT = new Hop(0.3, 0.75, 0.075, 0.4, 0.95, Math.toRadians(18), 0.8, Math.toRadians(15));
     }
 
     /**
@@ -105,7 +109,7 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
             int contacts,
             double strength,
             double light) {
-        static final Steps DEFAULT = new Steps(0.75, 0.6, 1.3, 0.45, 1.6, 0.5, 0.8, 3, 0.6, 0.1);
+        static final Steps DEFAULT = new Steps(0.75, 0.6, 1.3, 0.45, 1.8, 0.5, 0.8, 3, 0.6, 0.1);
     }
 
     /**
@@ -117,6 +121,6 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      * @param gap impacts within this time are one fall
      */
     record Fall(double tilt, double peak, double lost, double gap) {
-        static final Fall DEFAULT = new Fall(Math.toRadians(50), 20, 0.7, 3);
+        static final Fall DEFAULT = new Fall(Math.toRadians(46), 20, 0.7, 3);
     }
 }

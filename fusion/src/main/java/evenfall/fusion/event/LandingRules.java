@@ -45,15 +45,18 @@ final class LandingRules {
         if (amongSteps(i)) {
             return Verdict.STEP;
         }
-        boolean rested = d.restBefore() <= params.rest().before()
-                && d.restAfter() <= params.rest().after();
-        if (!rested && !isLong(d)) {
+        if (!isRested(d) && !isLong(d)) {
             return Verdict.NO_REST;
         }
         if (d.tilt() > params.body().tilt() || d.swing() > params.body().swing()) {
             return Verdict.NOT_UPRIGHT;
         }
         return Verdict.LANDING;
+    }
+
+    private boolean isRested(Descent d) {
+        EventParams.Rest rest = params.rest();
+        return d.restBefore() <= rest.before() && (d.restAfter() <= rest.after() || d.light() >= rest.goesOnLight());
     }
 
     private boolean isLong(Descent d) {
@@ -73,6 +76,7 @@ final class LandingRules {
         double up = d.upward();
         double swing = hop.swing() + hop.swingPerSpeed() * Math.max(0, up - hop.slight());
         return up >= hop.up()
+                && d.fallen() >= hop.lost()
                 && d.light() >= hop.light()
                 && d.down() >= hop.returned() * up
                 && d.brake() <= hop.brakeShare() * d.fallen()
@@ -88,30 +92,29 @@ final class LandingRules {
 
     private boolean amongSteps(int i) {
         EventParams.Steps steps = params.steps();
-        Descent d = descents.get(i);
-        double own = Math.min(d.fallen(), d.brake());
-        double strongestNear = 0;
+        double turn = descents.get(i).turn();
+        int from = i;
+        int to = i;
+        while (from > 0 && turn - descents.get(from - 1).turn() <= steps.around()) {
+            from--;
+        }
+        while (to + 1 < descents.size() && descents.get(to + 1).turn() - turn <= steps.around()) {
+            to++;
+        }
+        double own = Math.min(descents.get(i).fallen(), descents.get(i).brake());
         double first = 0;
         double second = 0;
-        for (int k = i - 1; k >= 0 && d.turn() - descents.get(k).turn() <= steps.around(); k--) {
-            double share = share(k, own);
-            strongestNear =
-                    d.turn() - descents.get(k).turn() <= steps.near() ? Math.max(strongestNear, share) : strongestNear;
-            second = Math.max(second, Math.min(first, share));
-            first = Math.max(first, share);
+        for (int k = from; k <= to; k++) {
+            if (k != i && !counterMovement[k]) {
+                double share = descents.get(k).strength() / own;
+                if (share > steps.share() && Math.abs(descents.get(k).turn() - turn) <= steps.near()) {
+                    return true;
+                }
+                second = Math.max(second, Math.min(first, share));
+                first = Math.max(first, share);
+            }
         }
-        for (int k = i + 1; k < descents.size() && descents.get(k).turn() - d.turn() <= steps.around(); k++) {
-            double share = share(k, own);
-            strongestNear =
-                    descents.get(k).turn() - d.turn() <= steps.near() ? Math.max(strongestNear, share) : strongestNear;
-            second = Math.max(second, Math.min(first, share));
-            first = Math.max(first, share);
-        }
-        return strongestNear > steps.share() || second > steps.shareOfTwo();
-    }
-
-    private double share(int k, double own) {
-        return counterMovement[k] ? 0 : descents.get(k).strength() / own;
+        return second > steps.shareOfTwo();
     }
 
     private boolean catchesOther(int i, List<Verdict> verdicts) {

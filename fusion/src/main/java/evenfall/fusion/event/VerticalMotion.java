@@ -123,6 +123,22 @@ final class VerticalMotion {
         return best;
     }
 
+    /**
+     * The specific force summed over the samples {@code a} to {@code b}, both inclusive, in the sensor's axes: over a
+     * rest, or over a second or two of steps, it points up whatever the orientation says.
+     */
+    Vector3 force(int a, int b) {
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int k = from + a; k <= from + b; k++) {
+            x += stream.ax(k);
+            y += stream.ay(k);
+            z += stream.az(k);
+        }
+        return new Vector3(x, y, z);
+    }
+
     /** Up in the sensor's axes, summed over the samples {@code a} to {@code b}, both inclusive. */
     Vector3 upward(int a, int b) {
         double x = 0;

@@ -47,10 +47,10 @@ final class EventFinderRecordingsTest {
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             recording,           files, landings, missed, extra, with steps, without steps, with falls, without falls
             D01 walking,             8,        0,      0,     0,          0,             8,          0,             8
-            D02 walking quickly,     8,        0,      0,     0,          0,             5,          0,             8
-            D03 jogging,             8,        0,      0,     0,          8,             0,          0,             7
-            D04 jogging quickly,     8,        0,      0,     0,          8,             0,          0,             7
-            D05 stairs,             16,        0,      0,     0,          0,            15,          0,            16
+            D02 walking quickly,     8,        0,      0,     0,          0,             8,          0,             8
+            D03 jogging,             8,        0,      0,     0,          8,             0,          0,             8
+            D04 jogging quickly,     8,        0,      0,     0,          8,             0,          0,             8
+            D05 stairs,             16,        0,      0,     0,          0,            16,          0,            16
             D06 stairs quickly,     16,        0,      0,     0,          0,             0,          0,            15
             D08 sitting down,        8,        0,      0,     0,          0,             8,          0,             8
             D10 on a low chair,     16,        0,      0,     0,          0,            16,          0,            16
