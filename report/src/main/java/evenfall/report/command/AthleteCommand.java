@@ -65,7 +65,7 @@ final class AthleteCommand implements Task {
         AthleteEntry given = new AthleteEntry(
                 Now.text(), name, born, consent == null ? null : consent.toString(), guardian, clinicianLimit);
         if (delete) {
-            return remove(log.open(), given);
+            return remove(log.find(), given);
         }
         if (born != null
                 && (born < EARLIEST_BIRTH

@@ -14,6 +14,7 @@ enum CommandName {
     NOTE,
     DIARY,
     SESSION,
+    BLOCK,
     ATHLETE;
 
     String code() {
@@ -30,6 +31,7 @@ enum CommandName {
             case NOTE -> new NoteCommand(console);
             case DIARY -> new DiaryCommand(console);
             case SESSION -> new SessionCommand(console);
+            case BLOCK -> new BlockCommand(console);
             case ATHLETE -> new AthleteCommand(console);
         };
     }

@@ -25,12 +25,23 @@ final class LogOptions {
             description = "The athlete's name in the log: letters, digits, dots, hyphens and underscores.")
     private String athlete;
 
-    /** The athlete's part of the log; the log is made if it is missing. */
+    /** The athlete's part of the log; both are made if they are missing. */
     AthleteFolder open() throws IOException {
+        AthleteFolder folder = find();
+        folder.create();
+        return folder;
+    }
+
+    /** The athlete's part of the log, which is not made if it is missing. */
+    AthleteFolder find() throws IOException {
         if (!TrainingLog.isAthleteId(athlete)) {
-            throw new UsageException("--athlete '" + athlete + "' cannot name a folder of the log; use 1 to 64 letters,"
-                    + " digits, dots, hyphens and underscores, and begin with a letter or digit.");
+            throw noId(athlete);
         }
         return TrainingLog.open(log).athlete(athlete);
+    }
+
+    static UsageException noId(String id) {
+        return new UsageException("--athlete '" + id + "' cannot name a folder of the log; use 1 to 64 letters,"
+                + " digits, dots, hyphens and underscores, and begin with a letter or digit.");
     }
 }

@@ -1,0 +1,21 @@
+package evenfall.report.block;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The drop height up to which form was held: what was, never a permission.
+ *
+ * @param heightM the height, m, or null
+ * @param low lower end of its interval, or null
+ * @param high upper end, or null
+ * @param n landings with a height and a form
+ * @param method how it was found, or null
+ * @param why why the height is null, or null
+ */
+public record FormHeight(
+        @Nullable Double heightM,
+        @Nullable Double low,
+        @Nullable Double high,
+        int n,
+        @Nullable String method,
+        @Nullable String why) {}

@@ -1,0 +1,118 @@
+package evenfall.report.command;
+
+import evenfall.report.block.Block;
+import evenfall.report.block.BlockAnalysis;
+import evenfall.report.block.BlockLanding;
+import evenfall.report.block.TidyTable;
+import evenfall.report.json.BlockDocument;
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.TrainingLog;
+import evenfall.report.result.LoggedBlock;
+import evenfall.report.result.LoggedSessions;
+import evenfall.report.table.BlockText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Prints a block of training. */
+@Command(
+        name = "block",
+        description = "A block of training: an athlete's sessions over weeks, or a tidy table of landings.")
+final class BlockCommand implements Task {
+
+    private static final Set<OutputFormat> WRITTEN = EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON);
+
+    private final Console console;
+
+    @Option(names = "--log", paramLabel = "DIR", description = "The training log's folder.")
+    private @Nullable Path log;
+
+    @Option(names = "--athlete", paramLabel = "ID", description = "The athlete's name in the log.")
+    private @Nullable String athlete;
+
+    @Option(
+            names = "--table",
+            paramLabel = "FILE.csv",
+            description = "A tidy table date,landing,side,height_m,leave_out,form and measures, instead of a log.")
+    private @Nullable Path table;
+
+    @Option(
+            names = "--from",
+            paramLabel = "YYYY-MM-DD",
+            converter = DateOption.OfDay.class,
+            description = "The first day.")
+    private @Nullable LocalDate from;
+
+    @Option(
+            names = "--to",
+            paramLabel = "YYYY-MM-DD",
+            converter = DateOption.OfDay.class,
+            description = "The last day.")
+    private @Nullable LocalDate to;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            converter = OutputFormat.Converter.class,
+            description = "table (the default) or json.")
+    private OutputFormat format = OutputFormat.TABLE;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
+    private @Nullable Path out;
+
+    BlockCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException {
+        OutputFormat written = format.among(WRITTEN);
+        if (from != null && to != null && to.isBefore(from)) {
+            throw new UsageException("--to " + to + " lies before --from " + from + "; give the days in order.");
+        }
+        ResultFile result = ResultFile.at(console, out, table == null ? List.of() : List.of(table));
+        Block block = block();
+        result.write(text -> {
+            if (written == OutputFormat.JSON) {
+                text.append(BlockDocument.of(block));
+            } else {
+                BlockText.write(block, text);
+            }
+        });
+        return CommandRunner.DONE;
+    }
+
+    private Block block() throws IOException {
+        if (table != null) {
+            if (log != null) {
+                throw new UsageException("--table stands instead of --log; give one of the two.");
+            }
+            return ofTable(table);
+        }
+        if (log == null || athlete == null) {
+            throw new UsageException("A block needs --log DIR with --athlete ID, or --table FILE.csv.");
+        }
+        if (!TrainingLog.isAthleteId(athlete)) {
+            throw LogOptions.noId(athlete);
+        }
+        AthleteFolder folder = TrainingLog.open(log).athlete(athlete);
+        folder.create();
+        LoggedSessions sessions = new LoggedSessions(folder, console.progress(), console::say);
+        return LoggedBlock.of(folder, sessions, from, to, console::say);
+    }
+
+    private Block ofTable(Path file) throws IOException {
+        List<BlockLanding> landings = TidyTable.read(file.toString(), TextFile.read(file)).stream()
+                .filter(landing -> from == null || !landing.date().day().isBefore(from))
+                .filter(landing -> to == null || !landing.date().day().isAfter(to))
+                .toList();
+        return BlockAnalysis.of(athlete, List.of(), landings, Map.of());
+    }
+}

@@ -1,0 +1,106 @@
+package evenfall.report.json;
+
+import evenfall.report.block.Block;
+import evenfall.report.block.BlockSession;
+import evenfall.report.block.BothFeet;
+import evenfall.report.block.FormHeight;
+import evenfall.report.block.MeasureCourse;
+import evenfall.report.block.SessionMedian;
+import evenfall.report.block.Sides;
+import evenfall.report.block.Trend;
+import evenfall.report.session.ProgramVersion;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes a block as a document. */
+public final class BlockDocument {
+
+    private BlockDocument() {}
+
+    /** The whole document, indented. */
+    public static String of(Block block) {
+        ObjectNode root = JsonText.MAPPER.createObjectNode();
+        root.put("program", ProgramVersion.PROGRAM);
+        root.put("version", ProgramVersion.version());
+        JsonText.put(root, "athlete", block.athlete());
+        ArrayNode sessions = root.putArray("sessions");
+        for (BlockSession session : block.sessions()) {
+            ObjectNode node = sessions.addObject();
+            node.put("date", session.date().toString());
+            node.put("landings", session.landings());
+            node.put("left", session.left());
+            node.put("right", session.right());
+            node.put("both", session.both());
+            JsonText.put(node, "effortMinutes", session.effortMinutes());
+        }
+        ObjectNode measures = root.putObject("measures");
+        block.measures().forEach((name, course) -> course(measures.putObject(name), course));
+        formHeight(root.putObject("formHeight"), block.formHeight());
+        return JsonText.pretty(root);
+    }
+
+    private static void course(ObjectNode node, MeasureCourse course) {
+        node.put("unit", course.unit());
+        ArrayNode sessions = node.putArray("sessions");
+        for (SessionMedian session : course.sessions()) {
+            ObjectNode each = sessions.addObject();
+            each.put("date", session.date().toString());
+            each.put("n", session.n());
+            JsonText.put(each, "median", session.median());
+            JsonText.put(each, "low", session.low());
+            JsonText.put(each, "high", session.high());
+        }
+        JsonText.put(node, "typicalError", course.typicalError());
+        JsonText.put(node, "mdc95", course.mdc95());
+        trend(node.putObject("trend"), course.trend());
+        sides(node.putObject("sides"), course.sides());
+        BothFeet bothFeet = course.bothFeet();
+        if (bothFeet == null) {
+            node.putNull("bothFeet");
+        } else {
+            ObjectNode both = node.putObject("bothFeet");
+            both.put("n", bothFeet.n());
+            JsonText.put(both, "median", bothFeet.median());
+            both.putNull("low");
+            both.putNull("high");
+            JsonText.put(both, "verdict", bothFeet.verdict());
+            both.put("why", bothFeet.why());
+        }
+    }
+
+    private static void trend(ObjectNode node, Trend trend) {
+        JsonText.put(node, "perWeek", trend.perWeek());
+        JsonText.put(node, "low", trend.low());
+        JsonText.put(node, "high", trend.high());
+        JsonText.put(node, "verdict", trend.verdict());
+        JsonText.put(node, "method", trend.method());
+        JsonText.put(node, "why", trend.why());
+    }
+
+    private static void sides(ObjectNode node, Sides sides) {
+        side(node.putObject("left"), sides.left());
+        side(node.putObject("right"), sides.right());
+        node.putNull("difference");
+        node.putNull("low");
+        node.putNull("high");
+        node.putNull("symmetryIndexPercent");
+        JsonText.put(node, "verdict", sides.verdict());
+        node.putNull("neededPerSide");
+        node.putNull("method");
+        node.put("why", sides.why());
+    }
+
+    private static void side(ObjectNode node, Sides.OneSide side) {
+        node.put("n", side.n());
+        JsonText.put(node, "median", side.median());
+    }
+
+    private static void formHeight(ObjectNode node, FormHeight height) {
+        JsonText.put(node, "heightM", height.heightM());
+        JsonText.put(node, "low", height.low());
+        JsonText.put(node, "high", height.high());
+        node.put("n", height.n());
+        JsonText.put(node, "method", height.method());
+        JsonText.put(node, "why", height.why());
+    }
+}
