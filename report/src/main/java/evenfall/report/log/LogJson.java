@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.cfg.EnumFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The log's JSON files: strict when read, so that a damaged or newer file is named and not half understood. */
@@ -16,6 +18,8 @@ final class LogJson {
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .enable(SerializationFeature.INDENT_OUTPUT)
+            .enable(EnumFeature.WRITE_ENUMS_TO_LOWERCASE)
+            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
             .build();
 
     private LogJson() {}

@@ -1,0 +1,216 @@
+package evenfall.report.block;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import evenfall.fusion.landing.Side;
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.json.BlockDocument;
+import evenfall.report.log.SessionDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class BlockAnalysisTest {
+
+    /** Reference check T1: t = 1…12, slope 0.1, 95 % interval 0.05…0.15. */
+    @Test
+    void theilSen_givesTheReferenceSlopeAndInterval() {
+        double[] y = {4.1, 4.4, 4.0, 4.6, 4.5, 4.9, 4.4, 5.0, 5.2, 4.8, 5.3, 5.1};
+        double[] t = new double[12];
+        for (int i = 0; i < 12; i++) {
+            t[i] = i + 1;
+        }
+        TheilSen fit = TheilSen.of(t, y);
+
+        assertThat(fit.slope()).isCloseTo(0.1, within(1e-6));
+        assertThat(Objects.requireNonNull(fit.low())).isCloseTo(0.05, within(1e-6));
+        assertThat(Objects.requireNonNull(fit.high())).isCloseTo(0.15, within(1e-6));
+    }
+
+    /** With four points all orders are 24; the most extreme two hold 2/24 > 5 %: no 95 % interval exists. */
+    @Test
+    void fourSessions_giveASlopeButNoInterval() {
+        TheilSen fit = TheilSen.of(new double[] {0, 1, 2, 3}, new double[] {1, 2, 3, 4});
+
+        assertThat(fit.slope()).isEqualTo(1);
+        assertThat(fit.low()).isNull();
+    }
+
+    /** Binomial: with six values both extremes hold the median with 1 - 2/64 = 97 %, with five only 94 %. */
+    @Test
+    void aMediansInterval_needsSixValues() {
+        assertThat(Medians.interval(new double[] {5, 1, 4, 2, 3})).isNull();
+        assertThat(Medians.interval(new double[] {5, 1, 4, 2, 3, 6})).containsExactly(1, 6);
+    }
+
+    /** Binomial tables: for n = 20 the 6th and 15th of the ordered values hold the median with 95.9 % (from memory). */
+    @Test
+    void aMediansInterval_ofTwentyValues() {
+        double[] values = new double[20];
+        for (int i = 0; i < 20; i++) {
+            values[i] = 20 - i;
+        }
+
+        assertThat(Medians.interval(values)).containsExactly(6, 15);
+        assertThat(Medians.of(values)).isEqualTo(10.5);
+    }
+
+    @Test
+    void aTidyTable_isCountedBySession() {
+        Block block = block("""
+                date,landing,side,leave_out,form,peakG,pelvicRotationDeg.change,other
+                2026-03-02,1,left,,held,5.0,-3,x
+                2026-03-02,2,right,no,held,6.0,-4,x
+                2026-03-02,3,both,slipped,lost,99,40,x
+                2026-03-02,4,both,0,lost,7.0,,x
+                2026-03-09,1,,false,,8.0,1,x
+                """);
+
+        assertThat(block.sessions()).extracting(BlockSession::landings).containsExactly(3, 1);
+        BlockSession first = block.sessions().get(0);
+        assertThat(List.of(first.left(), first.right(), first.both())).containsExactly(1, 1, 1);
+        MeasureCourse peak = Objects.requireNonNull(block.measures().get("peakG"));
+        assertThat(peak.unit()).isEqualTo("g");
+        assertThat(peak.sessions()).extracting(SessionMedian::median).containsExactly(6.0, 8.0);
+        assertThat(peak.trend().verdict()).isEqualTo("too few");
+        assertThat(peak.sides().verdict()).isEqualTo("too few");
+        assertThat(peak.bothFeet()).isNull();
+        MeasureCourse rotation = Objects.requireNonNull(block.measures().get("pelvicRotationDeg.change"));
+        assertThat(rotation.sessions()).extracting(SessionMedian::n).containsExactly(2, 1);
+        assertThat(Objects.requireNonNull(rotation.bothFeet()).verdict()).isEqualTo("too few");
+        assertThat(block.measures()).doesNotContainKey("other");
+    }
+
+    /** The contract's turning: rotation, twist and shifts flip on the right foot, lean and obliquity on the left. */
+    @ParameterizedTest
+    @CsvSource({
+        "pelvicRotationDeg.change, 2, -2",
+        "twistDeg.change, 2, -2",
+        "lateralShiftM, 2, -2",
+        "overFeetM.lateralLowest, 2, -2",
+        "overFeetM.foreAftLowest, 2, 2",
+        "pelvicObliquityDeg.change, -2, 2",
+        "trunkLeanDeg.change, -2, 2",
+        "trunkFlexionDeg.change, 2, 2",
+        "peakG, 2, 2",
+    })
+    void measuresThatHaveASide_areTurnedToTheLandingFoot(String measure, double left, double right) {
+        assertThat(Turning.of(measure).turned(2, Side.LEFT)).isEqualTo(left);
+        assertThat(Turning.of(measure).turned(2, Side.RIGHT)).isEqualTo(right);
+    }
+
+    @Test
+    void aSteadyRise_isCalledRising_andScatterIsNot() {
+        StringBuilder rise = new StringBuilder("date,landing,peakG\n");
+        StringBuilder flat = new StringBuilder("date,landing,peakG\n");
+        SessionDate start = SessionDate.parse("2026-03-02").orElseThrow();
+        double[] scatter = {0.1, -0.2, 0.15, -0.1, 0.05, -0.15, 0.2, -0.05};
+        for (int week = 0; week < 8; week++) {
+            String date = start.day().plusWeeks(week).toString();
+            rise.append(date)
+                    .append(",1,")
+                    .append(5 + 0.5 * week + scatter[week])
+                    .append('\n');
+            flat.append(date).append(",1,").append(5 + scatter[week]).append('\n');
+        }
+        Trend rising = Objects.requireNonNull(block(rise.toString()).measures().get("peakG"))
+                .trend();
+        Trend steady = Objects.requireNonNull(block(flat.toString()).measures().get("peakG"))
+                .trend();
+
+        assertThat(rising.verdict()).isEqualTo("rising");
+        assertThat(Objects.requireNonNull(rising.perWeek())).isCloseTo(0.5, within(0.05));
+        assertThat(steady.verdict()).isEqualTo("no clear change");
+    }
+
+    @Test
+    void whereHeightsAreNoted_nothingIsComparedAtUnequalHeight() {
+        StringBuilder table = new StringBuilder("date,landing,height_m,peakG\n");
+        for (int week = 0; week < 6; week++) {
+            table.append("2026-03-0")
+                    .append(week + 1)
+                    .append(",1,0.")
+                    .append(week + 3)
+                    .append(",")
+                    .append(5 + week)
+                    .append('\n');
+        }
+        MeasureCourse peak =
+                Objects.requireNonNull(block(table.toString()).measures().get("peakG"));
+
+        assertThat(peak.trend().verdict()).isNull();
+        assertThat(peak.trend().perWeek()).isNull();
+        assertThat(peak.trend().why()).contains("equal height");
+        assertThat(peak.typicalError()).isNull();
+    }
+
+    /** Fields of the project's contract. */
+    @Test
+    void theDocument_hasTheFieldsOfTheContract() {
+        String text = BlockDocument.of(block("""
+                date,landing,side,form,dropHeightM,trunkLeanDeg.change
+                2026-03-02,1,left,held,0.5,2
+                """));
+        JsonNode root = JsonMapper.builder().build().readTree(text);
+
+        assertThat(root.propertyNames()).contains("athlete", "sessions", "measures", "formHeight");
+        assertThat(root.path("sessions").path(0).propertyNames())
+                .containsExactly("date", "landings", "left", "right", "both", "effortMinutes");
+        JsonNode lean = root.path("measures").path("trunkLeanDeg.change");
+        assertThat(lean.propertyNames())
+                .containsExactly("unit", "sessions", "typicalError", "mdc95", "trend", "sides", "bothFeet");
+        assertThat(lean.path("trend").propertyNames()).contains("perWeek", "low", "high", "verdict", "method");
+        assertThat(lean.path("sides").propertyNames())
+                .contains(
+                        "left",
+                        "right",
+                        "difference",
+                        "low",
+                        "high",
+                        "symmetryIndexPercent",
+                        "verdict",
+                        "neededPerSide",
+                        "method");
+        assertThat(lean.path("sides").path("left").path("median").asDouble()).isEqualTo(-2);
+        assertThat(root.path("formHeight").propertyNames())
+                .containsExactly("heightM", "low", "high", "n", "method", "why");
+        assertThat(root.path("formHeight").path("heightM").isNull()).isTrue();
+        assertThat(root.path("formHeight").path("why").asString()).isNotEmpty();
+        assertThat(root.path("formHeight").path("n").asInt()).isEqualTo(1);
+    }
+
+    @Test
+    void anEmptyBlock_isABlockAllTheSame() {
+        Block block = BlockAnalysis.of("invented", List.of(), List.of(), Map.of());
+
+        assertThat(block.sessions()).isEmpty();
+        assertThat(BlockDocument.of(block)).contains("\"sessions\" : [ ]");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "date,peakG;2026-02-30,5 | line 2",
+                "date,peakG;2026-02-20,5;2026-02-21,much | 'much' in column 'peakG'",
+                "date,side,peakG;2026-02-20,middle,5 | left, right or both",
+                "date,form,peakG;2026-02-20,good,5 | held, strained or lost",
+                "day,peakG;2026-02-20,5 | no column 'date'",
+            })
+    void aTableThatCannotBeUnderstood_isRefusedWithItsLine(String table, String words) {
+        assertThatThrownBy(() -> TidyTable.read("table.csv", table.replace(';', '\n')))
+                .isInstanceOf(UnusableInputException.class)
+                .hasMessageContaining(words);
+    }
+
+    private static Block block(String table) {
+        return BlockAnalysis.of(null, List.of(), TidyTable.read("table.csv", table), Map.of());
+    }
+}

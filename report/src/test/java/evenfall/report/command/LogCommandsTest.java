@@ -1,0 +1,223 @@
+package evenfall.report.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class LogCommandsTest {
+
+    private final JsonMapper mapper = JsonMapper.builder().build();
+
+    @TempDir
+    private Path folder;
+
+    private Path pelvis = Path.of("");
+    private Path log = Path.of("");
+
+    @BeforeEach
+    void writeTable() throws IOException {
+        pelvis = Tables.quiet(folder.resolve("pelvis.csv"));
+        log = folder.resolve("log");
+    }
+
+    @Test
+    void anImportedSession_isThereWithNotesAndDiary() throws IOException {
+        assertThat(note("2026-03-02", "1-2", "--side", "left", "--height", "0.6")
+                        .status())
+                .isZero();
+        assertThat(diary("--soreness", "left calf=3", "--effort", "6", "--minutes", "70", "--result", "reach=31cm")
+                        .status())
+                .isZero();
+        Ran imported = importSession("2026-03-02");
+        Ran session = session("2026-03-02", "json");
+
+        assertThat(imported.status()).as(imported.err()).isZero();
+        assertThat(imported.err()).contains("consent");
+        assertThat(log.resolve("invented/sessions/2026-03-02/raw/pelvis.csv")).hasSameBinaryContentAs(pelvis);
+        JsonNode root = mapper.readTree(session.out());
+        assertThat(root.path("athlete").asString()).isEqualTo("invented");
+        assertThat(root.path("date").asString()).isEqualTo("2026-03-02");
+        assertThat(root.path("diary").path(0).path("soreness").path("left calf").asInt())
+                .isEqualTo(3);
+        assertThat(root.path("diary").path(0).path("results").path("reach").asString())
+                .isEqualTo("31 cm");
+    }
+
+    @Test
+    void aDateThatIsTaken_isRefusedAndNothingChanges() throws IOException {
+        importSession("2026-03-02");
+        Path raw = log.resolve("invented/sessions/2026-03-02/raw/pelvis.csv");
+        byte[] before = Files.readAllBytes(raw);
+        Files.writeString(pelvis, Files.readString(pelvis) + "10000,0,0,1,0,0,0\n");
+        Ran again = importSession("2026-03-02");
+
+        assertThat(again.status()).isEqualTo(2);
+        assertThat(again.err()).contains("2026-03-02-2");
+        assertThat(raw).hasBinaryContent(before);
+        assertThat(importSession("2026-03-02-2").status()).isZero();
+        assertThat(mapper.readTree(block().out()).path("sessions")).hasSize(2);
+    }
+
+    @Test
+    void resultsThatWereThrownAway_areMadeAgain() throws IOException {
+        importSession("2026-03-02");
+        Ran before = session("2026-03-02", "json");
+        Path results = log.resolve("invented/sessions/2026-03-02/results");
+        Files.delete(results.resolve("landings.json"));
+        Files.delete(results);
+        Ran after = session("2026-03-02", "json");
+
+        assertThat(after.out()).isEqualTo(before.out());
+        assertThat(results.resolve("landings.json")).exists();
+    }
+
+    @Test
+    void resultsOfAnotherVersion_areMadeAgainAndSaid() throws IOException {
+        importSession("2026-03-02");
+        Path results = log.resolve("invented/sessions/2026-03-02/results/landings.json");
+        String current = Files.readString(results);
+        Files.writeString(results, current.replaceFirst("\"version\" : \"[^\"]*\"", "\"version\" : \"0.0.9\""));
+        Ran session = session("2026-03-02", "table");
+
+        assertThat(session.status()).isZero();
+        assertThat(session.err()).contains("0.0.9").contains("made again");
+        assertThat(results).hasContent(current);
+        assertThat(session("2026-03-02", "table").err()).isEmpty();
+    }
+
+    @Test
+    void aSessionOfOneDamagedFile_isNamed_andTheOthersStandInTheBlock() throws IOException {
+        importSession("2026-03-02");
+        importSession("2026-03-05");
+        Files.writeString(log.resolve("invented/sessions/2026-03-02/session.json"), "{");
+        Ran session = session("2026-03-02", "json");
+        Ran block = block();
+
+        assertThat(session.status()).isEqualTo(3);
+        assertThat(session.err()).contains("session.json");
+        assertThat(block.status()).isZero();
+        assertThat(block.err()).contains("session.json");
+        assertThat(mapper.readTree(block.out()).path("sessions")).hasSize(1);
+    }
+
+    @Test
+    void anInputThatCannotBeUsed_leavesNoSession() throws IOException {
+        Path broken = Files.writeString(folder.resolve("broken.csv"), "t_ms,ax_g\n1,2\n");
+        Ran ran = Ran.command(
+                "import", "--log", log, "--athlete", "invented", "--date", "2026-03-02", "--pelvis", broken);
+
+        assertThat(ran.status()).isEqualTo(3);
+        assertThat(log.resolve("invented/sessions")).isEmptyDirectory();
+    }
+
+    @Test
+    void effortAndMinutes_standInTheBlock() throws IOException {
+        importSession("2026-03-02");
+        importSession("2026-03-02-2");
+        diary("--effort", "6", "--minutes", "70");
+        JsonNode sessions = mapper.readTree(block().out()).path("sessions");
+
+        assertThat(sessions.path(0).path("effortMinutes").asDouble()).isEqualTo(420);
+        assertThat(sessions.path(1).path("effortMinutes").isNull()).isTrue();
+    }
+
+    @Test
+    void theDiary_printsWhatWasEntered_andPainIsAnswered() {
+        Ran entered = diary("--pain", "right knee=2", "--cue", "quiet feet");
+        Ran printed = diary();
+
+        assertThat(entered.status()).isZero();
+        assertThat(entered.out()).isEmpty();
+        assertThat(entered.err()).contains("no more drops").contains("licensed practitioner");
+        assertThat(printed.out())
+                .contains("2026-03-02")
+                .contains("pain right knee 2 of 10")
+                .contains("cue: quiet feet");
+    }
+
+    @Test
+    void anEmptyLog_givesAnEmptyBlockAndDiary() {
+        assertThat(block().status()).isZero();
+        assertThat(diary().out()).isEqualTo("The diary is empty.\n");
+        assertThat(log.resolve("invented")).isDirectory();
+    }
+
+    @Test
+    void anAthlete_isNoted_printedAndDeleted() throws IOException {
+        importSession("2026-03-02");
+        Ran noted = athlete("--name", "Invented One", "--born", "2001", "--consent", "2026-03-01");
+        Ran limited = athlete("--clinician-limit", "no drops above 0.5 m");
+        Ran asked = athlete("--delete");
+
+        assertThat(noted.out()).contains("Invented One").contains("2001");
+        assertThat(limited.out()).contains("Invented One").contains("no drops above 0.5 m");
+        assertThat(importSession("2026-03-03").err()).isEmpty();
+        assertThat(asked.status()).isEqualTo(2);
+        assertThat(log.resolve("invented")).isDirectory();
+        Ran deleted = athlete("--delete", "--yes");
+        assertThat(deleted.status()).isZero();
+        assertThat(deleted.out()).contains("2 sessions");
+        assertThat(log).isEmptyDirectory();
+    }
+
+    @Test
+    void aTableOfNotes_isTakenInWithTheImport() throws IOException {
+        Path notes = Files.writeString(folder.resolve("notes.csv"), "landing,side,leave_out\n1,left,slipped\n");
+        Ran ran = Ran.command(
+                "import",
+                "--log",
+                log,
+                "--athlete",
+                "invented",
+                "--date",
+                "2026-03-02",
+                "--pelvis",
+                pelvis,
+                "--notes",
+                notes);
+
+        assertThat(ran.status()).isZero();
+        assertThat(Files.readString(log.resolve("invented/notes/2026-03-02/0001.json")))
+                .contains("slipped")
+                .contains("\"left\"");
+        assertThat(session("2026-03-02", "json").err()).contains("notes for landing 1");
+    }
+
+    private Ran importSession(String date) {
+        return Ran.command("import", "--log", log, "--athlete", "invented", "--date", date, "--pelvis", pelvis);
+    }
+
+    private Ran session(String date, String format) {
+        return Ran.command("session", "--log", log, "--athlete", "invented", "--date", date, "--format", format);
+    }
+
+    private Ran block() {
+        return Ran.command("block", "--log", log, "--athlete", "invented", "--format", "json");
+    }
+
+    private Ran note(String date, String landing, Object... more) {
+        return with(more, "note", "--log", log, "--athlete", "invented", "--date", date, "--landing", landing);
+    }
+
+    private Ran diary(Object... more) {
+        return with(more, "diary", "--log", log, "--athlete", "invented", "--date", "2026-03-02");
+    }
+
+    private Ran athlete(Object... more) {
+        return with(more, "athlete", "--log", log, "--athlete", "invented");
+    }
+
+    private static Ran with(Object[] more, Object... first) {
+        Object[] all = new Object[first.length + more.length];
+        System.arraycopy(first, 0, all, 0, first.length);
+        System.arraycopy(more, 0, all, first.length, more.length);
+        return Ran.command(all);
+    }
+}
