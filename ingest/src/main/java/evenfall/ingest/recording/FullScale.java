@@ -38,9 +38,12 @@ final class FullScale {
     /** How near to a usual range, in doublings. */
     private static final double USUAL_WITHIN = 0.005;
 
+    /** Scale factors of the axes differ by less than this; common practice, no source. */
+    private static final double LIKE_OTHER_AXES = 0.9;
+
     private final SampleColumns columns;
     private final int firstColumn;
-    private final double lowest;
+    private double lowest;
     private final BitSet clipped = new BitSet();
     private double range;
 
@@ -61,6 +64,7 @@ final class FullScale {
         if (stated.isPresent()) {
             scale.markStated(stated.getAsDouble());
         } else {
+            scale.raiseToLargest();
             for (int axis = 0; axis < 3; axis++) {
                 scale.infer(firstColumn + axis);
             }
@@ -90,11 +94,19 @@ final class FullScale {
         }
     }
 
+    /** The axes of a sensor share a range, so full scale is not far below the largest value of any of them. */
+    private void raiseToLargest() {
+        float largest = 0;
+        for (int i = 0; i < columns.size(); i++) {
+            for (int axis = 0; axis < 3; axis++) {
+                largest = Math.max(largest, Math.abs(columns.value(firstColumn + axis, i)));
+            }
+        }
+        lowest = Math.max(lowest, LIKE_OTHER_AXES * largest);
+    }
+
     private void infer(int column) {
         double step = NumberGrid.step(columns, column);
-        if (!(step > 0)) {
-            return;
-        }
         Extreme top = new Extreme(column, 1, step);
         Extreme bottom = new Extreme(column, -1, step);
         double fullScale = Math.max(top.fullScale(), bottom.fullScale());
@@ -147,6 +159,8 @@ final class FullScale {
                 extreme = sign > 0 ? Math.max(extreme, next) : Math.min(extreme, next);
             }
             value = extreme;
+            // Values that lie on no grid are as fine as a 16-bit word at least.
+            double steep = STEEP_STEPS * (step > 0 ? step : Math.abs(extreme) / (1 << SURE_WORD));
             int run = 0;
             for (int i = 0; i <= n; i++) {
                 if (i < n && columns.value(column, i) == extreme) {
@@ -154,11 +168,11 @@ final class FullScale {
                 } else if (run > 0) {
                     count += run;
                     int before = i - run - 1;
-                    boolean steep = before >= 0
+                    boolean alone = before >= 0
                             && i < n
-                            && Math.abs(extreme - columns.value(column, before)) > STEEP_STEPS * step
-                            && Math.abs(extreme - columns.value(column, i)) > STEEP_STEPS * step;
-                    if (run > 1 && steep) {
+                            && Math.abs(extreme - columns.value(column, before)) > steep
+                            && Math.abs(extreme - columns.value(column, i)) > steep;
+                    if (run > 1 && alone) {
                         steepRuns++;
                         longestRun = Math.max(longestRun, run);
                     }

@@ -148,7 +148,6 @@ record ColumnName(
             "angle",
             "pos",
             "position",
-            "vel",
             "speed",
             "offset",
             "truth",
@@ -164,15 +163,18 @@ record ColumnName(
     static ColumnName parse(String text) {
         String name = text.strip();
         String bracket = null;
+        StringBuilder outside = new StringBuilder();
         Matcher matcher = BRACKET.matcher(name);
+        int from = 0;
         while (matcher.find()) {
-            bracket = matcher.group(1);
-            if (Unit.parse(bracket).isPresent()) {
-                break;
-            }
+            boolean unit = Unit.parse(matcher.group(1)).isPresent();
+            bracket = unit ? matcher.group(1) : bracket;
+            // What is no unit belongs to the name: "acc x (raw)".
+            outside.append(name, from, matcher.start()).append(unit ? " " : " " + matcher.group(1) + " ");
+            from = matcher.end();
         }
-        String outside = BRACKET.matcher(name).replaceAll(" ");
-        return new Reading(text.strip(), outside, bracket).result();
+        outside.append(name.substring(from));
+        return new Reading(text.strip(), outside.toString(), bracket).result();
     }
 
     private static ColumnName other(String text) {

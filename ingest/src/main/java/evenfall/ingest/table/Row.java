@@ -3,7 +3,7 @@ package evenfall.ingest.table;
 /** The numbers of one row, as they stand in the file; filled anew for every row. */
 final class Row {
 
-    /** The time: the number, or nanoseconds for ISO 8601; the whole of it fits a double but for times past 1970. */
+    /** The number in the time column; not set for ISO 8601. */
     double time;
 
     /** Nanoseconds of an ISO 8601 time. */

@@ -22,6 +22,8 @@ final class SampleCollector {
     private static final int NAMED = 10;
     /** So many bad rows before the first good one, and the file is given up. */
     private static final int HOPELESS = 20_000;
+    /** So many bad rows that are more than the good ones, and the file is given up. */
+    private static final int MOSTLY_BAD = 100_000;
     /** So many rows in a row make a new clock rather than a slip. */
     private static final int NEW_CLOCK = 16;
     /** A pause longer than this is the clock's jump rather than a pause, s. */
@@ -60,7 +62,7 @@ final class SampleCollector {
 
     /** Takes a good row. */
     void add(Row row, long line) {
-        double time = clock.seconds(row, good + holding) + offset;
+        double time = clock.seconds(row, good + bad + holding) + offset;
         if (good == 0) {
             first = time;
         } else if (time < last || time - last > LONGEST_PAUSE) {
@@ -91,6 +93,9 @@ final class SampleCollector {
         if (good == 0 && bad >= HOPELESS) {
             throw noneGood();
         }
+        if (bad >= MOSTLY_BAD && bad > good) {
+            throw tooManyBad();
+        }
     }
 
     /** Takes account of a last row that breaks off; it is no bad row. */
@@ -115,6 +120,12 @@ final class SampleCollector {
                 moment()));
     }
 
+    /** A refusal of a file that goes on and on without a row. */
+    UnusableInputException nothingFor(long lines, long line) {
+        return new UnusableInputException("The file " + file + " holds " + lines + " lines without a sample up to line "
+                + line + ", only blanks, comments or other sensors; check what recorded it.");
+    }
+
     /**
      * The finished stream.
      *
@@ -128,16 +139,7 @@ final class SampleCollector {
             throw noneGood();
         }
         if (bad > BAD_ROWS_ALLOWED && bad * 100 > good + bad) {
-            throw new UnusableInputException(String.format(
-                    Locale.ROOT,
-                    "The file %s has %d bad rows of %d (%.1f %%), more than the 1 %% that may be left out; the first is line"
-                            + " %d: %s; export it again, or check that the layout fits.",
-                    file,
-                    bad,
-                    good + bad,
-                    100.0 * bad / (good + bad),
-                    firstBadLine,
-                    firstReason));
+            throw tooManyBad();
         }
         if (good > 1 && last == first) {
             throw new UnusableInputException("The time in " + file + " never moves: all " + good
@@ -267,6 +269,19 @@ final class SampleCollector {
                             ? "its time is before that of the row before it (line " + lastLine + ")"
                             : "its time is more than a day after that of the row before it");
         }
+    }
+
+    private UnusableInputException tooManyBad() {
+        return new UnusableInputException(String.format(
+                Locale.ROOT,
+                "The file %s has %d bad rows of %d (%.1f %%), more than the 1 %% that may be left out; the first is line"
+                        + " %d: %s; export it again, or check that the layout fits.",
+                file,
+                bad,
+                good + bad,
+                100.0 * bad / (good + bad),
+                firstBadLine,
+                firstReason));
     }
 
     private UnusableInputException noneGood() {

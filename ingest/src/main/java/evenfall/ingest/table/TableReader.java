@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads the samples of one sensor from one table file. */
 final class TableReader {
 
+    /** So many lines without a row of the sensor, and the file is given up; a sensor of ten hours at 400 Hz is less. */
+    private static final long MOST_PASSED_OVER = 20_000_000;
+
     private final @Nullable Layout layout;
 
     TableReader(@Nullable Layout layout) {
@@ -41,16 +44,24 @@ final class TableReader {
     }
 
     private static void collect(RowReader rows, SampleCollector samples, TableSource source) throws IOException {
+        long passedOver = 0;
         while (true) {
             switch (rows.next()) {
-                case ROW -> samples.add(rows.row(), rows.line());
+                case ROW -> {
+                    passedOver = 0;
+                    samples.add(rows.row(), rows.line());
+                }
                 case BAD -> samples.refuse(rows.line(), rows.reason());
                 case HALF_WRITTEN -> {
                     if (source.damage() == null) {
                         samples.halfWritten(rows.line());
                     }
                 }
-                case SKIPPED -> {}
+                case SKIPPED -> {
+                    if (++passedOver > MOST_PASSED_OVER) {
+                        throw samples.nothingFor(MOST_PASSED_OVER, rows.line());
+                    }
+                }
                 case END -> {
                     return;
                 }
