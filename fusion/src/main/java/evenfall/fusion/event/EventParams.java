@@ -109,7 +109,7 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
             int contacts,
             double strength,
             double light) {
-        static final Steps DEFAULT = new Steps(0.75, 0.6, 1.3, 0.45, 1.8, 0.5, 0.8, 3, 0.6, 0.1);
+        static final Steps DEFAULT = new Steps(0.75, 0.6, 1.3, 0.45, 1.8, 0.5, 0.8, 4, 0.6, 0.1);
     }
 
     /**
