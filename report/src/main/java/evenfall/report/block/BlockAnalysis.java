@@ -78,7 +78,7 @@ public final class BlockAnalysis {
                 judged == 0
                         ? "No landing has both a drop height and a form."
                         : "The height up to which form was held is not worked out by this version.");
-        return new Block(athlete, sessions, measures, formHeight);
+        return new Block(athlete, sessions, counted, measures, formHeight);
     }
 
     private int count(SessionDate date, @Nullable Side side) {

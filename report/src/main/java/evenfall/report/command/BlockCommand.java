@@ -4,8 +4,10 @@ import evenfall.report.block.Block;
 import evenfall.report.block.BlockAnalysis;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.TidyTable;
+import evenfall.report.html.BlockPage;
 import evenfall.report.json.BlockDocument;
 import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.result.LoggedBlock;
 import evenfall.report.result.LoggedSessions;
@@ -17,6 +19,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -27,7 +31,8 @@ import picocli.CommandLine.Option;
         description = "A block of training: an athlete's sessions over weeks, or a tidy table of landings.")
 final class BlockCommand implements Task {
 
-    private static final Set<OutputFormat> WRITTEN = EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON);
+    private static final Set<OutputFormat> WRITTEN =
+            EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON, OutputFormat.HTML);
 
     private final Console console;
 
@@ -61,7 +66,7 @@ final class BlockCommand implements Task {
             names = "--format",
             paramLabel = "FORMAT",
             converter = OutputFormat.Converter.class,
-            description = "table (the default) or json.")
+            description = "table (the default), json or html.")
     private OutputFormat format = OutputFormat.TABLE;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
@@ -80,10 +85,10 @@ final class BlockCommand implements Task {
         ResultFile result = ResultFile.at(console, out, table == null ? List.of() : List.of(table));
         Block block = block();
         result.write(text -> {
-            if (written == OutputFormat.JSON) {
-                text.append(BlockDocument.of(block));
-            } else {
-                BlockText.write(block, text);
+            switch (written) {
+                case JSON -> text.append(BlockDocument.of(block));
+                case HTML -> BlockPage.write(block, diary(), text);
+                default -> BlockText.write(block, text);
             }
         });
         return CommandRunner.DONE;
@@ -106,6 +111,16 @@ final class BlockCommand implements Task {
         folder.create();
         LoggedSessions sessions = new LoggedSessions(folder, console.progress(), console::say);
         return LoggedBlock.of(folder, sessions, from, to, console::say);
+    }
+
+    /** The diary up to the last day asked for; a table has none. */
+    private SortedMap<LocalDate, List<DiaryEntry>> diary() throws IOException {
+        if (log == null || athlete == null) {
+            return new TreeMap<>();
+        }
+        SortedMap<LocalDate, List<DiaryEntry>> all =
+                TrainingLog.open(log).athlete(athlete).diary(console::say);
+        return to == null ? all : all.headMap(to.plusDays(1));
     }
 
     private Block ofTable(Path file) throws IOException {

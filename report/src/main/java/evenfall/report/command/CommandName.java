@@ -15,7 +15,8 @@ enum CommandName {
     DIARY,
     SESSION,
     BLOCK,
-    ATHLETE;
+    ATHLETE,
+    DEMO;
 
     String code() {
         return name().toLowerCase(Locale.ROOT);
@@ -33,6 +34,7 @@ enum CommandName {
             case SESSION -> new SessionCommand(console);
             case BLOCK -> new BlockCommand(console);
             case ATHLETE -> new AthleteCommand(console);
+            case DEMO -> new DemoCommand(console);
         };
     }
 

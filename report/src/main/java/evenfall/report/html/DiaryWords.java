@@ -3,9 +3,11 @@ package evenfall.report.html;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Diary entries in words. Entries are the athlete's own: what they name is repeated, not judged. */
@@ -42,6 +44,12 @@ final class DiaryWords {
             add(lines, "caution.pain", regions(pain));
         }
         return lines;
+    }
+
+    /** What of the last day that has an entry must be heeded before the next drop. */
+    static List<String> lastDayCautions(SortedMap<LocalDate, List<DiaryEntry>> diary) {
+        List<DiaryEntry> last = diary.isEmpty() ? null : diary.get(diary.lastKey());
+        return last == null ? List.of() : cautions(last);
     }
 
     private static void add(List<String> lines, String key, String value) {

@@ -53,7 +53,7 @@ final class LandingViews {
                 foot(event),
                 height(event),
                 form(event),
-                event.note().leaveOut() == null,
+                !event.note().leftOut(),
                 reasons(event),
                 groups,
                 science,

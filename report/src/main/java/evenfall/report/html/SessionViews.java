@@ -89,7 +89,7 @@ final class SessionViews {
         long lost = landings.stream()
                 .filter(event -> event.verdict() != null
                         && event.verdict().form() == Form.LOST
-                        && event.note().leaveOut() == null)
+                        && !event.note().leftOut())
                 .count();
         if (lost > 0) {
             cautions.add(WORDS.say("caution.lost", lost));
@@ -100,7 +100,7 @@ final class SessionViews {
     }
 
     private static StripChart.Item item(SessionLanding event) {
-        boolean leftOut = event.note().leaveOut() != null;
+        boolean leftOut = event.note().leftOut();
         String words = WORDS.say(
                 "strip.item",
                 Integer.toString(event.landing().index()),

@@ -30,7 +30,7 @@ public final class SessionSentence {
                 .filter(event -> event.landing().kind() == EventKind.LANDING)
                 .toList();
         List<SessionLanding> counted =
-                all.stream().filter(event -> event.note().leaveOut() == null).toList();
+                all.stream().filter(event -> !event.note().leftOut()).toList();
         List<String> parts = new ArrayList<>();
         parts.add(howMany(counted));
         if (!counted.isEmpty()) {

@@ -1,0 +1,43 @@
+package evenfall.report.command;
+
+import evenfall.report.demo.DemoRun;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Makes an invented block of training and its pages. */
+@Command(
+        name = "demo",
+        description = "An invented athlete and ten invented weeks, through the same code as real recordings:"
+                + " a log, a page for each session and one for the block.")
+final class DemoCommand implements Task {
+
+    private final Console console;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "Where it goes; made if missing, an earlier demo in it is replaced. Default: ${DEFAULT-VALUE}")
+    private Path out = Path.of("evenfall-demo");
+
+    DemoCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException {
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            throw new UsageException(out + " is a file; give --out a folder.");
+        }
+        Path page = new DemoRun(out, console.progress(), console::say).perform();
+        console.endProgress();
+        String place = page.toAbsolutePath().normalize().toUri().toString();
+        ResultFile.at(console, null, List.of())
+                .write(text -> text.append("The demo stands ready. Look at " + place + "\n"));
+        return CommandRunner.DONE;
+    }
+}

@@ -1,0 +1,120 @@
+package evenfall.report.html;
+
+import evenfall.report.block.Block;
+import evenfall.report.block.MeasureCourse;
+import evenfall.report.chart.BlockChart;
+import evenfall.report.chart.BlockChart.Bar;
+import evenfall.report.chart.BlockChart.Count;
+import evenfall.report.chart.BlockChart.Direction;
+import evenfall.report.chart.BlockChart.Feeling;
+import evenfall.report.chart.BlockChart.Median;
+import evenfall.report.chart.BlockChart.Saying;
+import evenfall.report.chart.BlockChart.Sense;
+import evenfall.report.chart.Svg;
+import evenfall.report.log.DiaryEntry;
+import evenfall.report.words.Words;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+
+/** The small charts of a block: form's own measures, then what was done, then what the diary says. */
+final class BlockCharts {
+
+    static final int WIDE = 820;
+    static final int NARROW = 420;
+
+    private static final Words WORDS = Words.beside(BlockCharts.class);
+
+    /** Measures shown, one for each question of form and one more for evenness. */
+    private static final List<Shown> SHOWN = List.of(
+            new Shown("meanBrakingG", Direction.PLAIN, 1),
+            new Shown("pelvicRotationDeg.change", Direction.LEFT_POSITIVE, 0),
+            new Shown("trunkLeanDeg.change", Direction.RIGHT_POSITIVE, 0),
+            new Shown("overFeetM.foreAftLowest", Direction.FORWARD_POSITIVE, 2),
+            new Shown("spineFlexionDeg.change", Direction.FORWARD_POSITIVE, 0));
+
+    private final Block block;
+    private final SortedMap<LocalDate, List<DiaryEntry>> diary;
+
+    BlockCharts(Block block, SortedMap<LocalDate, List<DiaryEntry>> diary) {
+        this.block = block;
+        this.diary = diary;
+    }
+
+    Svg draw(String id, int width, LocalDate from, LocalDate to) {
+        BlockChart chart = new BlockChart(width, from, to);
+        for (Shown shown : SHOWN) {
+            MeasureCourse course = block.measures().get(shown.measure());
+            if (course != null) {
+                List<Median> medians = course.sessions().stream()
+                        .map(each -> new Median(each.date().day(), each.median(), each.low(), each.high()))
+                        .toList();
+                chart.medians(WORDS.say("panel." + shown.measure()), shown.direction(), shown.decimals(), medians);
+            }
+        }
+        if (!block.sessions().isEmpty()) {
+            chart.counts(WORDS.say("panel.landings"), counts());
+        }
+        List<Bar> efforts = efforts();
+        if (!efforts.isEmpty()) {
+            chart.bars(WORDS.say("panel.effort"), efforts);
+        }
+        List<Feeling> feelings = feelings();
+        if (!feelings.isEmpty()) {
+            chart.feelings(WORDS.say("panel.feelings"), feelings);
+        }
+        List<Saying> cues = cues();
+        if (!cues.isEmpty()) {
+            chart.words(WORDS.say("panel.cues"), cues);
+        }
+        return chart.draw(id, WORDS.say("block.chart"));
+    }
+
+    private List<Count> counts() {
+        return block.sessions().stream()
+                .map(each -> new Count(each.date().day(), each.left(), each.both(), each.right()))
+                .toList();
+    }
+
+    private List<Bar> efforts() {
+        List<Bar> bars = new ArrayList<>();
+        block.sessions().forEach(each -> {
+            if (each.effortMinutes() != null) {
+                bars.add(new Bar(each.date().day(), each.effortMinutes()));
+            }
+        });
+        return bars;
+    }
+
+    private List<Feeling> feelings() {
+        List<Feeling> feelings = new ArrayList<>();
+        diary.forEach((day, entries) -> {
+            for (DiaryEntry entry : entries) {
+                entry.soreness()
+                        .forEach((region, size) -> feelings.add(new Feeling(day, Sense.SORENESS, size, region)));
+                entry.pain().forEach((region, size) -> feelings.add(new Feeling(day, Sense.PAIN, size, region)));
+            }
+        });
+        feelings.sort((a, b) -> a.region().compareTo(b.region()));
+        feelings.sort((a, b) -> a.day().compareTo(b.day()));
+        return feelings;
+    }
+
+    /** A cue from the day it changes on; the same cue again says nothing new. */
+    private List<Saying> cues() {
+        List<Saying> cues = new ArrayList<>();
+        diary.forEach((day, entries) -> {
+            for (DiaryEntry entry : entries) {
+                String cue = entry.cue();
+                if (cue != null
+                        && (cues.isEmpty() || !cues.get(cues.size() - 1).words().equals(cue))) {
+                    cues.add(new Saying(day, cue));
+                }
+            }
+        });
+        return cues;
+    }
+
+    private record Shown(String measure, Direction direction, int decimals) {}
+}

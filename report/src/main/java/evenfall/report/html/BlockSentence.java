@@ -1,0 +1,95 @@
+package evenfall.report.html;
+
+import evenfall.report.block.Block;
+import evenfall.report.block.BlockLanding;
+import evenfall.report.form.Form;
+import evenfall.report.log.DiaryEntry;
+import evenfall.report.words.Figures;
+import evenfall.report.words.Words;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** A block in one breath: how many sessions and landings, how often form held, whether anything hurt. */
+final class BlockSentence {
+
+    private static final Words WORDS = Words.beside(BlockSentence.class);
+
+    private BlockSentence() {}
+
+    static String of(Block block, SortedMap<LocalDate, List<DiaryEntry>> diary) {
+        if (block.sessions().isEmpty()) {
+            return WORDS.say("block.none");
+        }
+        List<String> parts = new ArrayList<>();
+        LocalDate first = block.sessions().get(0).date().day();
+        LocalDate last =
+                block.sessions().get(block.sessions().size() - 1).date().day();
+        long weeks = ChronoUnit.DAYS.between(first, last) / 7 + 1;
+        List<BlockLanding> landings = block.landings();
+        String heights = heights(landings);
+        parts.add(WORDS.say("block.sessions", block.sessions().size(), weeks));
+        parts.add(
+                heights.equals(Figures.MISSING)
+                        ? WORDS.say("block.landings", landings.size())
+                        : WORDS.say("block.landings.from", landings.size(), heights));
+        long judged =
+                landings.stream().filter(landing -> landing.form() != null).count();
+        long held =
+                landings.stream().filter(landing -> landing.form() == Form.HELD).count();
+        if (judged > 0) {
+            parts.add(
+                    judged == landings.size()
+                            ? WORDS.say("block.form", held)
+                            : WORDS.say("block.form.of", held, judged));
+        }
+        parts.add(pain(diary));
+        return String.join(" ", parts).strip();
+    }
+
+    /** Lowest to highest drop height in words, or {@link Figures#MISSING}. */
+    static String heights(List<BlockLanding> landings) {
+        List<Double> heights = landings.stream()
+                .map(BlockSentence::height)
+                .filter(Objects::nonNull)
+                .sorted()
+                .toList();
+        if (heights.isEmpty()) {
+            return Figures.MISSING;
+        }
+        String low = Figures.height(heights.get(0));
+        String high = Figures.height(heights.get(heights.size() - 1));
+        return low.equals(high) ? WORDS.say("height.noted", low) : WORDS.say("block.heights", low, high);
+    }
+
+    /** Drop height as noted, else as measured, m, or null. */
+    static @Nullable Double height(BlockLanding landing) {
+        return landing.heightM() != null ? landing.heightM() : landing.values().get("dropHeightM");
+    }
+
+    private static String pain(SortedMap<LocalDate, List<DiaryEntry>> diary) {
+        int days = 0;
+        TreeSet<String> regions = new TreeSet<>();
+        for (List<DiaryEntry> entries : diary.values()) {
+            boolean pain = false;
+            for (DiaryEntry entry : entries) {
+                for (var region : entry.pain().entrySet()) {
+                    if (region.getValue() > 0) {
+                        pain = true;
+                        regions.add(region.getKey());
+                    }
+                }
+            }
+            days += pain ? 1 : 0;
+        }
+        if (diary.isEmpty()) {
+            return "";
+        }
+        return days == 0 ? WORDS.say("block.pain.none") : WORDS.say("block.pain", days, String.join(", ", regions));
+    }
+}

@@ -1,0 +1,171 @@
+package evenfall.report.html;
+
+import evenfall.fusion.landing.Side;
+import evenfall.report.block.Block;
+import evenfall.report.block.BlockLanding;
+import evenfall.report.block.BlockSession;
+import evenfall.report.chart.Mark;
+import evenfall.report.form.Form;
+import evenfall.report.html.view.BlockView;
+import evenfall.report.html.view.DayView;
+import evenfall.report.html.view.MarkView;
+import evenfall.report.html.view.RowView;
+import evenfall.report.log.DiaryEntry;
+import evenfall.report.session.ProgramVersion;
+import evenfall.report.words.Figures;
+import evenfall.report.words.Words;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/** Puts a block into words and charts. */
+final class BlockViews {
+
+    private static final Words WORDS = Words.beside(BlockViews.class);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    private static final double HEIGHT_STEP_M = 0.1;
+
+    private final Block block;
+    private final SortedMap<LocalDate, List<DiaryEntry>> diary;
+    private final @Nullable LocalDate from;
+    private final @Nullable LocalDate to;
+
+    BlockViews(Block block, SortedMap<LocalDate, List<DiaryEntry>> diary) {
+        this.block = block;
+        List<LocalDate> days = new ArrayList<>(diary.keySet());
+        block.sessions().forEach(session -> days.add(session.date().day()));
+        from = block.sessions().isEmpty()
+                ? null
+                : block.sessions().get(0).date().day();
+        // The diary of the days after the last session belongs to it: soreness comes late.
+        to = days.stream().max(Comparator.naturalOrder()).orElse(null);
+        this.diary = from == null ? new TreeMap<>() : diary.tailMap(from);
+    }
+
+    BlockView view() {
+        List<String> urgent = urgent();
+        List<String> cautions = new ArrayList<>(urgent);
+        cautions.add(WORDS.say("caution.always"));
+        cautions.add(WORDS.say("caution.place"));
+        BlockCharts charts = new BlockCharts(block, diary);
+        LocalDate first = from == null ? LocalDate.EPOCH : from;
+        LocalDate last = to == null ? first : to;
+        return new BlockView(
+                block.athlete() == null ? WORDS.say("title.block.table") : WORDS.say("title.block", block.athlete()),
+                from == null ? "" : WORDS.say("block.span", DAY.format(first), DAY.format(last)),
+                BlockSentence.of(block, diary),
+                cautions,
+                urgent.size(),
+                charts.draw("block-wide", BlockCharts.WIDE, first, last),
+                charts.draw("block-narrow", BlockCharts.NARROW, first, last),
+                feet(),
+                heights(),
+                sessions(),
+                days(),
+                method());
+    }
+
+    private List<String> urgent() {
+        List<String> lines = new ArrayList<>();
+        for (String line : DiaryWords.lastDayCautions(diary)) {
+            lines.add(line);
+        }
+        return lines;
+    }
+
+    private static List<MarkView> feet() {
+        return List.of(
+                new MarkView(new Mark(Side.LEFT, Form.HELD).inline(), WORDS.say("foot.left")),
+                new MarkView(new Mark(Side.BOTH, Form.HELD).inline(), WORDS.say("foot.both")),
+                new MarkView(new Mark(Side.RIGHT, Form.HELD).inline(), WORDS.say("foot.right")),
+                new MarkView(new Mark(null, Form.HELD).inline(), WORDS.say("foot.unknown")));
+    }
+
+    /** Landings by height, in steps of a tenth of a metre, and by foot: how many, and in how many form held. */
+    private List<RowView> heights() {
+        SortedMap<Long, List<BlockLanding>> byHeight = new TreeMap<>(Comparator.reverseOrder());
+        List<BlockLanding> unknown = new ArrayList<>();
+        for (BlockLanding landing : block.landings()) {
+            Double height = BlockSentence.height(landing);
+            if (height == null) {
+                unknown.add(landing);
+            } else {
+                byHeight.computeIfAbsent(Math.round(height / HEIGHT_STEP_M), key -> new ArrayList<>())
+                        .add(landing);
+            }
+        }
+        List<RowView> rows = new ArrayList<>();
+        byHeight.forEach((step, landings) ->
+                rows.add(row(WORDS.say("height.noted", Figures.height(step * HEIGHT_STEP_M)), landings)));
+        if (!unknown.isEmpty()) {
+            rows.add(row(WORDS.say("height.unknown"), unknown));
+        }
+        return rows;
+    }
+
+    private static RowView row(String head, List<BlockLanding> landings) {
+        return new RowView(
+                head,
+                List.of(
+                        cell(landings, landing -> landing.side() == Side.LEFT),
+                        cell(landings, landing -> landing.side() == Side.BOTH),
+                        cell(landings, landing -> landing.side() == Side.RIGHT),
+                        cell(landings, landing -> landing.side() == null)));
+    }
+
+    private static String cell(List<BlockLanding> landings, Predicate<BlockLanding> which) {
+        List<BlockLanding> chosen = landings.stream().filter(which).toList();
+        long held =
+                chosen.stream().filter(landing -> landing.form() == Form.HELD).count();
+        return chosen.isEmpty() ? Figures.MISSING : WORDS.say("block.held", held, chosen.size());
+    }
+
+    private List<RowView> sessions() {
+        List<RowView> rows = new ArrayList<>();
+        for (BlockSession session : block.sessions()) {
+            List<BlockLanding> landings = block.landings().stream()
+                    .filter(landing -> landing.date().equals(session.date()))
+                    .toList();
+            rows.add(new RowView(
+                    session.date().toString(),
+                    List.of(
+                            Integer.toString(session.landings()),
+                            Integer.toString(session.left()),
+                            Integer.toString(session.both()),
+                            Integer.toString(session.right()),
+                            Long.toString(landings.stream()
+                                    .filter(landing -> landing.form() == Form.HELD)
+                                    .count()),
+                            BlockSentence.heights(landings),
+                            Figures.fixed(session.effortMinutes(), 0))));
+        }
+        return rows;
+    }
+
+    private List<DayView> days() {
+        List<DayView> days = new ArrayList<>();
+        diary.forEach((day, entries) -> {
+            List<String> lines = DiaryWords.all(entries);
+            if (!lines.isEmpty()) {
+                days.add(new DayView(DAY.format(day), lines));
+            }
+        });
+        return days;
+    }
+
+    private static List<String> method() {
+        return List.of(
+                WORDS.say("block.method.median"),
+                WORDS.say("block.method.leftOut"),
+                WORDS.say("block.method.change"),
+                WORDS.say("method.sides"),
+                WORDS.say("method.version", ProgramVersion.PROGRAM, ProgramVersion.version()));
+    }
+}

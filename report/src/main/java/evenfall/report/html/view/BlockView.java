@@ -1,0 +1,34 @@
+package evenfall.report.html.view;
+
+import evenfall.report.chart.Svg;
+import java.util.List;
+
+/**
+ * The block page.
+ *
+ * @param title for the window's title and the head line
+ * @param span from when to when
+ * @param sentence the block in one breath
+ * @param cautions what to heed before deciding, the gravest first
+ * @param urgent how many of {@code cautions} come from the diary
+ * @param chartWide everything on one axis of days, for a wide window
+ * @param chartNarrow the same for a narrow one
+ * @param feet heads of the columns of {@code heights}
+ * @param heights landings by drop height and foot
+ * @param sessions each session
+ * @param diary the diary, day by day
+ * @param method how to read it, a sentence each
+ */
+public record BlockView(
+        String title,
+        String span,
+        String sentence,
+        List<String> cautions,
+        int urgent,
+        Svg chartWide,
+        Svg chartNarrow,
+        List<MarkView> feet,
+        List<RowView> heights,
+        List<RowView> sessions,
+        List<DayView> diary,
+        List<String> method) {}
