@@ -24,12 +24,13 @@ public final class BlockChart {
     private static final Words WORDS = Words.beside(BlockChart.class);
 
     private static final int TOP = 30;
-    private static final int AIR = 12;
+    private static final int AIR = 24;
+    private static final int ABOVE = 12;
     private static final int PANEL = 84;
     private static final int GAP = 40;
     private static final int BOTTOM = 24;
     private static final int LABELS_LEFT = 72;
-    private static final int LABELS_RIGHT = 14;
+    private static final int LABELS_RIGHT = 28;
 
     private final int width;
     private final LocalDate from;
@@ -55,6 +56,12 @@ public final class BlockChart {
     /** Adds a measure's median and interval in each session. */
     public BlockChart medians(String title, Direction direction, int decimals, List<Median> medians) {
         panels.add(new MedianPanel(title, direction.labels(WORDS, decimals), medians));
+        return this;
+    }
+
+    /** Adds drop heights, each filled as far as form held there. */
+    public BlockChart heights(String title, List<Held> heights) {
+        panels.add(new HeightPanel(title, heights));
         return this;
     }
 
@@ -99,7 +106,7 @@ public final class BlockChart {
         CombinedDomainXYPlot whole = new CombinedDomainXYPlot(days);
         Plots.plain(whole);
         whole.setGap(GAP);
-        whole.setInsets(new RectangleInsets(AIR, 0, 0, AIR));
+        whole.setInsets(new RectangleInsets(ABOVE, 0, 0, AIR));
         AxisSpace below = new AxisSpace();
         below.setBottom(BOTTOM);
         whole.setFixedDomainAxisSpace(below);
@@ -118,7 +125,7 @@ public final class BlockChart {
         Plots.chart(whole)
                 .draw(
                         graphics,
-                        new Rectangle2D.Double(0, TOP - AIR, width - LABELS_RIGHT + AIR, height - TOP + AIR),
+                        new Rectangle2D.Double(0, TOP - ABOVE, width - LABELS_RIGHT + AIR, height - TOP + ABOVE),
                         info);
         for (int p = 0; p < n; p++) {
             DayPanel panel = panels.get(p);
@@ -158,13 +165,15 @@ public final class BlockChart {
         PLAIN,
         LEFT_POSITIVE,
         RIGHT_POSITIVE,
-        FORWARD_POSITIVE;
+        FORWARD_POSITIVE,
+        BEFORE_POSITIVE;
 
         AxisWords labels(Words words, int decimals) {
             return switch (this) {
                 case PLAIN -> AxisWords.plain(decimals);
                 case LEFT_POSITIVE -> AxisWords.sided(words, "axis.left", "axis.right", decimals);
                 case RIGHT_POSITIVE -> AxisWords.sided(words, "axis.right", "axis.left", decimals);
+                case BEFORE_POSITIVE -> AxisWords.sided(words, "axis.before", "axis.behind", decimals);
                 case FORWARD_POSITIVE -> AxisWords.sided(words, "axis.forward", "axis.backward", decimals);
             };
         }
@@ -176,6 +185,9 @@ public final class BlockChart {
             double median,
             @Nullable Double low,
             @Nullable Double high) {}
+
+    /** A session's landings from one height, m: in how many form held, of how many that were judged (1 or more). */
+    public record Held(LocalDate day, double heightM, int held, int judged) {}
 
     /** A session's landings by foot. */
     public record Count(LocalDate day, int left, int both, int right) {}

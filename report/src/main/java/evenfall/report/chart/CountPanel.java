@@ -12,7 +12,11 @@ import org.jfree.chart.axis.NumberAxis;
 /** Landings of each session by foot: left, both, right, left always left of right. */
 final class CountPanel implements BlockChart.DayPanel {
 
-    private static final double BAR = 5;
+    /** Room for one session, in days, and the narrowest bar that carries a letter. */
+    private static final double ROOM_DAYS = 2.6;
+
+    private static final double WIDEST = 9;
+    private static final double LETTERED = 7;
 
     private final String title;
     private final Words words;
@@ -44,24 +48,27 @@ final class CountPanel implements BlockChart.DayPanel {
     @Override
     public void draw(Graphics2D graphics, Place place) {
         graphics.setFont(Ink.SMALL);
+        double room = place.area().getWidth() / place.days().getRange().getLength() * ROOM_DAYS;
+        double bar = Math.min(WIDEST, room / 3);
         for (Count count : counts) {
             double x = place.x(count.day());
-            bar(graphics, place, x - 1.5 * BAR, count.left(), Ink.LEFT, words.say("side.letter.left"));
-            bar(graphics, place, x - 0.5 * BAR, count.both(), Ink.BOTH, "");
-            bar(graphics, place, x + 0.5 * BAR, count.right(), Ink.RIGHT, words.say("side.letter.right"));
+            bar(graphics, place, x - 1.5 * bar, bar, count.left(), Ink.LEFT, words.say("side.letter.left"));
+            bar(graphics, place, x - 0.5 * bar, bar, count.both(), Ink.BOTH, "");
+            bar(graphics, place, x + 0.5 * bar, bar, count.right(), Ink.RIGHT, words.say("side.letter.right"));
         }
     }
 
-    private static void bar(Graphics2D graphics, Place place, double x, int count, Color ink, String letter) {
+    private static void bar(
+            Graphics2D graphics, Place place, double x, double width, int count, Color ink, String letter) {
         if (count == 0) {
             return;
         }
         double top = place.y(count);
         graphics.setPaint(ink);
-        graphics.fill(new Rectangle2D.Double(x, top, BAR - 1, place.y(0) - top));
-        if (!letter.isEmpty()) {
-            double width = Plots.width(Ink.SMALL, letter, graphics);
-            graphics.drawString(letter, (float) (x + (BAR - 1 - width) / 2), (float) top - 3);
+        graphics.fill(new Rectangle2D.Double(x, top, width - 1, place.y(0) - top));
+        if (!letter.isEmpty() && width >= LETTERED) {
+            double letterWidth = Plots.width(Ink.SMALL, letter, graphics);
+            graphics.drawString(letter, (float) (x + (width - 1 - letterWidth) / 2), (float) top - 3);
         }
     }
 }

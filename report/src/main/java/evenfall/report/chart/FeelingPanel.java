@@ -75,16 +75,17 @@ final class FeelingPanel implements BlockChart.DayPanel {
     private static void name(
             Graphics2D graphics, Place place, String words, double x, double y, List<Rectangle2D> taken) {
         double width = Plots.width(Ink.SMALL, words, graphics);
-        double right = x + RADIUS + 3;
-        double left = right + width > place.area().getMaxX() + 10 ? x - RADIUS - 3 - width : right;
-        Rectangle2D box = new Rectangle2D.Double(left, y - 6, width, 12);
-        for (Rectangle2D other : taken) {
-            if (other.intersects(box)) {
+        double[] starts = {x + RADIUS + 3, x - RADIUS - 3 - width};
+        for (double left : starts) {
+            Rectangle2D box = new Rectangle2D.Double(left, y - 6, width, 12);
+            boolean inside = left >= place.area().getMinX()
+                    && left + width <= place.area().getMaxX() + 20;
+            if (inside && taken.stream().noneMatch(other -> other.intersects(box))) {
+                taken.add(box);
+                graphics.drawString(words, (float) left, (float) y + 4);
                 return;
             }
         }
-        taken.add(box);
-        graphics.drawString(words, (float) left, (float) y + 4);
     }
 
     private static Shape diamond(double x, double y) {

@@ -20,7 +20,8 @@ final class Plots {
     static NumberAxis axis(double low, double high, double step, NumberFormat labels) {
         NumberAxis axis = new NumberAxis();
         axis.setAutoRange(false);
-        axis.setRange(low, high);
+        // A hair more, so that rounding cannot push the last tick off the end.
+        axis.setRange(low, high + 1e-9 * (high - low));
         axis.setTickUnit(new NumberTickUnit(step, labels));
         axis.setTickLabelFont(Ink.SMALL);
         axis.setTickLabelPaint(Ink.GREY);

@@ -1,27 +1,32 @@
 package evenfall.report.html;
 
 import evenfall.report.block.Block;
+import evenfall.report.block.BlockLanding;
+import evenfall.report.block.BlockSession;
 import evenfall.report.block.MeasureCourse;
 import evenfall.report.chart.BlockChart;
 import evenfall.report.chart.BlockChart.Bar;
 import evenfall.report.chart.BlockChart.Count;
 import evenfall.report.chart.BlockChart.Direction;
 import evenfall.report.chart.BlockChart.Feeling;
+import evenfall.report.chart.BlockChart.Held;
 import evenfall.report.chart.BlockChart.Median;
 import evenfall.report.chart.BlockChart.Saying;
 import evenfall.report.chart.BlockChart.Sense;
 import evenfall.report.chart.Svg;
+import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** The small charts of a block: form's own measures, then what was done, then what the diary says. */
 final class BlockCharts {
 
-    static final int WIDE = 820;
+    static final int WIDE = 1100;
     static final int NARROW = 420;
 
     private static final Words WORDS = Words.beside(BlockCharts.class);
@@ -31,7 +36,7 @@ final class BlockCharts {
             new Shown("meanBrakingG", Direction.PLAIN, 1),
             new Shown("pelvicRotationDeg.change", Direction.LEFT_POSITIVE, 0),
             new Shown("trunkLeanDeg.change", Direction.RIGHT_POSITIVE, 0),
-            new Shown("overFeetM.foreAftLowest", Direction.FORWARD_POSITIVE, 2),
+            new Shown("overFeetM.foreAftLowest", Direction.BEFORE_POSITIVE, 2),
             new Shown("spineFlexionDeg.change", Direction.FORWARD_POSITIVE, 0));
 
     private final Block block;
@@ -44,6 +49,10 @@ final class BlockCharts {
 
     Svg draw(String id, int width, LocalDate from, LocalDate to) {
         BlockChart chart = new BlockChart(width, from, to);
+        List<Held> heights = heights();
+        if (!heights.isEmpty()) {
+            chart.heights(WORDS.say("panel.heights"), heights);
+        }
         for (Shown shown : SHOWN) {
             MeasureCourse course = block.measures().get(shown.measure());
             if (course != null) {
@@ -69,6 +78,27 @@ final class BlockCharts {
             chart.words(WORDS.say("panel.cues"), cues);
         }
         return chart.draw(id, WORDS.say("block.chart"));
+    }
+
+    private List<Held> heights() {
+        List<Held> heights = new ArrayList<>();
+        for (BlockSession session : block.sessions()) {
+            SortedMap<Double, List<BlockLanding>> byHeight = new TreeMap<>();
+            for (BlockLanding landing : block.landings()) {
+                Double height = BlockSentence.told(landing);
+                if (landing.date().equals(session.date()) && height != null && landing.form() != null) {
+                    byHeight.computeIfAbsent(height, key -> new ArrayList<>()).add(landing);
+                }
+            }
+            byHeight.forEach((height, landings) -> heights.add(new Held(
+                    session.date().day(),
+                    height,
+                    (int) landings.stream()
+                            .filter(landing -> landing.form() == Form.HELD)
+                            .count(),
+                    landings.size())));
+        }
+        return heights;
     }
 
     private List<Count> counts() {

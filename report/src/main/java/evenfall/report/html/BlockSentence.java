@@ -55,7 +55,7 @@ final class BlockSentence {
     /** Lowest to highest drop height in words, or {@link Figures#MISSING}. */
     static String heights(List<BlockLanding> landings) {
         List<Double> heights = landings.stream()
-                .map(BlockSentence::height)
+                .map(BlockSentence::told)
                 .filter(Objects::nonNull)
                 .sorted()
                 .toList();
@@ -70,6 +70,15 @@ final class BlockSentence {
     /** Drop height as noted, else as measured, m, or null. */
     static @Nullable Double height(BlockLanding landing) {
         return landing.heightM() != null ? landing.heightM() : landing.values().get("dropHeightM");
+    }
+
+    /** A noted height as it is; a measured one to a tenth of a metre. */
+    static @Nullable Double told(BlockLanding landing) {
+        Double height = height(landing);
+        if (height == null || landing.heightM() != null) {
+            return height;
+        }
+        return Math.round(height * 10) / 10.0;
     }
 
     private static String pain(SortedMap<LocalDate, List<DiaryEntry>> diary) {

@@ -30,7 +30,7 @@ final class BlockViews {
 
     private static final Words WORDS = Words.beside(BlockViews.class);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
-    private static final double HEIGHT_STEP_M = 0.1;
+    private static final double CENTIMETRES = 100;
 
     private final Block block;
     private final SortedMap<LocalDate, List<DiaryEntry>> diary;
@@ -88,22 +88,22 @@ final class BlockViews {
                 new MarkView(new Mark(null, Form.HELD).inline(), WORDS.say("foot.unknown")));
     }
 
-    /** Landings by height, in steps of a tenth of a metre, and by foot: how many, and in how many form held. */
+    /** Landings by height, noted or to a tenth of a metre, and by foot: how many, and in how many form held. */
     private List<RowView> heights() {
         SortedMap<Long, List<BlockLanding>> byHeight = new TreeMap<>(Comparator.reverseOrder());
         List<BlockLanding> unknown = new ArrayList<>();
         for (BlockLanding landing : block.landings()) {
-            Double height = BlockSentence.height(landing);
+            Double height = BlockSentence.told(landing);
             if (height == null) {
                 unknown.add(landing);
             } else {
-                byHeight.computeIfAbsent(Math.round(height / HEIGHT_STEP_M), key -> new ArrayList<>())
+                byHeight.computeIfAbsent(Math.round(height * CENTIMETRES), key -> new ArrayList<>())
                         .add(landing);
             }
         }
         List<RowView> rows = new ArrayList<>();
-        byHeight.forEach((step, landings) ->
-                rows.add(row(WORDS.say("height.noted", Figures.height(step * HEIGHT_STEP_M)), landings)));
+        byHeight.forEach((height, landings) ->
+                rows.add(row(WORDS.say("height.noted", Figures.height(height / CENTIMETRES)), landings)));
         if (!unknown.isEmpty()) {
             rows.add(row(WORDS.say("height.unknown"), unknown));
         }

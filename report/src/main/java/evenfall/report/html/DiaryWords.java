@@ -60,7 +60,9 @@ final class DiaryWords {
 
     private static String regions(Map<String, Integer> regions) {
         List<String> words = new ArrayList<>();
-        new TreeMap<>(regions).forEach((region, size) -> words.add(WORDS.say("region", region, size.toString())));
+        new TreeMap<>(regions)
+                .forEach((region, size) -> words.add(
+                        size == 0 ? WORDS.say("region.none", region) : WORDS.say("region", region, size.toString())));
         return String.join(", ", words);
     }
 

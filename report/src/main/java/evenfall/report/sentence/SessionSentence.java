@@ -62,12 +62,21 @@ public final class SessionSentence {
                 : event.landing().measures().fall().dropHeightM();
     }
 
+    /** A noted height as it is; a measured one to a tenth of a metre, which is what it is worth in a sentence. */
+    private static @Nullable Double told(SessionLanding event) {
+        Double height = height(event);
+        if (height == null || event.note().heightM() != null) {
+            return height;
+        }
+        return Math.round(height * 10) / 10.0;
+    }
+
     private static String howMany(List<SessionLanding> counted) {
         if (counted.isEmpty()) {
             return WORDS.say("landings");
         }
         List<Double> heights = counted.stream()
-                .map(SessionSentence::height)
+                .map(SessionSentence::told)
                 .filter(Objects::nonNull)
                 .sorted()
                 .toList();

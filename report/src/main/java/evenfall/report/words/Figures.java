@@ -31,9 +31,10 @@ public final class Figures {
         return fixed(value == null ? null : Math.abs(value), decimals);
     }
 
-    /** A drop height, m: one decimal. */
+    /** A drop height, m: one decimal, or two where the second is not 0. */
     public static String height(@Nullable Double metres) {
-        return fixed(metres, 1);
+        String digits = fixed(metres, 2);
+        return digits.endsWith("0") ? digits.substring(0, digits.length() - 1) : digits;
     }
 
     /** A moment of a recording as minutes and seconds, such as {@code 4:07}. */
