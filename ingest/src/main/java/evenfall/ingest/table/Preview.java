@@ -36,6 +36,9 @@ record Preview(String name, List<String> lines) {
         int start = 0;
         while (start < bytes.length) {
             int end = Cells.lineEnd(bytes, start, bytes.length);
+            if (end - start > RowReader.LONGEST_ROW && RowReader.erased(bytes, start, end) >= 0) {
+                break; // what follows is for the reading of rows to judge
+            }
             if (end - start > RowReader.LONGEST_ROW) {
                 throw RowReader.tooLong(name, lines.size() + 1L);
             }

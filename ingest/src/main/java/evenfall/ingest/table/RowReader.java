@@ -136,18 +136,16 @@ final class RowReader {
                 return unfinished ? Outcome.HALF_WRITTEN : thisSensor ? Outcome.ROW : Outcome.SKIPPED;
             }
         }
-        int erased = erased();
+        int erased = erased(buffer, position, limit);
         return erased < 0 ? text() : skipErased(erased);
     }
 
-    /** Where in this line zero bytes or erased memory begin, as a power cut leaves them; -1 if nowhere. */
-    private int erased() {
-        int p = position;
-        while (p < limit && buffer[p] != '\n' && buffer[p] != '\r') {
-            if (isErased(buffer[p])) {
+    /** Where in a line zero bytes or erased memory begin, as a power cut leaves them; -1 if nowhere. */
+    static int erased(byte[] bytes, int start, int limit) {
+        for (int p = start; p < limit && bytes[p] != '\n' && bytes[p] != '\r'; p++) {
+            if (isErased(bytes[p])) {
                 return p;
             }
-            p++;
         }
         return -1;
     }

@@ -79,7 +79,7 @@ final class RowText {
             count--;
         }
         if (plan.cells() > 0 && count != plan.cells()) {
-            bad("it has " + count + " cells where the others have " + plan.cells());
+            bad("it has " + count + (count == 1 ? " cell" : " cells") + " where the others have " + plan.cells());
             return;
         }
         if (plan.sensorColumn() >= 0 && !cells.get(plan.sensorColumn()).strip().equals(plan.sensor())) {

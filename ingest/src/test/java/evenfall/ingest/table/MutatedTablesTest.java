@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class MutatedTablesTest {
 
-    private static final int FILES = 1500;
+    private static final int FILES = 1000;
     private static final int ROWS = 330;
     private static final String HEADER = "t_ms,ax_g,ay_g,az_g,gx_dps,gy_dps,gz_dps";
     private static final double TOLERANCE = 1e-5;
