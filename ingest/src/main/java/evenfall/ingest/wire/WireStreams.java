@@ -60,7 +60,7 @@ public final class WireStreams implements SampleReceiver {
         Sensor sensor = sensors.get(place);
         return sensor == null
                 ? null
-                : new SensorRecording(source, sensor.builder.build(), null, sensor.findings(place));
+                : new SensorRecording(source, sensor.builder.findClipping().build(), null, sensor.findings(place));
     }
 
     private static final class Sensor {

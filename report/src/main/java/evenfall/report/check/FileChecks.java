@@ -1,6 +1,8 @@
 package evenfall.report.check;
 
+import evenfall.fusion.analysis.BodyChecks;
 import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.quality.QualityCheck;
@@ -8,20 +10,20 @@ import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.table.RecordingFiles;
-import evenfall.report.result.RecordingInput;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks files over one by one.
+ * Looks files over one by one, and two of them as a pair where one is the pelvis's and one the upper back's.
  *
- * <p>Where a sensor was worn is told by the layout, or by the name of the file ({@code pelvis} or {@code sacrum};
- * {@code back}, {@code trunk} or {@code thorax}).
+ * <p>Which is which is told by the layout, by the names of the files ({@code pelvis} or {@code sacrum}; {@code back},
+ * {@code trunk} or {@code thorax}), or, for two files whose names say nothing, by their order.
  */
 public final class FileChecks {
 
@@ -36,13 +38,22 @@ public final class FileChecks {
      */
     public static List<CheckedFile> check(List<Path> files, @Nullable Path layout, Progress progress)
             throws IOException {
-        files.forEach(RecordingInput::requireFile);
-        if (layout != null) {
-            RecordingInput.requireFile(layout);
+        List<@Nullable Place> places = new ArrayList<>();
+        files.forEach(file -> places.add(place(file)));
+        boolean named = places.contains(Place.PELVIS) && places.contains(Place.UPPER_BACK);
+        boolean nameless = places.stream().allMatch(Objects::isNull);
+        List<Recording> recordings = new ArrayList<>();
+        for (Path file : files) {
+            recordings.add(RecordingFiles.read(file, null, layout, progress));
+        }
+        boolean single = recordings.stream().allMatch(recording -> recording.upperBack() == null);
+        if (files.size() == 2 && (named || nameless) && single) {
+            boolean turned = places.get(0) == Place.UPPER_BACK;
+            return pair(files, recordings, turned);
         }
         List<CheckedFile> checked = new ArrayList<>();
-        for (Path file : files) {
-            checked.add(one(file, RecordingFiles.read(file, null, layout, progress), place(file)));
+        for (int i = 0; i < files.size(); i++) {
+            checked.add(one(files.get(i), recordings.get(i), places.get(i)));
         }
         return checked;
     }
@@ -50,11 +61,44 @@ public final class FileChecks {
     private static CheckedFile one(Path file, Recording recording, @Nullable Place place) {
         SensorRecording upperBack = recording.upperBack();
         if (upperBack == null) {
-            return checked(file, recording.pelvis(), at(QualityCheck.check(recording.pelvis()), place));
+            List<Finding> findings = new ArrayList<>(QualityCheck.check(recording.pelvis()));
+            findings.addAll(body(BodyChecks.find(recording.pelvis()), findings));
+            return checked(file, recording.pelvis(), at(findings, place));
         }
         List<Finding> findings = new ArrayList<>(at(QualityCheck.check(recording.pelvis()), Place.PELVIS));
         findings.addAll(at(QualityCheck.check(upperBack), Place.UPPER_BACK));
+        findings.addAll(body(BodyChecks.find(recording), findings));
         return checked(file, recording.pelvis(), findings);
+    }
+
+    private static List<CheckedFile> pair(List<Path> files, List<Recording> recordings, boolean turned) {
+        SensorRecording first = recordings.get(0).pelvis();
+        SensorRecording second = recordings.get(1).pelvis();
+        Place firstPlace = turned ? Place.UPPER_BACK : Place.PELVIS;
+        Place secondPlace = turned ? Place.PELVIS : Place.UPPER_BACK;
+        List<Finding> ofFirst = new ArrayList<>(at(QualityCheck.check(first), firstPlace));
+        List<Finding> ofSecond = new ArrayList<>(at(QualityCheck.check(second), secondPlace));
+        Recording both = turned ? new Recording(second, first) : new Recording(first, second);
+        for (Finding finding : BodyChecks.find(both)) {
+            List<Finding> own = finding.sensor() == secondPlace ? ofSecond : ofFirst;
+            own.addAll(body(List.of(finding), own));
+            if (finding.sensor() == null) {
+                ofSecond.add(finding);
+            }
+        }
+        return List.of(checked(files.get(0), first, ofFirst), checked(files.get(1), second, ofSecond));
+    }
+
+    /** Samples in the wrong unit, or none worth the name, say nothing about how a sensor sits. */
+    private static List<Finding> body(List<Finding> ofBody, List<Finding> ofSamples) {
+        boolean unsound = ofSamples.stream()
+                .anyMatch(finding -> finding.code() == FindingCode.UNITS || finding.code() == FindingCode.DEAD_SENSOR);
+        return unsound
+                ? ofBody.stream()
+                        .filter(finding -> finding.code() != FindingCode.STRAP_MOVED
+                                && finding.code() != FindingCode.SENSORS_SWAPPED)
+                        .toList()
+                : ofBody;
     }
 
     private static List<Finding> at(List<Finding> findings, @Nullable Place place) {

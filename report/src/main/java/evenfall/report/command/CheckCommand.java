@@ -3,6 +3,7 @@ package evenfall.report.command;
 import evenfall.report.check.CheckedFile;
 import evenfall.report.check.FileChecks;
 import evenfall.report.json.CheckDocument;
+import evenfall.report.result.RecordingInput;
 import evenfall.report.table.CheckText;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -49,6 +50,10 @@ final class CheckCommand implements Task {
     @Override
     public int perform() throws IOException {
         OutputFormat written = format.among(WRITTEN);
+        files.forEach(RecordingInput::requireFile);
+        if (layout != null) {
+            RecordingInput.requireFile(layout);
+        }
         List<CheckedFile> checked = FileChecks.check(files, layout, console.progress());
         ResultFile.at(console, null, files).write(out -> {
             if (written == OutputFormat.JSON) {

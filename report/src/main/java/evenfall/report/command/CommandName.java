@@ -10,6 +10,8 @@ enum CommandName {
     LANDINGS,
     ORIENTATION,
     CHECK,
+    SEND,
+    RECORD,
     IMPORT,
     NOTE,
     DIARY,
@@ -28,6 +30,8 @@ enum CommandName {
             case LANDINGS -> new LandingsCommand(console);
             case ORIENTATION -> new OrientationCommand(console);
             case CHECK -> new CheckCommand(console);
+            case SEND -> new SendCommand(console);
+            case RECORD -> new RecordCommand(console);
             case IMPORT -> new ImportCommand(console);
             case NOTE -> new NoteCommand(console);
             case DIARY -> new DiaryCommand(console);

@@ -40,6 +40,11 @@ public final class SessionFolder {
         return LogJson.read(folder.resolve(MANIFEST), Manifest.class);
     }
 
+    /** The folder of the raw files. */
+    public Path rawFolder() {
+        return folder.resolve(RAW);
+    }
+
     /** A raw file by its name in the manifest. */
     public Path raw(String name) {
         return folder.resolve(RAW).resolve(name);

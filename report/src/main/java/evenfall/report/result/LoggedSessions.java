@@ -3,6 +3,8 @@ package evenfall.report.result;
 import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recorder.KeptRecording;
+import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.form.FormJudge;
 import evenfall.report.form.FormLimits;
@@ -126,6 +128,9 @@ public final class LoggedSessions {
     }
 
     private RecordingAnalysis made(SessionFolder folder, Manifest manifest) throws IOException {
+        if (manifest.kind().equals(Manifest.WIRE)) {
+            return madeLive(folder, manifest);
+        }
         if (!manifest.kind().equals(Manifest.TABLES)) {
             throw new UnusableInputException("The session " + folder.date() + " holds raw files of the kind '"
                     + manifest.kind() + "', which this version cannot read; use the version that stored it.");
@@ -134,6 +139,16 @@ public final class LoggedSessions {
                 required(folder, manifest), file(folder, manifest, "upper-back"), file(folder, manifest, "layout"));
         RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
         folder.storeResult(DOCUMENT, document(names(manifest), analysis));
+        return analysis;
+    }
+
+    private RecordingAnalysis madeLive(SessionFolder folder, Manifest manifest) throws IOException {
+        boolean growing = KeptRecording.beingWritten(folder.rawFolder());
+        Recording recording = KeptRecording.read(folder.rawFolder(), progress);
+        RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
+        if (!growing) {
+            folder.storeResult(DOCUMENT, document(names(manifest), analysis));
+        }
         return analysis;
     }
 
@@ -155,6 +170,9 @@ public final class LoggedSessions {
     }
 
     private static List<String> names(Manifest manifest) {
+        if (manifest.kind().equals(Manifest.WIRE)) {
+            return List.of("recorded live");
+        }
         return manifest.files().stream()
                 .filter(file -> !"layout".equals(file.role()))
                 .map(RawFile::original)

@@ -1,0 +1,135 @@
+package evenfall.report.command;
+
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.recorder.KeptRecording;
+import evenfall.ingest.recorder.WireRecorder;
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.serial.Port;
+import evenfall.ingest.serial.SerialPorts;
+import evenfall.report.live.LiveLandings;
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.LiveStore;
+import evenfall.report.log.SessionDate;
+import evenfall.report.log.SessionFolder;
+import evenfall.report.result.LoggedSessions;
+import evenfall.report.result.SessionReading;
+import evenfall.report.session.ProgramVersion;
+import evenfall.report.session.Session;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Records live into the log and shows each landing once. */
+@Command(
+        name = "record",
+        description =
+                "Records live: shows each landing as soon as it is settled; at the end (Ctrl-C or --seconds) analyses"
+                        + " the whole again and stores it under today's date. Not a medical device: pain means stop.")
+final class RecordCommand implements Task {
+
+    private static final Set<OutputFormat> WRITTEN = EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON);
+
+    private final Console console;
+
+    @Mixin
+    private LogOptions log;
+
+    @Option(
+            names = "--port",
+            required = true,
+            paramLabel = "PATH",
+            description = "The port of the receiver; again for a second one.")
+    private List<String> ports = new ArrayList<>();
+
+    @Option(names = "--baud", paramLabel = "N", description = "Speed of the ports, ${DEFAULT-VALUE} if not given.")
+    private int baud = SerialPorts.USUAL_BAUD;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            description = "Ends so long after the start; without it Ctrl-C ends.")
+    private double seconds = Double.POSITIVE_INFINITY;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            converter = OutputFormat.Converter.class,
+            description = "table (one line a landing, the default) or json (one object a line).")
+    private OutputFormat format = OutputFormat.TABLE;
+
+    RecordCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException, InterruptedException {
+        OutputFormat written = format.among(WRITTEN);
+        if (baud <= 0 || !(seconds > 0)) {
+            throw new UsageException("--baud and --seconds take numbers above 0.");
+        }
+        List<Port> open = open();
+        try (EndOnSignal signal = new EndOnSignal()) {
+            AthleteFolder athlete = log.open();
+            Consent.remind(athlete, console);
+            SessionFolder session = athlete.locked(console::say, () -> begin(athlete));
+            Path raw = session.rawFolder();
+            LiveLandings live = new LiveLandings(recording -> SessionReading.ofRecording(recording, FilterKind.LIVE));
+            try (WireRecorder recorder = new WireRecorder(raw, open, Clock.system(ZoneId.systemDefault()))) {
+                console.say("Recording " + athlete.id() + " into " + session.folder() + "; "
+                        + (Double.isInfinite(seconds) ? "Ctrl-C ends." : "it ends by itself."));
+                new RecordLoop(console, recorder, live, written).run(seconds, signal);
+            }
+            return finish(athlete, session, signal);
+        } finally {
+            open.forEach(Port::close);
+        }
+    }
+
+    private List<Port> open() {
+        List<Port> open = new ArrayList<>();
+        try {
+            for (String path : ports) {
+                open.add(SerialPorts.open(path, baud));
+            }
+        } catch (UnusableInputException e) {
+            open.forEach(Port::close);
+            throw e;
+        }
+        return open;
+    }
+
+    private static SessionFolder begin(AthleteFolder athlete) throws IOException {
+        SessionDate date = new SessionDate(LocalDate.now(ZoneId.systemDefault()), 0);
+        while (athlete.session(date).exists()) {
+            date = date.next();
+        }
+        SessionFolder session = athlete.session(date);
+        LiveStore.begin(session, ProgramVersion.PROGRAM + " " + ProgramVersion.version(), Now.text());
+        return session;
+    }
+
+    private int finish(AthleteFolder athlete, SessionFolder session, EndOnSignal signal) throws IOException {
+        if (LiveStore.removeIfNothingCame(session, KeptRecording.files(session.rawFolder()))) {
+            throw new UnusableInputException("Nothing came from " + String.join(" and ", ports)
+                    + ", so nothing was stored; look whether the sensors are switched on and try again.");
+        }
+        Optional<Session> stored = athlete.locked(
+                console::say,
+                () -> Optional.of(
+                        new LoggedSessions(athlete, console.progress(), console::say).summary(session.date())));
+        stored.ifPresent(whole -> console.say(RecordLoop.landings(whole) + " of " + athlete.id() + " on "
+                + session.date() + " stored in " + session.folder() + "."));
+        signal.done(CommandRunner.DONE);
+        return CommandRunner.DONE;
+    }
+}
