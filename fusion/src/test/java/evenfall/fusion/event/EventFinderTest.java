@@ -113,6 +113,30 @@ final class EventFinderTest {
         assertThat(script.events(RATE, Quaternion.IDENTITY)).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {25, 80})
+    void a_drop_that_ends_lying_is_a_fall_and_one_that_ends_bent_a_landing(double degrees) {
+        VerticalScript script = drop(new VerticalScript().stand(3), 0.4);
+        double bent = script.end();
+        script.stand(3);
+        double half = Math.toRadians(degrees) / 2;
+        Quaternion after = new Quaternion(Math.cos(half), Math.sin(half), 0, 0);
+        SensorStream upright = script.stream(RATE, Quaternion.IDENTITY);
+        SensorStream tipped = script.stream(RATE, after);
+        SensorStream.Builder builder = new SensorStream.Builder();
+        float[] wxyz = new float[4 * upright.size()];
+        for (int i = 0; i < upright.size(); i++) {
+            boolean over = upright.time(i) > bent;
+            SensorStream now = over ? tipped : upright;
+            builder.add(now.time(i), now.ax(i), now.ay(i), now.az(i), 0, 0, 0);
+            wxyz[4 * i] = over ? (float) after.w() : 1;
+            wxyz[4 * i + 1] = over ? (float) after.x() : 0;
+        }
+        assertThat(new EventFinder().find(builder.build(), new OrientationTrack(wxyz)))
+                .extracting(Event::kind)
+                .containsExactly(degrees < 40 ? EventKind.LANDING : EventKind.FALL);
+    }
+
     @Test
     void mounting_bias_and_scale_change_nothing() {
         long seed = 7041;
