@@ -48,6 +48,10 @@ final class WindowMaker {
     private static final double JOLT_PER_G = 0.003;
     private static final double CLIPPED_JOLT = 0.2;
     private static final double GAP_JOLT_PER_S = 0.6;
+    /** What an impact adds to the orientation: rocking of the strap between samples, rad per g. */
+    private static final double TURN_PER_G = Math.toRadians(0.01);
+
+    private static final double GAP_TURN_PER_S = Math.toRadians(30);
 
     private final SensorStream stream;
     private final List<Stance> stances;
@@ -231,7 +235,8 @@ final class WindowMaker {
         }
         double sigma = Math.hypot(JOLT_PER_G * most / GRAVITY, clipped ? CLIPPED_JOLT : 0);
         if (peak > from && peak < to) {
-            jolts.add(new MotionWindow.Jolt(peak, Math.max(JOLT_PER_G, sigma)));
+            jolts.add(new MotionWindow.Jolt(
+                    peak, Math.max(JOLT_PER_G, sigma), Math.max(TURN_PER_G, TURN_PER_G * most / GRAVITY)));
         }
         return jolts;
     }
@@ -240,7 +245,8 @@ final class WindowMaker {
         List<MotionWindow.Jolt> jolts = new ArrayList<>();
         for (Gap gap : stream.gaps()) {
             if (gap.before() >= from && gap.before() + 1 < to) {
-                jolts.add(new MotionWindow.Jolt(gap.before() + 1, GAP_JOLT_PER_S * gap.lengthS()));
+                jolts.add(new MotionWindow.Jolt(
+                        gap.before() + 1, GAP_JOLT_PER_S * gap.lengthS(), GAP_TURN_PER_S * gap.lengthS()));
             }
         }
         return jolts;

@@ -13,6 +13,9 @@ public final class LandingMeasurer {
 
     private static final double GRAVITY = 9.80665;
 
+    /** Feet leave the ground differently; simulated ones differ by 2 ms, people's by more (common practice, no source). */
+    private static final double TAKEOFF_SIGMA_S = 0.01;
+
     private final LandingScene scene;
     private final SegmentMotion pelvis;
     private final @Nullable SegmentMotion upperBack;
@@ -80,11 +83,22 @@ public final class LandingMeasurer {
 
     private Fall fall() {
         Double takeoff = moments.takeoffS();
-        double speed = -pelvis.motion().speedAt(moments.contactS()).z();
+        double speed = contactSpeed();
         if (!(speed > 0)) {
             return new Fall(takeoff == null ? null : moments.contactS() - takeoff, null, null);
         }
         return new Fall(takeoff == null ? null : moments.contactS() - takeoff, speed, speed * speed / (2 * GRAVITY));
+    }
+
+    /** Downward speed at contact; where a gap hides the contact, the speed before it and free fall since. */
+    private double contactSpeed() {
+        Motion motion = pelvis.motion();
+        double contact = moments.contactS();
+        if (MomentFinder.gapAt(motion, contact) > 0) {
+            int before = motion.indexAt(contact);
+            return -motion.speed(before).z() + GRAVITY * (contact - motion.time(before));
+        }
+        return -motion.speedAt(contact).z();
     }
 
     private Braking braking(Fall fall, @Nullable Double collapse) {
@@ -146,9 +160,10 @@ public final class LandingMeasurer {
 
     private Sigma sigma(Fall fall, Impact impact, Braking braking) {
         double interval = 1 / pelvis.motion().stream().rateHz();
-        double contact = Math.hypot(0.0015, 0.21 * interval);
+        double hidden = MomentFinder.gapAt(pelvis.motion(), moments.contactS()) / Math.sqrt(12);
+        double contact = Math.hypot(Math.hypot(0.0015, 0.21 * interval), hidden);
         Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
-        double speed = Math.hypot(0.011, 1.1 * atContact.speedUp());
+        double speed = Math.hypot(Math.hypot(0.011, 1.1 * atContact.speedUp()), GRAVITY * hidden);
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
         Double depth = lowest == null
@@ -161,7 +176,7 @@ public final class LandingMeasurer {
         Double collapse = braking.collapseDegPerS();
         return new Sigma(
                 contact,
-                fall.flightS() == null ? null : Math.hypot(0.0021, 0.23 * interval) + 0.008,
+                fall.flightS() == null ? null : Math.hypot(Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval), hidden),
                 fallSpeed == null ? null : speed,
                 fallSpeed == null ? null : fallSpeed * speed / GRAVITY,
                 peakSigma(impact, interval),

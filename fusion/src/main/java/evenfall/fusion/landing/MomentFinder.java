@@ -60,7 +60,10 @@ final class MomentFinder {
             if (now > level && before <= level) {
                 double part = (level - before) / (now - before);
                 double dt = motion.time(i) - motion.time(i - 1);
-                return motion.time(i - 1) + part * dt - contactLag();
+                // In a gap nothing tells when the force rose.
+                return gapAt(motion, motion.time(i - 1)) > 0
+                        ? motion.time(i - 1) + dt / 2
+                        : motion.time(i - 1) + part * dt - contactLag();
             }
         }
         return event.contactS();
@@ -83,6 +86,13 @@ final class MomentFinder {
         Arrays.sort(values);
         int n = values.length;
         return n % 2 == 1 ? values[n / 2] : (values[n / 2 - 1] + values[n / 2]) / 2;
+    }
+
+    /** Length of the gap that a moment lies in, s; 0 if it lies in none. */
+    static double gapAt(Motion motion, double timeS) {
+        int i = motion.indexAt(timeS);
+        double dt = i + 1 < motion.size() ? motion.time(i + 1) - motion.time(i) : 0;
+        return dt > SensorStream.GAP_INTERVALS / motion.stream().rateHz() ? dt : 0;
     }
 
     /** Sample of the largest resultant about a contact. */

@@ -24,7 +24,7 @@ final class ErrorPropagation {
     private ErrorPropagation(MotionWindow window, Motion motion) {
         this.window = window;
         this.motion = motion;
-        this.unknowns = MotionErrors.FIXED + 3 * window.jolts().size();
+        this.unknowns = MotionErrors.FIXED + MotionErrors.JOLT * window.jolts().size();
         this.state = new double[unknowns][9];
         this.push = new double[unknowns][6];
     }
@@ -88,7 +88,10 @@ final class ErrorPropagation {
         for (int k = 0; k < window.jolts().size(); k++) {
             if (window.jolts().get(k).index() == motion.from() + i) {
                 for (int a = 0; a < 3; a++) {
-                    state[MotionErrors.FIXED + 3 * k + a][SPEED + a] += 1;
+                    int c = MotionErrors.FIXED + MotionErrors.JOLT * k + a;
+                    state[c][SPEED + a] += 1;
+                    state[c + 3][TURN + a] += 1;
+                    forceChange(i, c + 3, state[c + 3], push[c + 3]);
                 }
             }
         }

@@ -144,14 +144,17 @@ public final class Motion {
             Vector3 nextRate = rate(i, window.gyroBias(), bias, e);
             q = q.times(Quaternion.fromBodyRate(rate.plus(nextRate).times(0.5), dt))
                     .normalised();
+            Vector3 jump = Vector3.ZERO;
+            for (int k = 0; k < window.jolts().size(); k++) {
+                if (window.jolts().get(k).index() == from + i) {
+                    jump = jump.plus(e.jumps().get(k));
+                    q = turn(e.turns().get(k)).times(q);
+                }
+            }
             Vector3 nextForce = q.rotate(e.correctForce(raw(i)));
             Vector3 mean = f.plus(nextForce).times(0.5);
             Vector3 nextSpeed = v.plus(new Vector3(mean.x(), mean.y(), mean.z() - GRAVITY).times(dt));
-            for (int k = 0; k < window.jolts().size(); k++) {
-                if (window.jolts().get(k).index() == from + i) {
-                    nextSpeed = nextSpeed.plus(e.jumps().get(k));
-                }
-            }
+            nextSpeed = nextSpeed.plus(jump);
             p = p.plus(v.plus(nextSpeed).times(dt / 2));
             put(i, q, nextForce, nextSpeed, p);
             v = nextSpeed;

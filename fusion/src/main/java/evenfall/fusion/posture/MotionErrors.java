@@ -15,6 +15,7 @@ import java.util.List;
  * @param startTilt turn of the starting orientation, rad, world axes; its z is 0
  * @param rateBias what is left of the gyroscope's bias, rad/s, sensor axes
  * @param jumps of the speed, m/s, world axes, one for each jolt of the window
+ * @param turns of the orientation, rad, world axes, likewise
  */
 public record MotionErrors(
         Vector3 forceBias,
@@ -23,12 +24,15 @@ public record MotionErrors(
         Vector3 startSpeed,
         Vector3 startTilt,
         Vector3 rateBias,
-        List<Vector3> jumps) {
+        List<Vector3> jumps,
+        List<Vector3> turns) {
 
     /** Columns that belong to the sensor rather than to one window. */
     static final int SHARED = 9;
     /** Columns of every window before those of its jolts. */
     static final int FIXED = 17;
+    /** Columns of one jolt: speed, then turn. */
+    static final int JOLT = 6;
 
     static final int RATE_SCALE = 6;
     static final int START_SPEED = 9;
@@ -37,17 +41,20 @@ public record MotionErrors(
 
     public MotionErrors {
         jumps = List.copyOf(jumps);
+        turns = List.copyOf(turns);
     }
 
     /** Nothing wrong, in a window with so many jolts. */
     static MotionErrors none(int jolts) {
-        return of(new double[FIXED + 3 * jolts]);
+        return of(new double[FIXED + JOLT * jolts]);
     }
 
     static MotionErrors of(double[] x) {
         List<Vector3> jumps = new ArrayList<>();
-        for (int c = FIXED; c < x.length; c += 3) {
+        List<Vector3> turns = new ArrayList<>();
+        for (int c = FIXED; c < x.length; c += JOLT) {
             jumps.add(vector(x, c));
+            turns.add(vector(x, c + 3));
         }
         return new MotionErrors(
                 vector(x, 0),
@@ -56,7 +63,8 @@ public record MotionErrors(
                 vector(x, START_SPEED),
                 new Vector3(x[START_TILT], x[START_TILT + 1], 0),
                 vector(x, RATE_BIAS),
-                jumps);
+                jumps,
+                turns);
     }
 
     private static Vector3 vector(double[] x, int c) {

@@ -40,8 +40,8 @@ public final class MotionSmoother {
     public MotionSmoother(List<MotionWindow> windows) {
         this.windows = List.copyOf(windows);
         List<double[]> values = windows.stream()
-                .map(window ->
-                        new double[MotionErrors.FIXED + 3 * window.jolts().size()])
+                .map(window -> new double
+                        [MotionErrors.FIXED + MotionErrors.JOLT * window.jolts().size()])
                 .toList();
         for (int round = 0; round < ROUNDS; round++) {
             linearise(values);
@@ -82,15 +82,17 @@ public final class MotionSmoother {
         return MotionErrors.of(Arrays.copyOf(sharedValue.toArray(), MotionErrors.FIXED));
     }
 
-    static RealMatrix inverse(RealMatrix m) {
-        return new CholeskyDecomposition(m, 1e-6, FLOOR).getSolver().getInverse();
+    /** Of a symmetric positive definite matrix; what roundoff leaves of asymmetry is averaged away first. */
+    private static RealMatrix inverse(RealMatrix m) {
+        RealMatrix even = m.add(m.transpose()).scalarMultiply(0.5);
+        return new CholeskyDecomposition(even, 1e-6, FLOOR).getSolver().getInverse();
     }
 
     /** One window's normal equations, split into the sensor's unknowns (s) and its own (l). */
     private record Local(RealMatrix ss, RealMatrix sl, RealMatrix llInverse, RealVector bs, RealVector bl) {
 
         static Local of(MotionWindow window, double[] at) {
-            int n = MotionErrors.FIXED + 3 * window.jolts().size();
+            int n = MotionErrors.FIXED + MotionErrors.JOLT * window.jolts().size();
             double[][] a = new double[n][n];
             double[] b = new double[n];
             addRests(window, at, a, b);
@@ -140,7 +142,9 @@ public final class MotionSmoother {
             addPrior(a, MotionErrors.START_TILT, 2, w.startTiltSigma());
             addPrior(a, MotionErrors.RATE_BIAS, 3, w.gyroBiasSigma());
             for (int k = 0; k < w.jolts().size(); k++) {
-                addPrior(a, MotionErrors.FIXED + 3 * k, 3, w.jolts().get(k).sigma());
+                int c = MotionErrors.FIXED + MotionErrors.JOLT * k;
+                addPrior(a, c, 3, w.jolts().get(k).speedSigma());
+                addPrior(a, c + 3, 3, w.jolts().get(k).turnSigma());
             }
         }
 

@@ -17,7 +17,7 @@ import java.util.List;
  * @param gyroBias turn rate of the still sensor, rad/s
  * @param gyroBiasSigma one standard deviation of that, rad/s
  * @param rests moments at which the speed is near 0
- * @param jolts moments at which the speed may be misjudged by a jump
+ * @param jolts moments at which speed and orientation may be misjudged by a jump
  */
 public record MotionWindow(
         SensorStream stream,
@@ -53,10 +53,11 @@ public record MotionWindow(
     public record Rest(int index, double sigma) {}
 
     /**
-     * The integral of the force may be wrong by a jump: an impact that the sampling cuts short, a clipped peak, a gap.
+     * The integrals of force and turn rate may be wrong by a jump: an impact that the sampling cuts short, a clipped peak, a gap.
      *
      * @param index sample of the stream after which the speed has jumped
-     * @param sigma one standard deviation of the jump along each axis, m/s
+     * @param speedSigma one standard deviation of the jump of the speed along each axis, m/s
+     * @param turnSigma one standard deviation of the jump of the orientation about each axis, rad
      */
-    public record Jolt(int index, double sigma) {}
+    public record Jolt(int index, double speedSigma, double turnSigma) {}
 }
