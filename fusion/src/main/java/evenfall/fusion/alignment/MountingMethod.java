@@ -8,6 +8,8 @@ public enum MountingMethod {
     BEND,
     /** Stated by the layout file. */
     AXES,
+    /** Stillness for the vertical, the trunk's crouch before take-off for the left-right axis. */
+    CROUCH,
     /** Stillness for the vertical, the direction of travel at take-off for forward. */
     TAKE_OFF,
     /** Stillness for the vertical, the folding of the body in its landings for the left-right axis. */

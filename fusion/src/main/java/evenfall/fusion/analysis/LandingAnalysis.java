@@ -117,10 +117,11 @@ final class LandingAnalysis {
         double beforeS = spans.isEmpty() ? reading.stream().durationS() : spans.get(0)[1];
         OpeningRoutine opening = sensors.opening(reading, beforeS);
         SensorMotion motion = new SensorMotion(reading, track, opening, spans);
-        MountingTimeline timeline = new SegmentMounting(reading, motion, spans).timeline(opening, reading.moves());
+        MountingTimeline timeline =
+                new SegmentMounting(place, reading, motion, spans).timeline(opening, reading.moves());
         mountings.put(place, timeline);
         Mounting mounting = timeline.first();
-        if (mounting.method() != MountingMethod.BEND && mounting.method() != MountingMethod.AXES) {
+        if (opening.bends().isEmpty() && mounting.method() != MountingMethod.AXES) {
             findings.add(new Finding(
                     FindingCode.NO_OPENING_ROUTINE,
                     Severity.WARNING,

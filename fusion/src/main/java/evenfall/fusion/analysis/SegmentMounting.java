@@ -10,14 +10,15 @@ import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.BodyAxes;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Decides how a sensor is mounted: stated axes, forward bends, direction of take-off, folding in the landings, gravity
- * alone, in that order.
+ * Decides how a sensor is mounted: stated axes, forward bends, the trunk's crouch before take-off, direction of take-off,
+ * folding in the landings, gravity alone, in that order; a crouch goes before bends that are less sure.
  */
 final class SegmentMounting {
 
@@ -29,14 +30,22 @@ final class SegmentMounting {
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;
     private static final double GRAVITY = 9.80665;
+    /** Longer before contact than any flight's end, shorter than crouch and flight, s. */
+    private static final double BEFORE_FLIGHT_S = 0.6;
+
+    private static final double LEAST_CROUCH_S = 0.2;
+    private static final double LEAST_CROUCH_RATE = Math.toRadians(20);
+    private static final double LEAST_CROUCH_SHARE = 0.9;
     /** A strap that slips by an angle in gravity turns about the vertical by about as much. */
     private static final double SLIP_SIGMA_PART = 0.7;
 
+    private final Place place;
     private final SensorReading reading;
     private final SensorMotion motion;
     private final List<double[]> spans;
 
-    SegmentMounting(SensorReading reading, SensorMotion motion, List<double[]> spans) {
+    SegmentMounting(Place place, SensorReading reading, SensorMotion motion, List<double[]> spans) {
+        this.place = place;
         this.reading = reading;
         this.motion = motion;
         this.spans = spans;
@@ -89,11 +98,14 @@ final class SegmentMounting {
         }
         Vector3 up = motion.correct(upForce(opening));
         if (!opening.bends().isEmpty()) {
-            return MountingFinder.ofBends(up, opening.bends());
+            Mounting bent = MountingFinder.ofBends(up, opening.bends());
+            Mounting crouch = ofCrouch(up, bent.segmentFromSensor().rotateBack(Vector3.Y), untilS);
+            return crouch != null && crouch.sigmaDeg() < bent.sigmaDeg() ? crouch : bent;
         }
         Mounting travel = ofTravel(up, Double.NEGATIVE_INFINITY, untilS);
         if (travel != null) {
-            return travel;
+            Mounting crouch = ofCrouch(up, travel.segmentFromSensor().rotateBack(Vector3.Y), untilS);
+            return crouch != null && crouch.sigmaDeg() < travel.sigmaDeg() ? crouch : travel;
         }
         Mounting folding = ofFolding(up);
         return folding != null ? folding : MountingFinder.ofGravity(up);
@@ -135,7 +147,7 @@ final class SegmentMounting {
                 ways.add(m.orientation(0).rotateBack(level.normalised()).across(up.normalised()));
             }
         }
-        return robust(up, ways);
+        return robust(up, ways, MountingMethod.TAKE_OFF);
     }
 
     /** Horizontal speed is kept in flight: the mean over its last tenth before contact. */
@@ -149,7 +161,7 @@ final class SegmentMounting {
         return sum.times(1.0 / (to - from + 1));
     }
 
-    private static @Nullable Mounting robust(Vector3 up, List<Vector3> ways) {
+    private static @Nullable Mounting robust(Vector3 up, List<Vector3> ways, MountingMethod method) {
         if (ways.size() < LEAST_LANDINGS) {
             return null;
         }
@@ -171,8 +183,51 @@ final class SegmentMounting {
             sum += off * off;
         }
         double scatter = Math.sqrt(sum / Math.max(1, kept.size() - 1));
-        double sigma = Math.hypot(Math.max(scatter, 4) / Math.sqrt(kept.size()), 1.8);
-        return MountingFinder.ofForward(up, middle, MountingMethod.TAKE_OFF, sigma);
+        double least = method == MountingMethod.CROUCH ? 3 : 4;
+        double floor = method == MountingMethod.CROUCH ? 1.5 : 1.8;
+        double sigma = Math.hypot(Math.max(scatter, least) / Math.sqrt(kept.size()), floor);
+        return MountingFinder.ofForward(up, middle, method, sigma);
+    }
+
+    /**
+     * The trunk bends forward and up again before a take-off; the pelvis does so too little and too crookedly.
+     *
+     * @param left about the left in sensor axes, which tells the axis found by its sense
+     */
+    private @Nullable Mounting ofCrouch(Vector3 up, Vector3 left, double untilS) {
+        if (place != Place.UPPER_BACK) {
+            return null;
+        }
+        List<Vector3> forwards = new ArrayList<>();
+        for (int k = 0; k < spans.size(); k++) {
+            Stance before = motion.cut(k).before();
+            double end = spans.get(k)[1] - BEFORE_FLIGHT_S;
+            if (before == null || spans.get(k)[1] > untilS || end - before.endS() < LEAST_CROUCH_S) {
+                continue;
+            }
+            PrincipalAxis axis = new PrincipalAxis();
+            axis.addSense(left.x(), left.y(), left.z());
+            double turning = 0;
+            for (int i = before.to();
+                    i < reading.stream().size() && reading.stream().time(i) < end;
+                    i++) {
+                Vector3 rate = rate(i).minus(before.rate()).across(up.normalised());
+                axis.add(rate.x(), rate.y(), rate.z(), 1);
+                turning = Math.max(turning, rate.norm());
+            }
+            if (turning > LEAST_CROUCH_RATE) {
+                PrincipalAxis.Axis found = axis.solve();
+                if (found.share() > LEAST_CROUCH_SHARE) {
+                    forwards.add(found.direction().cross(up.normalised()));
+                }
+            }
+        }
+        return robust(up, forwards, MountingMethod.CROUCH);
+    }
+
+    private Vector3 rate(int i) {
+        return new Vector3(
+                reading.stream().gx(i), reading.stream().gy(i), reading.stream().gz(i));
     }
 
     private @Nullable Mounting ofFolding(Vector3 up) {
