@@ -115,7 +115,7 @@ class ArchitectureTest {
     @ParameterizedTest
     @CsvSource({
         "com.fazecast.jSerialComm.., evenfall.ingest.serial..",
-        "de.siegmar.fastcsv.., evenfall.ingest.table..",
+        "de.siegmar.fastcsv.., evenfall.report.csv..",
         "ch.randelshofer.fastdoubleparser.., evenfall.ingest.table..",
         "org.jfree.., evenfall.report.chart..",
         "org.apache.batik.., evenfall.report.chart..",

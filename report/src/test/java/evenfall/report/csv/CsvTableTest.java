@@ -36,7 +36,7 @@ class CsvTableTest {
     void whatCannotBeRead_isNamedWithItsLine() {
         assertThatThrownBy(() -> CsvTable.read("a.csv", "x,y\n1,2\n3,\"4\n"))
                 .isInstanceOf(UnusableInputException.class)
-                .hasMessageContaining("line 3");
+                .hasMessageContaining("after line 2");
         assertThatThrownBy(() -> CsvTable.read("a.csv", "x,y\n1,2,3\n")).hasMessageContaining("line 2");
         assertThatThrownBy(() -> CsvTable.read("a.csv", "x,X\n")).hasMessageContaining("twice");
         assertThatThrownBy(() -> CsvTable.read("a.csv", " \n")).hasMessageContaining("empty");
