@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 public final class WireRecorder implements AutoCloseable {
 
     private static final long FORCE_MS = 400;
+    private static final long GRACE_MS = 200;
     private static final int BUFFER = 1 << 16;
 
     private final WireStreams streams = new WireStreams();
@@ -96,6 +97,11 @@ public final class WireRecorder implements AutoCloseable {
                 .findFirst();
     }
 
+    /** Wishes for the end and returns at once: a port that goes away from now on was not lost. */
+    public void end() {
+        closing = true;
+    }
+
     /** Ends the recording: the files are marked as ended, written to disk and closed. */
     @Override
     public void close() {
@@ -147,7 +153,7 @@ public final class WireRecorder implements AutoCloseable {
             byte[] buffer = new byte[BUFFER];
             try (port;
                     file) {
-                while (!closing && !gone) {
+                while (!closing) {
                     int count = port.read(buffer);
                     if (count > 0) {
                         file.append(buffer, count);
@@ -155,7 +161,10 @@ public final class WireRecorder implements AutoCloseable {
                             decoder.accept(buffer, 0, count);
                         }
                     }
-                    gone = count == Port.GONE;
+                    gone = count == Port.GONE && lost();
+                    if (count == Port.GONE) {
+                        break;
+                    }
                 }
                 file.remark(gone ? Remark.GONE : Remark.END);
                 synchronized (streams) {
@@ -166,6 +175,16 @@ public final class WireRecorder implements AutoCloseable {
             } finally {
                 ended.countDown();
             }
+        }
+
+        /** When the program is told to end, ports may be closed a moment before the recorder hears of it. */
+        private boolean lost() {
+            try {
+                Thread.sleep(GRACE_MS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            return !closing;
         }
 
         void force() {

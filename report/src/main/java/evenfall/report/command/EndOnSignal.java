@@ -17,6 +17,7 @@ final class EndOnSignal implements AutoCloseable {
     private final AtomicInteger status = new AtomicInteger(CommandRunner.FAILED);
     private final Thread hook = new Thread(this::signalled, "end");
     private volatile boolean wanted;
+    private volatile Runnable told = () -> {};
 
     EndOnSignal() {
         Runtime.getRuntime().addShutdownHook(hook);
@@ -25,6 +26,11 @@ final class EndOnSignal implements AutoCloseable {
     /** Whether the end is wished for. */
     boolean wanted() {
         return wanted;
+    }
+
+    /** Says what to do at once when the end is wished for. */
+    void tell(Runnable action) {
+        told = action;
     }
 
     /** Says how the work went; without it, it failed. */
@@ -47,6 +53,7 @@ final class EndOnSignal implements AutoCloseable {
 
     private void signalled() {
         wanted = true;
+        told.run();
         try {
             boolean ended = finished.await(PATIENCE_S, TimeUnit.SECONDS);
             // Left to itself a program ended by a signal has a status of its own; the work was done and says so.

@@ -85,6 +85,7 @@ final class RecordCommand implements Task {
             Path raw = session.rawFolder();
             LiveLandings live = new LiveLandings(recording -> SessionReading.ofRecording(recording, FilterKind.LIVE));
             try (WireRecorder recorder = new WireRecorder(raw, open, Clock.system(ZoneId.systemDefault()))) {
+                signal.tell(recorder::end);
                 console.say("Recording " + athlete.id() + " into " + session.folder() + "; "
                         + (Double.isInfinite(seconds) ? "Ctrl-C ends." : "it ends by itself."));
                 new RecordLoop(console, recorder, live, written).run(seconds, signal);
