@@ -8,34 +8,25 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 
 /** One bar a day. */
-final class BarPanel implements BlockChart.DayPanel {
+final class BarPanel extends DayPanel {
 
     private static final double BAR = 7;
 
-    private final String title;
     private final List<Bar> bars;
-    private final NumberAxis axis;
 
     BarPanel(String title, List<Bar> bars) {
-        this.title = title;
+        super(title, axis(bars));
         this.bars = List.copyOf(bars);
+    }
+
+    private static NumberAxis axis(List<Bar> bars) {
         double most = bars.stream().mapToDouble(Bar::value).max().orElse(1);
         double step = Plots.step(Math.max(most, 1));
-        this.axis = Plots.axis(0, Math.ceil(Math.max(most, 1) / step) * step, step, AxisWords.plain(0));
+        return Plots.axis(0, Math.ceil(Math.max(most, 1) / step) * step, step, AxisWords.plain(0));
     }
 
     @Override
-    public String title() {
-        return title;
-    }
-
-    @Override
-    public NumberAxis axis() {
-        return axis;
-    }
-
-    @Override
-    public void draw(Graphics2D graphics, Place place) {
+    void draw(Graphics2D graphics, Place place) {
         graphics.setPaint(Ink.GREY);
         for (Bar bar : bars) {
             double top = place.y(bar.value());

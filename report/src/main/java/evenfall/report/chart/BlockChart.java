@@ -150,16 +150,6 @@ public final class BlockChart {
         }
     }
 
-    /** One of the small charts. */
-    interface DayPanel {
-
-        String title();
-
-        NumberAxis axis();
-
-        void draw(Graphics2D graphics, Place place);
-    }
-
     /** What the sign of a measure means. */
     public enum Direction {
         PLAIN,

@@ -10,7 +10,7 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 
 /** Landings of each session by foot: left, both, right, left always left of right. */
-final class CountPanel implements BlockChart.DayPanel {
+final class CountPanel extends DayPanel {
 
     /** Room for one session, in days, and the narrowest bar that carries a letter. */
     private static final double ROOM_DAYS = 2.6;
@@ -18,35 +18,26 @@ final class CountPanel implements BlockChart.DayPanel {
     private static final double WIDEST = 9;
     private static final double LETTERED = 7;
 
-    private final String title;
     private final Words words;
     private final List<Count> counts;
-    private final NumberAxis axis;
 
     CountPanel(String title, Words words, List<Count> counts) {
-        this.title = title;
+        super(title, axis(counts));
         this.words = words;
         this.counts = List.copyOf(counts);
+    }
+
+    private static NumberAxis axis(List<Count> counts) {
         int most = 4;
         for (Count count : counts) {
             most = Math.max(most, Math.max(count.both(), Math.max(count.left(), count.right())));
         }
         double step = Math.max(1, Plots.step(most));
-        this.axis = Plots.axis(0, Math.ceil((most + 0.2) / step) * step, step, AxisWords.plain(0));
+        return Plots.axis(0, Math.ceil((most + 0.2) / step) * step, step, AxisWords.plain(0));
     }
 
     @Override
-    public String title() {
-        return title;
-    }
-
-    @Override
-    public NumberAxis axis() {
-        return axis;
-    }
-
-    @Override
-    public void draw(Graphics2D graphics, Place place) {
+    void draw(Graphics2D graphics, Place place) {
         graphics.setFont(Ink.SMALL);
         double room = place.area().getWidth() / place.days().getRange().getLength() * ROOM_DAYS;
         double bar = Math.min(WIDEST, room / 3);

@@ -11,24 +11,21 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jfree.chart.axis.NumberAxis;
 
 /**
  * Soreness (open circles) and pain (filled diamonds) from 0 to 10; zeros are not drawn. Regions are named beside the
  * marks, pain first, then the strongest soreness, as far as there is room.
  */
-final class FeelingPanel implements BlockChart.DayPanel {
+final class FeelingPanel extends DayPanel {
 
     private static final int MOST = 10;
     private static final double RADIUS = 4;
     private static final int WORTH_A_NAME = 3;
 
-    private final String title;
     private final List<Feeling> feelings;
-    private final NumberAxis axis = Plots.axis(0, MOST, 5, AxisWords.plain(0));
 
     FeelingPanel(String title, List<Feeling> feelings) {
-        this.title = title;
+        super(title, Plots.axis(0, MOST, 5, AxisWords.plain(0)));
         this.feelings = feelings.stream()
                 .filter(feeling -> feeling.size() > 0)
                 .sorted(Comparator.comparing(Feeling::sense).reversed().thenComparing(feeling -> -feeling.size()))
@@ -36,17 +33,7 @@ final class FeelingPanel implements BlockChart.DayPanel {
     }
 
     @Override
-    public String title() {
-        return title;
-    }
-
-    @Override
-    public NumberAxis axis() {
-        return axis;
-    }
-
-    @Override
-    public void draw(Graphics2D graphics, Place place) {
+    void draw(Graphics2D graphics, Place place) {
         graphics.setFont(Ink.SMALL);
         graphics.setStroke(Ink.LEADING);
         List<Rectangle2D> taken = new ArrayList<>();

@@ -9,33 +9,24 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 
 /** Drop heights of each session as squares, filled from below as far as form held: full all, empty none. */
-final class HeightPanel implements BlockChart.DayPanel {
+final class HeightPanel extends DayPanel {
 
     private static final double SIZE = 7;
 
-    private final String title;
     private final List<Held> heights;
-    private final NumberAxis axis;
 
     HeightPanel(String title, List<Held> heights) {
-        this.title = title;
+        super(title, axis(heights));
         this.heights = List.copyOf(heights);
+    }
+
+    private static NumberAxis axis(List<Held> heights) {
         double most = heights.stream().mapToDouble(Held::heightM).max().orElse(0.4);
-        this.axis = Plots.axis(0, Math.max(0.4, Math.ceil(most * 5 + 0.4) / 5), 0.4, AxisWords.plain(1));
+        return Plots.axis(0, Math.max(0.4, Math.ceil(most * 5 + 0.4) / 5), 0.4, AxisWords.plain(1));
     }
 
     @Override
-    public String title() {
-        return title;
-    }
-
-    @Override
-    public NumberAxis axis() {
-        return axis;
-    }
-
-    @Override
-    public void draw(Graphics2D graphics, Place place) {
+    void draw(Graphics2D graphics, Place place) {
         graphics.setStroke(Ink.THIN);
         for (Held each : heights) {
             double x = place.x(each.day()) - SIZE / 2;

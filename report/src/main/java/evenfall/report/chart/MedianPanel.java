@@ -9,17 +9,18 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 
 /** A measure's median in each session as a dot, its interval as a line through it. */
-final class MedianPanel implements BlockChart.DayPanel {
+final class MedianPanel extends DayPanel {
 
     private static final double RADIUS = 3.5;
 
-    private final String title;
     private final List<Median> medians;
-    private final NumberAxis axis;
 
     MedianPanel(String title, AxisWords labels, List<Median> medians) {
-        this.title = title;
+        super(title, axis(labels, medians));
         this.medians = List.copyOf(medians);
+    }
+
+    private static NumberAxis axis(AxisWords labels, List<Median> medians) {
         double low = 0;
         double high = 0;
         for (Median each : medians) {
@@ -27,22 +28,11 @@ final class MedianPanel implements BlockChart.DayPanel {
             high = Math.max(high, each.high() == null ? each.median() : each.high());
         }
         double step = Plots.step(high > low ? high - low : 1);
-        this.axis =
-                Plots.axis(Math.floor(low / step) * step, Math.max(step, Math.ceil(high / step) * step), step, labels);
+        return Plots.axis(Math.floor(low / step) * step, Math.max(step, Math.ceil(high / step) * step), step, labels);
     }
 
     @Override
-    public String title() {
-        return title;
-    }
-
-    @Override
-    public NumberAxis axis() {
-        return axis;
-    }
-
-    @Override
-    public void draw(Graphics2D graphics, Place place) {
+    void draw(Graphics2D graphics, Place place) {
         graphics.setPaint(Ink.DARK);
         graphics.setStroke(Ink.LEADING);
         for (Median each : medians) {

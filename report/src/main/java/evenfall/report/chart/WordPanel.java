@@ -5,36 +5,23 @@ import evenfall.report.chart.BlockChart.Saying;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.List;
-import org.jfree.chart.axis.NumberAxis;
 
 /** Words, each beginning at its day, in rows from the top so that none lies on another. */
-final class WordPanel implements BlockChart.DayPanel {
+final class WordPanel extends DayPanel {
 
     private static final int ROWS = 4;
     private static final int ROW = 18;
 
-    private final String title;
     private final List<Saying> sayings;
-    private final NumberAxis axis = Plots.axis(0, 1, 1, AxisWords.plain(0));
 
     WordPanel(String title, List<Saying> sayings) {
-        this.title = title;
+        super(title, Plots.axis(0, 1, 1, AxisWords.plain(0)));
         this.sayings = List.copyOf(sayings);
-        axis.setTickLabelsVisible(false);
+        axis().setTickLabelsVisible(false);
     }
 
     @Override
-    public String title() {
-        return title;
-    }
-
-    @Override
-    public NumberAxis axis() {
-        return axis;
-    }
-
-    @Override
-    public void draw(Graphics2D graphics, Place place) {
+    void draw(Graphics2D graphics, Place place) {
         graphics.setFont(Ink.SMALL);
         graphics.setStroke(Ink.THIN);
         double[] ends = new double[ROWS];
