@@ -35,6 +35,7 @@ record ColumnName(
             "accelerometer",
             "accelerometers",
             "accelerator",
+            "beschleunigung",
             "specificforce",
             "force");
     private static final Set<String> TURN_RATE = Set.of(
@@ -55,6 +56,11 @@ record ColumnName(
             "rot",
             "rotation",
             "rate",
+            "gyrorate",
+            "gyrrate",
+            "drehrate",
+            "winkelgeschwindigkeit",
+            "drehgeschwindigkeit",
             "ω",
             "ang");
     private static final Set<String> TIME = Set.of(
@@ -68,13 +74,21 @@ record ColumnName(
             "clock",
             "elapsed",
             "epoch",
+            "epoc",
             "unixtime",
             "datetime",
             "date",
             "sampletime",
             "timer",
             "localtime",
-            "devicetime");
+            "devicetime",
+            "uptime",
+            "unix",
+            "zeit",
+            "uhrzeit",
+            "zeitstempel",
+            "tms",
+            "tus");
     private static final Set<String> COUNT =
             Set.of("sample", "samples", "counter", "index", "frame", "packet", "seq", "sequence", "n", "tick", "ticks");
     /** Words that say nothing about what is measured. */
@@ -158,6 +172,8 @@ record ColumnName(
             "clipped");
 
     private static final Map<String, Integer> AXES = Map.of("x", 0, "y", 1, "z", 2);
+    /** Axes by their place in an array: {@code acc[0]}. */
+    private static final Map<String, String> PLACES = Map.of("0", "x", "1", "y", "2", "z");
 
     /** Reads the name of a column; a name that means nothing here is {@link Quantity#OTHER}. */
     static ColumnName parse(String text) {
@@ -169,8 +185,11 @@ record ColumnName(
         while (matcher.find()) {
             boolean unit = Unit.parse(matcher.group(1)).isPresent();
             bracket = unit ? matcher.group(1) : bracket;
-            // What is no unit belongs to the name: "acc x (raw)".
-            outside.append(name, from, matcher.start()).append(unit ? " " : " " + matcher.group(1) + " ");
+            // What is no unit belongs to the name: "acc x (raw)", "acc[0]".
+            String inside = matcher.group().startsWith("[")
+                    ? PLACES.getOrDefault(matcher.group(1), matcher.group(1))
+                    : matcher.group(1);
+            outside.append(name, from, matcher.start()).append(unit ? " " : " " + inside + " ");
             from = matcher.end();
         }
         outside.append(name.substring(from));
@@ -266,7 +285,7 @@ record ColumnName(
                     break;
                 }
             }
-            if (quantity == Quantity.OTHER) {
+            if (quantity == Quantity.OTHER || unitOfTheOther(quantity)) {
                 return other(text);
             }
             Unit unit = unit(quantity);
@@ -283,12 +302,23 @@ record ColumnName(
             return new ColumnName(text, quantity, axis, unit, set.toString());
         }
 
+        /** Whether the bracket says another quantity: {@code gx (m/s2)} is gravity, no turn rate. */
+        private boolean unitOfTheOther(Quantity quantity) {
+            Quantity another = quantity == Quantity.TURN_RATE ? Quantity.ACCELERATION : Quantity.TURN_RATE;
+            return bracket != null
+                    && Unit.parse(quantity, bracket).isEmpty()
+                    && Unit.parse(another, bracket).isPresent();
+        }
+
         private ColumnName time() {
             for (int i = 0; i < words.size(); i++) {
                 String word = words.get(i);
                 boolean count = COUNT.contains(word);
                 if (TIME.contains(word) || count) {
                     words.remove(i);
+                    if (word.equals("tms") || word.equals("tus")) {
+                        words.add(word.substring(1));
+                    }
                     Unit unit = unit(Quantity.TIME);
                     if (unit == null && count && words.stream().noneMatch(TIME::contains)) {
                         unit = Unit.SAMPLES;

@@ -58,6 +58,11 @@ final class HeaderColumns {
      */
     List<Integer> sensor(Quantity quantity) {
         Map<String, Integer[]> sets = complete(quantity);
+        if (sets.isEmpty() && quantity == Quantity.ACCELERATION && withoutGravity()) {
+            throw new UnusableInputException("The header of " + file
+                    + " names only an acceleration from which gravity was taken out (found: " + shown()
+                    + "); record the plain accelerometer, or, if it does hold gravity, name it like ax_g,ay_g,az_g.");
+        }
         if (sets.isEmpty()) {
             throw new UnusableInputException("The header of " + file + " names no " + quantity.words()
                     + " with x, y and z (found: " + shown() + "); name the columns like "
@@ -80,6 +85,13 @@ final class HeaderColumns {
                     + ", or give a layout file.");
         }
         return List.of(plainest(withUnit, quantity));
+    }
+
+    private boolean withoutGravity() {
+        return names.stream()
+                .map(name -> name.text().toLowerCase(Locale.ROOT))
+                .anyMatch(text -> text.contains("acc")
+                        && (text.contains("lin") || text.contains("user") || text.contains("free")));
     }
 
     /** The unit all three columns share, or null if they have none. */

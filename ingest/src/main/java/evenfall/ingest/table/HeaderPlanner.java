@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
 final class HeaderPlanner {
 
     private static final char[] SEPARATORS = {',', ';', '\t'};
+    /** Tried where no other makes a header. */
+    private static final char[] RARE_SEPARATORS = {'|', ' '};
     /** A header stands among the first lines; before it may come what the recorder says of itself. */
     private static final int HEADER_AMONG = 100;
     /** Rates between which the unit of a bare time can be told by itself, Hz: each unit gives another thousandfold. */
@@ -31,7 +33,12 @@ final class HeaderPlanner {
     }
 
     /** Where the header stands and what it names. */
-    private record Header(int line, char separator, HeaderColumns columns) {}
+    private record Header(int line, char separator, HeaderColumns columns) {
+
+        boolean complete() {
+            return columns.has(Quantity.ACCELERATION) && columns.has(Quantity.TURN_RATE);
+        }
+    }
 
     /**
      * Makes the plan.
@@ -64,6 +71,9 @@ final class HeaderPlanner {
         refuseShifted(rows, cells, named);
         List<Integer> numeric = new ArrayList<>(acceleration);
         numeric.addAll(turnRate);
+        columns.times().stream()
+                .filter(column -> !RowShape.isoTimes(rows, column))
+                .forEach(numeric::add);
         byte decimal = (byte) (RowShape.decimalComma(rows, numeric) ? ',' : '.');
         TimeForm time = time(columns, rows, decimal);
         TablePlan plan = new TablePlan(
@@ -92,27 +102,13 @@ final class HeaderPlanner {
     }
 
     private Header header() {
-        Header best = null;
-        for (int i = 0; i < Math.min(HEADER_AMONG, preview.lines().size()); i++) {
-            String line = preview.lines().get(i).strip();
-            String content = line.replaceFirst("^(#|%|//)+\\s*", "");
-            for (char separator : SEPARATORS) {
-                List<String> cells = Preview.split(content, separator);
-                if (cells.size() < 2 || cells.stream().anyMatch(RowShape::isNumber)) {
-                    continue;
-                }
-                HeaderColumns columns = new HeaderColumns(preview.name(), cells);
-                Header here = new Header(i, separator, columns);
-                if (columns.has(Quantity.ACCELERATION) && columns.has(Quantity.TURN_RATE)) {
-                    return here;
-                }
-                if (best == null || columns.known() > best.columns().known()) {
-                    best = here;
-                }
-            }
+        Header usual = header(SEPARATORS);
+        Header header = usual != null && usual.complete() ? usual : header(RARE_SEPARATORS);
+        if (header != null && header.complete()) {
+            return header;
         }
-        if (best != null && best.columns().known() > 0) {
-            return best;
+        if (usual != null && usual.columns().known() > 0) {
+            return usual;
         }
         if (preview.nothingAfter(0)) {
             throw new UnusableInputException("The file " + preview.name()
@@ -121,6 +117,29 @@ final class HeaderPlanner {
         throw new UnusableInputException("The file " + preview.name()
                 + " has no header that names accelerometer and gyroscope, as in t_ms,ax_g,ay_g,az_g,gx_dps,gy_dps,gz_dps;"
                 + " add one, or give a layout file that says which column is what.");
+    }
+
+    /** The first complete header, else the one that names most; null if no line could be one. */
+    private @Nullable Header header(char[] separators) {
+        Header best = null;
+        for (int i = 0; i < Math.min(HEADER_AMONG, preview.lines().size()); i++) {
+            String line = preview.lines().get(i).strip();
+            String content = line.replaceFirst("^(#|%|//)+\\s*", "");
+            for (char separator : separators) {
+                List<String> cells = Preview.split(content, separator);
+                if (cells.size() < 2 || cells.stream().anyMatch(RowShape::isNumber)) {
+                    continue;
+                }
+                Header here = new Header(i, separator, new HeaderColumns(preview.name(), cells));
+                if (here.complete()) {
+                    return here;
+                }
+                if (best == null || here.columns().known() > best.columns().known()) {
+                    best = here;
+                }
+            }
+        }
+        return best;
     }
 
     /** The cells of a line of units below the header, or null if there is none. */
@@ -229,6 +248,12 @@ final class HeaderPlanner {
                         null));
                 return new TimeForm(column, unit, unit.toSi(), 0);
             }
+        }
+        if (sorted.length == 0 && column < rows.get(0).size()) {
+            throw new UnusableInputException("The times of " + preview.name() + " (\"" + name + "\", like \""
+                    + rows.get(0).get(column).strip()
+                    + "\") are neither rising numbers nor written after ISO 8601; write"
+                    + " them like 2026-03-02T10:15:30.005, or give a layout file with rateHz.");
         }
         throw new UnusableInputException("The header of " + preview.name() + " gives no unit for \"" + name
                 + "\" and its steps do not show it; write one into the header, like \"" + name

@@ -3,7 +3,8 @@ package evenfall.ingest.table;
 /**
  * Reads dates and times of day after ISO 8601 from bytes: {@code 2026-03-02T10:15:30.005Z}, with a space for the T,
  * with any number of decimals (comma or dot), with or without offset, in the basic form without hyphens and colons, or
- * a time of day alone. A time without offset is taken as UTC: only differences matter.
+ * a time of day alone. A time without offset is taken as UTC: only differences matter. Beside the standard, what
+ * spreadsheets make of it: {@code 02.03.2026} and {@code 2026/03/02} as dates, {@code 10:15:30:005} with thousandths.
  */
 final class IsoTime {
 
@@ -29,14 +30,31 @@ final class IsoTime {
         spaces();
         int digits = digitsAhead();
         long days = 0;
-        if ((digits == 4 && at(4) == '-') || (digits == 8 && (at(8) == 'T' || at(8) == 't' || at(8) == ' '))) {
+        if (digits == 2 && at(2) == '.') {
+            // 02.03.2026, as spreadsheets write it; no other order is written with points.
+            int day = number(2);
+            position++;
+            int month = number(2);
+            boolean point = accept('.');
+            int year = number(4);
+            if (!point || year < 0 || month < 1 || month > 12 || day < 1 || day > 31) {
+                return -1;
+            }
+            days = daysSinceEpoch(year, month, day);
+            if (!accept('T') && !accept(' ')) {
+                return -1;
+            }
+            spaces();
+        } else if ((digits == 4 && (at(4) == '-' || at(4) == '/'))
+                || (digits == 8 && (at(8) == 'T' || at(8) == 't' || at(8) == ' '))) {
             boolean extended = digits == 4;
+            char mark = (char) at(4);
             int year = number(4);
             if (extended) {
                 position++;
             }
             int month = number(2);
-            if (extended && !accept('-')) {
+            if (extended && !accept(mark)) {
                 return -1;
             }
             int day = number(2);
@@ -69,7 +87,8 @@ final class IsoTime {
             return -1;
         }
         long fraction = 0;
-        if ((at(0) == '.' || at(0) == ',') && at(1) >= '0' && at(1) <= '9') {
+        boolean thousandths = extended && at(0) == ':' && digitsAfter(1) == 3;
+        if ((at(0) == '.' || at(0) == ',' || thousandths) && at(1) >= '0' && at(1) <= '9') {
             position++;
             long unit = SECOND;
             while (at(0) >= '0' && at(0) <= '9') {
@@ -131,8 +150,12 @@ final class IsoTime {
     }
 
     private int digitsAhead() {
+        return digitsAfter(0);
+    }
+
+    private int digitsAfter(int skipped) {
         int n = 0;
-        while (at(n) >= '0' && at(n) <= '9') {
+        while (at(skipped + n) >= '0' && at(skipped + n) <= '9') {
             n++;
         }
         return n;

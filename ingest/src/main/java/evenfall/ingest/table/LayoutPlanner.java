@@ -44,6 +44,9 @@ final class LayoutPlanner {
         int cells = RowShape.cells(rows);
         List<Integer> numeric = new ArrayList<>(acceleration);
         numeric.addAll(turnRate);
+        if (time.unit() != Unit.ISO_8601) {
+            numeric.add(time.column());
+        }
         byte decimal = (byte) (RowShape.decimalComma(rows, numeric) ? ',' : '.');
         String sensor = layout.sensors().getOrDefault(place, "");
         TablePlan plan = new TablePlan(

@@ -123,7 +123,8 @@ final class RowText {
     }
 
     private double number(String cell, String what) {
-        String text = cell.strip();
+        // A spreadsheet pads with spaces that do not break.
+        String text = cell.replace('\u00a0', ' ').replace('\u202f', ' ').strip();
         if (plan.separator() != ';' && text.endsWith(";")) {
             text = text.substring(0, text.length() - 1).strip();
         }
