@@ -70,6 +70,10 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      * @param swing greatest angle from the stance before in a slight hop
      * @param slight upward speed up to which a hop is slight
      * @param swingPerSpeed what the angle may grow by with more upward speed, rad per m/s
+     * @param evenBrake up to this share of the speed gained downward a brake ends a free flight: a seat throws back
+     * @param flown greatest speed lost on the way down, as a share of what gravity takes during lightness: who gives up
+     *     standing up sinks before falling
+     * @param flownSwing greatest angle from the stance before in a flight of which both are true: a belt swings too
      */
     record Hop(
             double up,
@@ -79,8 +83,22 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
             double brakeShare,
             double swing,
             double slight,
-            double swingPerSpeed) {
-        static final Hop DEFAULT = new Hop(0.3, 0.75, 0.075, 0.4, 0.95, Math.toRadians(18), 0.8, Math.toRadians(15));
+            double swingPerSpeed,
+            double evenBrake,
+            double flown,
+            double flownSwing) {
+        static final Hop DEFAULT = new Hop(
+                0.3,
+                0.75,
+                0.075,
+                0.4,
+                0.95,
+                Math.toRadians(18),
+                0.8,
+                Math.toRadians(15),
+                0.85,
+                1.45,
+                Math.toRadians(32));
     }
 
     /**

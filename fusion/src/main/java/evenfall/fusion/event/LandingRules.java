@@ -6,6 +6,8 @@ import java.util.List;
 /** Tells which descents are landings, each among its neighbours. */
 final class LandingRules {
 
+    private static final double GRAVITY = 9.80665;
+
     private final EventParams params;
     private final List<Descent> descents;
     private final boolean[] counterMovement;
@@ -75,6 +77,9 @@ final class LandingRules {
         EventParams.Hop hop = params.hop();
         double up = d.upward();
         double swing = hop.swing() + hop.swingPerSpeed() * Math.max(0, up - hop.slight());
+        if (d.brake() <= hop.evenBrake() * d.fallen() && d.fallen() <= hop.flown() * GRAVITY * d.light()) {
+            swing = Math.max(swing, hop.flownSwing());
+        }
         return up >= hop.up()
                 && d.fallen() >= hop.lost()
                 && d.light() >= hop.light()
