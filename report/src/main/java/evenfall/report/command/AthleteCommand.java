@@ -143,7 +143,7 @@ final class AthleteCommand implements Task {
                 text,
                 "sessions",
                 sessions.isEmpty()
-                        ? null
+                        ? "none"
                         : sessions.size() + ", from " + sessions.get(0) + " to " + sessions.get(sessions.size() - 1));
         return text.toString();
     }

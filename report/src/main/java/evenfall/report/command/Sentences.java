@@ -17,6 +17,8 @@ final class Sentences {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
         String what = String.valueOf(e.getMessage()).strip();
         String plain = what.endsWith(".") ? what.substring(0, what.length() - 1) : what;
+        plain = plain.replaceFirst("is not a double$", "is not a number")
+                .replaceFirst("is not an (?:int|long)$", "is not a whole number");
         return command + ": " + lowerFirst(plain) + "; '" + command + " --help' tells what it takes.";
     }
 

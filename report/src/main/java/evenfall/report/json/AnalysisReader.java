@@ -75,7 +75,7 @@ public final class AnalysisReader {
         return new RecordingAnalysis(
                 Fields.number(recording, "durationS"),
                 Fields.number(recording, "rateHz"),
-                clock(recording.get("clock")),
+                clock(Fields.objectOrNull(recording, "clock")),
                 mounting,
                 findings,
                 landings,
@@ -83,7 +83,7 @@ public final class AnalysisReader {
     }
 
     private static @Nullable ClockMap clock(@Nullable JsonNode node) {
-        if (node == null || node.isNull()) {
+        if (node == null) {
             return null;
         }
         return new ClockMap(

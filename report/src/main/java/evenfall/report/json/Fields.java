@@ -25,6 +25,27 @@ final class Fields {
         return value;
     }
 
+    /** An object, or null where the document says null. */
+    static @Nullable JsonNode objectOrNull(JsonNode node, String name) {
+        return present(node, name).isNull() ? null : object(node, name);
+    }
+
+    private static JsonNode present(JsonNode node, String name) {
+        JsonNode value = node.get(name);
+        if (value == null) {
+            throw new IllegalArgumentException("no '" + name + "'");
+        }
+        return value;
+    }
+
+    static boolean truth(JsonNode node, String name) {
+        JsonNode value = present(node, name);
+        if (!value.isBoolean()) {
+            throw new IllegalArgumentException("'" + name + "' is neither true nor false");
+        }
+        return value.asBoolean();
+    }
+
     static double number(JsonNode node, String name) {
         Double value = numberOrNull(node, name);
         if (value == null) {
@@ -34,8 +55,8 @@ final class Fields {
     }
 
     static @Nullable Double numberOrNull(JsonNode node, String name) {
-        JsonNode value = node.get(name);
-        if (value == null || value.isNull()) {
+        JsonNode value = present(node, name);
+        if (value.isNull()) {
             return null;
         }
         if (!value.isNumber()) {
@@ -58,8 +79,8 @@ final class Fields {
     }
 
     static <E> @Nullable E codedOrNull(JsonNode node, String name, E[] values, Function<E, String> code) {
-        JsonNode text = node.get(name);
-        if (text == null || text.isNull()) {
+        JsonNode text = present(node, name);
+        if (text.isNull()) {
             return null;
         }
         for (E value : values) {

@@ -44,8 +44,8 @@ final class LandingReader {
                         Fields.number(node, "peakS"),
                         Fields.numberOrNull(node, "lowestS"),
                         Fields.numberOrNull(node, "settledS")),
-                Fields.wholeOrNull(node, "count"),
-                node.has("peakG") ? measures(node) : null,
+                node.has("count") ? Fields.wholeOrNull(node, "count") : null,
+                kind == EventKind.LANDING ? measures(node) : null,
                 flags);
     }
 
@@ -67,7 +67,7 @@ final class LandingReader {
                 new Impact(
                         Fields.number(node, "peakG"),
                         Fields.numberOrNull(node, "peakUpperBackG"),
-                        node.path("clipped").asBoolean(),
+                        Fields.truth(node, "clipped"),
                         Fields.numberOrNull(node, "riseMs"),
                         Fields.numberOrNull(node, "loadingRateGPerS")),
                 new Braking(
@@ -76,19 +76,20 @@ final class LandingReader {
                         Fields.numberOrNull(node, "meanBrakingG"),
                         Fields.numberOrNull(node, "collapseDegPerS")),
                 new Posture(
-                        angle(node.get("trunkFlexionDeg")),
-                        angle(node.get("trunkLeanDeg")),
-                        angle(node.get("pelvicRotationDeg")),
-                        angle(node.get("pelvicTiltDeg")),
-                        angle(node.get("pelvicObliquityDeg")),
-                        angle(node.get("twistDeg")),
-                        angle(node.get("spineFlexionDeg"))),
+                        angle(node, "trunkFlexionDeg"),
+                        angle(node, "trunkLeanDeg"),
+                        angle(node, "pelvicRotationDeg"),
+                        angle(node, "pelvicTiltDeg"),
+                        angle(node, "pelvicObliquityDeg"),
+                        angle(node, "twistDeg"),
+                        angle(node, "spineFlexionDeg")),
                 balance(node),
                 sigma(Fields.object(node, "sigma")));
     }
 
-    private static @Nullable Excursion angle(@Nullable JsonNode node) {
-        if (node == null || node.isNull()) {
+    private static @Nullable Excursion angle(JsonNode landing, String name) {
+        JsonNode node = Fields.objectOrNull(landing, name);
+        if (node == null) {
             return null;
         }
         return new Excursion(
@@ -102,23 +103,25 @@ final class LandingReader {
 
     private static Balance balance(JsonNode node) {
         return new Balance(
-                estimate(node.get("lateralShiftM")),
-                estimate(node.get("foreAftShiftM")),
-                overFeet(node.get("overFeetM")),
+                estimate(node, "lateralShiftM"),
+                estimate(node, "foreAftShiftM"),
+                overFeet(node),
                 Fields.wholeOrNull(node, "stepsAfter"),
                 Fields.codedOrNull(node, "stepDirection", StepDirection.values(), StepDirection::code),
                 Fields.codedOrNull(node, "footSuggested", Side.values(), Side::code));
     }
 
-    private static @Nullable Estimate estimate(@Nullable JsonNode node) {
-        if (node == null || node.isNull()) {
+    private static @Nullable Estimate estimate(JsonNode landing, String name) {
+        JsonNode node = Fields.objectOrNull(landing, name);
+        if (node == null) {
             return null;
         }
         return new Estimate(Fields.number(node, "value"), Fields.number(node, "sigma"));
     }
 
-    private static @Nullable OverFeet overFeet(@Nullable JsonNode node) {
-        if (node == null || node.isNull()) {
+    private static @Nullable OverFeet overFeet(JsonNode landing) {
+        JsonNode node = Fields.objectOrNull(landing, "overFeetM");
+        if (node == null) {
             return null;
         }
         return new OverFeet(

@@ -3,13 +3,13 @@ package evenfall.report.log;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** A file of the log cannot be understood; it is left as it is. The message is a sentence for a person. */
+/** A file of the log is missing or cannot be understood; what is there is left as it is. The message is a sentence for a person. */
 public final class DamagedFileException extends IOException {
 
     private static final long serialVersionUID = 1L;
 
-    DamagedFileException(Path file, Throwable cause) {
-        super(sentence(file, firstLine(cause)), cause);
+    DamagedFileException(Path file, String reason, Throwable cause) {
+        super(sentence(file, reason), cause);
     }
 
     DamagedFileException(Path file, String reason) {
@@ -19,9 +19,5 @@ public final class DamagedFileException extends IOException {
     private static String sentence(Path file, String reason) {
         return "The file " + file + " of the log is damaged or made by a newer program (" + reason
                 + "); it was left as it is, so restore it from a copy or take it out of the log.";
-    }
-
-    private static String firstLine(Throwable cause) {
-        return String.valueOf(cause.getMessage()).lines().findFirst().orElse("not readable");
     }
 }

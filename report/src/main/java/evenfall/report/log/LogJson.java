@@ -1,9 +1,12 @@
 package evenfall.report.log;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationFeature;
@@ -35,15 +38,21 @@ final class LogJson {
      * @throws DamagedFileException if it is not what this program writes
      */
     static <T> T read(Path file, Class<T> type) throws IOException {
-        String text = Files.readString(file);
         try {
-            T value = MAPPER.readValue(text, type);
+            String text = Files.readString(file);
+            T value = text.isBlank() ? null : MAPPER.readValue(text, type);
             if (value == null) {
                 throw new DamagedFileException(file, "it is empty");
             }
             return value;
+        } catch (NoSuchFileException e) {
+            throw new DamagedFileException(file, "it is missing", e);
+        } catch (CharacterCodingException e) {
+            throw new DamagedFileException(file, "it is not UTF-8 text", e);
+        } catch (StreamReadException e) {
+            throw new DamagedFileException(file, "it is not whole JSON", e);
         } catch (JacksonException | IllegalArgumentException e) {
-            throw new DamagedFileException(file, e);
+            throw new DamagedFileException(file, "a field is missing, unknown or holds what it cannot", e);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
+import java.util.EnumSet;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -33,8 +34,8 @@ final class LogLock implements AutoCloseable {
      * @throws LogBusyException if the other does not let go in time
      */
     static LogLock take(Path folder, Duration patience, Consumer<String> tell) throws IOException {
-        FileChannel channel =
-                FileChannel.open(folder.resolve(NAME), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileChannel channel = OwnerOnly.channel(
+                folder.resolve(NAME), EnumSet.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE));
         boolean taken = false;
         try {
             long end = System.nanoTime() + patience.toNanos();

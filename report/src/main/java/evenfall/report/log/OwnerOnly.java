@@ -3,6 +3,7 @@ package evenfall.report.log;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
@@ -30,6 +31,11 @@ final class OwnerOnly {
     /** Opens a file for writing; a new one is its owner's alone. */
     static OutputStream open(Path file, Set<? extends OpenOption> options) throws IOException {
         return Channels.newOutputStream(Files.newByteChannel(file, options, attributes(file, FILE)));
+    }
+
+    /** Opens a file as a channel; a new one is its owner's alone. */
+    static FileChannel channel(Path file, Set<? extends OpenOption> options) throws IOException {
+        return FileChannel.open(file, options, attributes(file, FILE));
     }
 
     private static FileAttribute<?>[] attributes(Path path, String permissions) {

@@ -1,6 +1,7 @@
 package evenfall.report.log;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -50,10 +51,12 @@ public final class SessionFolder {
         return folder.resolve(RAW).resolve(name);
     }
 
-    /** A stored result; empty where it was never made or has been thrown away. */
+    /** A stored result, with a mark for each byte that is no text; empty where it was never made or has been thrown away. */
     public Optional<String> result(String name) throws IOException {
         Path file = folder.resolve(RESULTS).resolve(name);
-        return Files.isRegularFile(file) ? Optional.of(Files.readString(file)) : Optional.empty();
+        return Files.isRegularFile(file)
+                ? Optional.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+                : Optional.empty();
     }
 
     /** Stores a result, replacing an earlier one. */

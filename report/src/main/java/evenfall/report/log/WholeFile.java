@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
@@ -49,6 +51,10 @@ public final class WholeFile {
         if (Files.exists(real) && !Files.isRegularFile(real)) {
             try (OutputStream out = Files.newOutputStream(real)) {
                 body.writeTo(out);
+            } catch (FileSystemException e) {
+                throw e;
+            } catch (IOException e) {
+                throw ofTarget(target, e);
             }
             return;
         }
@@ -62,9 +68,25 @@ public final class WholeFile {
             }
             sync(temporary);
             rename(temporary, real);
+        } catch (FileSystemException e) {
+            throw temporary.toString().equals(e.getFile()) ? ofTarget(target, e) : e;
+        } catch (IOException e) {
+            throw ofTarget(target, e);
         } finally {
             Files.deleteIfExists(temporary);
         }
+    }
+
+    /** The same failure told of the file that was asked for: nobody knows the temporary one. */
+    private static IOException ofTarget(Path target, IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return new AccessDeniedException(target.toString());
+        }
+        String reason = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
+        FileSystemException told =
+                new FileSystemException(target.toString(), null, reason == null ? "no file can be made there" : reason);
+        told.initCause(e);
+        return told;
     }
 
     /** Waits until a file's bytes are on disk. */

@@ -97,6 +97,8 @@ public final class LoggedSessions {
     public Session withTraces(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
         Manifest manifest = folder.manifest();
+        // Traces are never stored: the stored results are only asked whether there is something to say of them.
+        stored(folder);
         return session(date, names(manifest), made(folder, manifest));
     }
 
@@ -117,12 +119,11 @@ public final class LoggedSessions {
         }
         Optional<RecordingAnalysis> stored = AnalysisReader.read(document.get(), ProgramVersion.version(), FILTER);
         if (stored.isEmpty()) {
-            String version = AnalysisReader.version(document.get()).orElse("another program");
-            tell.accept(
-                    version.equals(ProgramVersion.version())
-                            ? "The results of " + folder.date() + " could not be read and are made again."
-                            : "The results of " + folder.date() + " were made by version " + version
-                                    + " and are made again.");
+            String version = AnalysisReader.version(document.get()).orElse(ProgramVersion.version());
+            tell.accept("The results of " + folder.date()
+                    + (version.equals(ProgramVersion.version())
+                            ? " could not be read and are made again."
+                            : " were made by version " + version + " and are made again."));
         }
         return stored;
     }

@@ -7,9 +7,9 @@ import evenfall.report.block.SessionMedian;
 import evenfall.report.block.Trend;
 import evenfall.report.csv.PlainNumber;
 import java.io.IOException;
-import java.util.Locale;
+import java.util.LinkedHashSet;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 
 /** A block as text for a person at a terminal. */
 public final class BlockText {
@@ -56,30 +56,32 @@ public final class BlockText {
             return;
         }
         TextGrid grid = new TextGrid();
-        grid.row("measure", "unit", "first median", "last median", "a week", "trend");
+        grid.row("measure", "first median", "last median", "a week", "trend");
+        Set<String> reasons = new LinkedHashSet<>();
         for (Map.Entry<String, MeasureCourse> measure : block.measures().entrySet()) {
             MeasureCourse course = measure.getValue();
             SessionMedian first = course.sessions().get(0);
             SessionMedian last = course.sessions().get(course.sessions().size() - 1);
             Trend trend = course.trend();
-            String verdict = trend.verdict() == null ? String.valueOf(trend.why()) : trend.verdict();
+            String name = measure.getKey();
+            if (trend.verdict() == null && trend.why() != null) {
+                reasons.add(trend.why());
+            }
             grid.row(
-                    measure.getKey(),
-                    course.unit(),
-                    number(first.median()),
-                    number(last.median()),
-                    number(trend.perWeek()),
-                    verdict);
+                    MeasureWords.label(name),
+                    MeasureWords.value(name, course.unit(), first.median()),
+                    MeasureWords.value(name, course.unit(), last.median()),
+                    MeasureWords.aWeek(name, course.unit(), trend.perWeek()),
+                    MeasureWords.verdict(name, trend.verdict()));
         }
         grid.write(out);
+        for (String reason : reasons) {
+            out.append(MeasureWords.notJudged(reason)).append('\n');
+        }
         out.append('\n');
     }
 
     private static String count(int n, String what) {
         return n == 1 ? "1 " + what : n + " " + what + "s";
-    }
-
-    private static String number(@Nullable Double value) {
-        return value == null ? Cells.MISSING : String.format(Locale.ROOT, "%.3g", value);
     }
 }

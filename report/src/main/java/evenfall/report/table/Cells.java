@@ -44,9 +44,11 @@ final class Cells {
         if (foreAft == null || lateral == null) {
             return MISSING;
         }
-        return metres(Math.abs(foreAft))
-                + (foreAft < 0 ? " behind, " : " before, ")
-                + metres(Math.abs(lateral))
-                + (lateral > 0 ? " left" : " right");
+        return sided(foreAft, " before", " behind") + ", " + sided(lateral, " left", " right");
+    }
+
+    private static String sided(double metres, String plus, String minus) {
+        String size = metres(Math.abs(metres));
+        return "0.00 m".equals(size) ? size : size + (metres > 0 ? plus : minus);
     }
 }

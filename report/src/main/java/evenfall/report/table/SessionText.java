@@ -11,6 +11,7 @@ import evenfall.report.form.Reason;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -22,6 +23,8 @@ public final class SessionText {
     /** Said wherever form is shown. */
     public static final String CAUTION = "Form says nothing about knees, feet or head: look at the film."
             + " Not a medical device: pain means stop, and new joint pain ends the drops of the day.";
+
+    private static final Words WORDS = Words.beside(SessionText.class);
 
     private SessionText() {}
 
@@ -141,9 +144,8 @@ public final class SessionText {
 
     private static String notes(SessionLanding event) {
         StringBuilder text = new StringBuilder();
-        String flags = event.flags().stream().map(LandingFlag::code).collect(Collectors.joining(", "));
-        if (!flags.isEmpty()) {
-            text.append('[').append(flags).append("] ");
+        for (LandingFlag flag : event.flags()) {
+            text.append(WORDS.say("flag." + flag.code())).append("; ");
         }
         LandingNote note = event.note();
         if (note.side() != null) {

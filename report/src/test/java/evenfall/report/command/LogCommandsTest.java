@@ -3,6 +3,7 @@ package evenfall.report.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -90,6 +91,82 @@ class LogCommandsTest {
         assertThat(session.err()).contains("0.0.9").contains("made again");
         assertThat(results).hasContent(current);
         assertThat(session("2026-03-02", "table").err()).isEmpty();
+    }
+
+    @Test
+    void resultsThatAreDamagedOrLackAField_areMadeAgainAndSaid() throws IOException {
+        importSession("2026-03-02");
+        Path results = log.resolve("invented/sessions/2026-03-02/results/landings.json");
+        String current = Files.readString(results);
+        byte[][] damaged = {
+            {},
+            {(byte) 0xff, 0, 1},
+            current.substring(0, current.length() / 2).getBytes(StandardCharsets.UTF_8),
+            "[]".getBytes(StandardCharsets.UTF_8),
+            current.replace("\"durationS\"", "\"duration\"").getBytes(StandardCharsets.UTF_8),
+            current.replace("\"clock\"", "\"clocks\"").getBytes(StandardCharsets.UTF_8)
+        };
+        for (byte[] bytes : damaged) {
+            Files.write(results, bytes);
+            Ran session = session("2026-03-02", "json");
+
+            assertThat(session.status()).as(session.err()).isZero();
+            assertThat(session.err())
+                    .isEqualTo(
+                            "The results of 2026-03-02 could not be read and are made again." + System.lineSeparator());
+            assertThat(results).hasContent(current);
+        }
+    }
+
+    @Test
+    void aPageOfResultsOfAnotherVersion_saysSoToo() throws IOException {
+        importSession("2026-03-02");
+        Path results = log.resolve("invented/sessions/2026-03-02/results/landings.json");
+        Files.writeString(
+                results, Files.readString(results).replaceFirst("\"version\" : \"[^\"]*\"", "\"version\" : \"0.0.9\""));
+
+        assertThat(session("2026-03-02", "html").err()).contains("0.0.9").contains("made again");
+    }
+
+    @Test
+    void aFileOfTheLogThatIsMissingOrDamaged_isNamedInPlainWords() throws IOException {
+        importSession("2026-03-02");
+        importSession("2026-03-05");
+        Path manifest = log.resolve("invented/sessions/2026-03-02/session.json");
+        String whole = Files.readString(manifest);
+        String[] texts = {"", "{", "[]", "\u0001", "{\"program\": 3}", whole.replace("\"kind\"", "\"sort\"")};
+        for (String text : texts) {
+            Files.writeString(manifest, text);
+            assertNamedAndPassedOver();
+        }
+        Files.write(manifest, new byte[] {(byte) 0xc3, 0x28});
+        assertNamedAndPassedOver();
+        Files.delete(manifest);
+        assertNamedAndPassedOver();
+    }
+
+    private void assertNamedAndPassedOver() throws IOException {
+        Ran session = session("2026-03-02", "json");
+        Ran block = block();
+
+        assertThat(session.status()).as(session.err()).isEqualTo(3);
+        assertThat(session.out()).isEmpty();
+        assertThat(session.err().lines()).hasSize(1);
+        assertThat(session.err())
+                .contains("session.json")
+                .doesNotContain("Feature")
+                .doesNotContain("evenfall.report")
+                .doesNotContain("java.");
+        assertThat(block.status()).as(block.err()).isZero();
+        assertThat(mapper.readTree(block.out()).path("sessions")).hasSize(1);
+    }
+
+    @Test
+    void whatIsNoNumber_isCalledSo() {
+        Ran note = note("2026-03-02", "1", "--height", "high");
+
+        assertThat(note.status()).isEqualTo(2);
+        assertThat(note.err()).contains("'high' is not a number").doesNotContain("double");
     }
 
     @Test

@@ -39,7 +39,7 @@ class DemoRunTest {
                 .contains("block.html")
                 .allSatisfy(link -> assertThat(folder.resolve(link)).isRegularFile());
         assertThat(Files.readString(index)).contains("invented");
-        assertThat(Files.readString(folder.resolve("block.html"))).contains("ankle-left");
+        assertThat(Files.readString(folder.resolve("block.html"))).contains("left ankle");
         assertThat(told).isEmpty();
     }
 
