@@ -3,6 +3,7 @@ package evenfall.fusion.analysis;
 import evenfall.fusion.alignment.ForwardBend;
 import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.posture.MotionSmoother;
 import evenfall.fusion.posture.MotionWindow;
@@ -25,13 +26,32 @@ final class SensorMotion {
     SensorMotion(SensorReading reading, OrientationTrack track, OpeningRoutine opening, List<double[]> spans) {
         WindowMaker maker = new WindowMaker(reading.stream(), reading.stances(), track);
         List<MotionWindow> windows = new ArrayList<>();
+        List<StrapWatch.Move> moves = reading.moves();
         for (double[] span : spans) {
-            WindowMaker.Cut cut = maker.landing(span[0], span[1], span[2]);
+            WindowMaker.Cut cut =
+                    maker.landing(lastBefore(moves, span[0], span[1]), span[1], firstAfter(moves, span[1], span[2]));
             cuts.add(cut);
             windows.add(cut.window());
         }
         addBends(maker, opening, windows);
         this.smoother = new MotionSmoother(windows);
+    }
+
+    /** Gravity before a strap moved says nothing of the sensor after it, so a window holds no move. */
+    private static double lastBefore(List<StrapWatch.Move> moves, double earliestS, double contactS) {
+        double last = earliestS;
+        for (StrapWatch.Move move : moves) {
+            last = move.atS() < contactS ? Math.max(last, move.atS()) : last;
+        }
+        return last;
+    }
+
+    private static double firstAfter(List<StrapWatch.Move> moves, double contactS, double untilS) {
+        double first = untilS;
+        for (StrapWatch.Move move : moves) {
+            first = move.atS() >= contactS ? Math.min(first, move.atS()) : first;
+        }
+        return first;
     }
 
     private static void addBends(WindowMaker maker, OpeningRoutine opening, List<MotionWindow> windows) {

@@ -29,6 +29,9 @@ final class WindowMaker {
     /** Stillness broken for less than this is one stance, s. */
     private static final double SAME_STANCE_S = 0.7;
 
+    /** Gravity lies in the same direction of the sensor meanwhile; else the strap moved, rad. */
+    private static final double SAME_STANCE = Math.toRadians(2.5);
+
     private static final double REST_EVERY_S = 0.2;
     /** A person who stands creeps at 1 to 3 cm/s (common practice, no source), m/s. */
     private static final double REST_SIGMA = 0.016;
@@ -52,6 +55,10 @@ final class WindowMaker {
     private static final double TURN_PER_G = Math.toRadians(0.01);
 
     private static final double GAP_TURN_PER_S = Math.toRadians(30);
+    /** A straight line across a gap misses this share of how far the force about it strays from 1 g. */
+    private static final double GAP_FORCE_SHARE = 0.3;
+    /** How far about a gap that is looked for, s: an impact's rise fits in. */
+    private static final double GAP_AROUND_S = 0.1;
 
     private final SensorStream stream;
     private final List<Stance> stances;
@@ -172,7 +179,8 @@ final class WindowMaker {
                 continue;
             }
             double reach = found == null ? contactS + AFTER_REACH_S : found.endS() + SAME_STANCE_S;
-            if (next.startS() > Math.min(reach, untilS)) {
+            if (next.startS() > Math.min(reach, untilS)
+                    || (found != null && next.force().angleTo(found.force()) > SAME_STANCE)) {
                 break;
             }
             found = found == null ? next : joined(found, next);
@@ -245,11 +253,25 @@ final class WindowMaker {
         List<MotionWindow.Jolt> jolts = new ArrayList<>();
         for (Gap gap : stream.gaps()) {
             if (gap.before() >= from && gap.before() + 1 < to) {
+                double speedPerS = Math.max(GAP_JOLT_PER_S, GAP_FORCE_SHARE * strayAbout(gap));
                 jolts.add(new MotionWindow.Jolt(
-                        gap.before() + 1, GAP_JOLT_PER_S * gap.lengthS(), GAP_TURN_PER_S * gap.lengthS()));
+                        gap.before() + 1, speedPerS * gap.lengthS(), GAP_TURN_PER_S * gap.lengthS()));
             }
         }
         return jolts;
+    }
+
+    /** The largest difference of the force from 1 g about a gap, m/s². */
+    private double strayAbout(Gap gap) {
+        double most = 0;
+        for (int i = index(gap.startS() - GAP_AROUND_S);
+                i < stream.size() && stream.time(i) < gap.endS() + GAP_AROUND_S;
+                i++) {
+            double size =
+                    Math.sqrt(stream.ax(i) * stream.ax(i) + stream.ay(i) * stream.ay(i) + stream.az(i) * stream.az(i));
+            most = Math.max(most, Math.abs(size - GRAVITY));
+        }
+        return most;
     }
 
     private Vector3 meanForce(int from, int to) {

@@ -34,6 +34,9 @@ final class VerticalMotion {
     /** and both for this long, s. */
     private static final double QUIET_FOR = 0.3;
 
+    /** Rests further apart than this say nothing of what happened in a gap between them, s: the level drifts. */
+    private static final double RESTS_APART = 5;
+
     private final SensorStream stream;
     private final OrientationTrack track;
     private final int from;
@@ -65,6 +68,38 @@ final class VerticalMotion {
             force[i] /= level[i];
         }
         quiet = quiet();
+        mendGaps();
+    }
+
+    /**
+     * Speed is nothing at the rests before and after; what the integral says instead was done in the gaps between them, by
+     * each in proportion to its length. A gap may hide a whole impact.
+     */
+    private void mendGaps() {
+        double shortest = SensorStream.GAP_INTERVALS / stream.rateHz();
+        double[] jumps = new double[size()];
+        int before = -1;
+        double hidden = 0;
+        for (int i = 1; i < size(); i++) {
+            if (quiet.get(i)) {
+                if (hidden > 0 && before >= 0 && time(i) - time(before) <= RESTS_APART) {
+                    double off = (speed[i] - speed[before]) / hidden;
+                    for (int k = before + 1; k <= i; k++) {
+                        double pause = time(k) - time(k - 1);
+                        jumps[k] = pause > shortest ? -off * pause : 0;
+                    }
+                }
+                before = i;
+                hidden = 0;
+            } else if (time(i) - time(i - 1) > shortest) {
+                hidden += time(i) - time(i - 1);
+            }
+        }
+        double shift = 0;
+        for (int i = 0; i < size(); i++) {
+            shift += jumps[i];
+            speed[i] += shift;
+        }
     }
 
     int size() {

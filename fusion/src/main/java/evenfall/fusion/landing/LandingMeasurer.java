@@ -169,7 +169,7 @@ public final class LandingMeasurer {
         Double depth = lowest == null
                 ? null
                 : Math.hypot(
-                        0.0035,
+                        Math.hypot(0.0035, fallSpeed == null ? 0 : fallSpeed * hidden),
                         pelvis.smoothed()
                                 .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
                                 .placeUp());

@@ -15,6 +15,13 @@ final class MomentFinder {
     private static final double CONTACT_RISE = 0.35 * GRAVITY;
 
     private static final double BEFORE_CONTACT_S = 0.05;
+    /** The event's contact is smoothed and comes late by less than this, s; */
+    private static final double SMOOTHED_CONTACT_S = 0.12;
+    /** a gap that hides it begins at most so much before the event's contact, s. */
+    private static final double HIDDEN_CONTACT_S = 0.02;
+
+    private static final double HIDDEN_BRAKE = 0.5;
+
     private static final double TAKEOFF_LEVEL = 0.5 * GRAVITY;
     /** From half the body's weight until the last foot is off, s: both hops and step-offs of simulated bodies. */
     private static final double TAKEOFF_LAG_S = 0.0165;
@@ -50,23 +57,38 @@ final class MomentFinder {
         return new Moments(takeoff, contact, peak, lowest(contact, settled), settled);
     }
 
-    /** The first rise of the vertical force out of flight. */
+    /** The first rise of the vertical force out of flight; one that a gap hides goes before what rings earlier in flight. */
     private double contact() {
         int last = motion.indexAt(event.peakS());
-        for (int i = Math.max(1, motion.indexAt(event.contactS() - 0.12)); i <= last; i++) {
-            double level = medianBefore(i) + CONTACT_RISE;
-            double before = motion.verticalForce(i - 1);
-            double now = motion.verticalForce(i);
-            if (now > level && before <= level) {
-                double part = (level - before) / (now - before);
-                double dt = motion.time(i) - motion.time(i - 1);
+        for (int i = Math.max(1, motion.indexAt(event.contactS() - HIDDEN_CONTACT_S)); i <= last; i++) {
+            if (gapAt(motion, motion.time(i - 1)) > 0 && (rises(i) || brakes(i))) {
                 // In a gap nothing tells when the force rose.
+                return (motion.time(i - 1) + motion.time(i)) / 2;
+            }
+        }
+        for (int i = Math.max(1, motion.indexAt(event.contactS() - SMOOTHED_CONTACT_S)); i <= last; i++) {
+            if (rises(i)) {
+                double before = motion.verticalForce(i - 1);
+                double part = (medianBefore(i) + CONTACT_RISE - before) / (motion.verticalForce(i) - before);
+                double dt = motion.time(i) - motion.time(i - 1);
                 return gapAt(motion, motion.time(i - 1)) > 0
                         ? motion.time(i - 1) + dt / 2
                         : motion.time(i - 1) + part * dt - contactLag();
             }
         }
         return event.contactS();
+    }
+
+    /** Whether the gap before a sample begins in flight and takes away more speed than straps ring by. */
+    private boolean brakes(int i) {
+        double fallen = GRAVITY * (motion.time(i) - motion.time(i - 1));
+        return motion.verticalForce(i - 1) <= medianBefore(i) + CONTACT_RISE
+                && motion.speed(i).z() - motion.speed(i - 1).z() + fallen > HIDDEN_BRAKE;
+    }
+
+    private boolean rises(int i) {
+        double level = medianBefore(i) + CONTACT_RISE;
+        return motion.verticalForce(i) > level && motion.verticalForce(i - 1) <= level;
     }
 
     /**

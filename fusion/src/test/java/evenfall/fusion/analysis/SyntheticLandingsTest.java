@@ -217,6 +217,56 @@ class SyntheticLandingsTest {
     }
 
     @Test
+    void aGapAtContact_isToldAndErrsNoMoreThanItSays() {
+        double contact = IDEAL.truth().get(0).contactS();
+        RecordingAnalysis hidden = analyse(new Recording(
+                new SensorRecording("pelvis", without(IDEAL.pelvis(), contact - 0.03, contact + 0.03), null, List.of()),
+                null));
+        LandingTruth truth = IDEAL.truth().get(0);
+        Landing landing = hidden.landings().get(0);
+        Measures m = measures(hidden, 0);
+        assertThat(landing.flags()).contains(LandingFlag.GAP);
+        double clockStart = IDEAL.pelvis().time()[0];
+        assertThat(landing.moments().contactS()).isCloseTo(truth.contactS() - clockStart, within(0.031));
+        assertThat(m.sigma().contactS()).isGreaterThan(0.015);
+        double depth = Objects.requireNonNull(m.braking().depthM());
+        assertThat(Math.abs(depth - truth.depthM()))
+                .isLessThan(2 * Objects.requireNonNull(m.sigma().depthM()));
+    }
+
+    private static SensorStream without(SensorSignals s, double fromS, double toS) {
+        SensorStream whole = stream(s, UnaryOperator.identity());
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            if (s.time()[i] < fromS || s.time()[i] > toS) {
+                builder.add(s.time()[i], whole.ax(i), whole.ay(i), whole.az(i), whole.gx(i), whole.gy(i), whole.gz(i));
+            }
+        }
+        return builder.build();
+    }
+
+    @Test
+    void aStrapThatMovesWhileStanding_leavesTheLandingBeforeItAlone() {
+        // Half a second after the first landing has settled; the sensor tells nothing of the turn itself.
+        LandingTruth truth = IDEAL.truth().get(0);
+        double at = Objects.requireNonNull(truth.settledS()) + 0.9;
+        Quaternion slip = Quaternion.about(new Vector3(1, 0, 0), Math.toRadians(8));
+        SensorStream whole = stream(IDEAL.pelvis(), UnaryOperator.identity());
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            Quaternion turn = IDEAL.pelvis().time()[i] > at ? slip : Quaternion.IDENTITY;
+            Vector3 f = turn.rotate(new Vector3(whole.ax(i), whole.ay(i), whole.az(i)));
+            Vector3 w = turn.rotate(new Vector3(whole.gx(i), whole.gy(i), whole.gz(i)));
+            builder.add(IDEAL.pelvis().time()[i], f.x(), f.y(), f.z(), w.x(), w.y(), w.z());
+        }
+        Measures m = measures(
+                analyse(new Recording(new SensorRecording("pelvis", builder.build(), null, List.of()), null)), 0);
+        assertThat(Objects.requireNonNull(m.balance().lateralShift()).value())
+                .isCloseTo(truth.lateralShiftM(), within(0.01));
+        assertThat(m.fall().impactSpeedMS()).isCloseTo(truth.impactSpeedMS(), within(0.06));
+    }
+
+    @Test
     void statedAxes_areTakenAgainstGravity() {
         RecordingAnalysis stated =
                 analyse(recording(IDEAL, UnaryOperator.identity(), new BodyAxes(SignedAxis.PLUS_X, SignedAxis.PLUS_Z)));

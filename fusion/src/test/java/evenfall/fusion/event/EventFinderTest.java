@@ -55,6 +55,24 @@ final class EventFinderTest {
                 .containsExactly(EventKind.LANDING);
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {0.03, 0.06, 0.1})
+    void a_landing_whose_impact_lies_in_a_gap_is_found(double gapS) {
+        VerticalScript script = new VerticalScript().stand(3).fly(0.35);
+        double contact = script.end();
+        // Most of the brake is hidden: half a sine of 0.12 s that stops 3.43 m/s.
+        SensorStream whole = script.push(0.12, 3.432327).stand(3).stream(RATE, Quaternion.IDENTITY);
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            if (Math.abs(whole.time(i) - contact - 0.06) > gapS / 2) {
+                builder.add(whole.time(i), whole.ax(i), whole.ay(i), whole.az(i), 0, 0, 0);
+            }
+        }
+        SensorStream stream = builder.build();
+        List<Event> events = new EventFinder().find(stream, VerticalScript.still(stream.size(), Quaternion.IDENTITY));
+        assertThat(events).extracting(Event::kind).containsExactly(EventKind.LANDING);
+    }
+
     @Test
     void a_new_drop_soon_after_a_landing_is_one_of_its_own() {
         VerticalScript script = new VerticalScript().stand(2);
