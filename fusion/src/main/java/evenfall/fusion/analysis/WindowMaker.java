@@ -96,7 +96,8 @@ final class WindowMaker {
                 ? Math.max(before.from(), index(before.endS() - BEFORE_USED_S))
                 : index(Math.max(earliestS, contactS - WITHOUT_STANCE_BEFORE_S));
         double end = after != null ? after.endS() : Math.min(untilS, contactS + WITHOUT_STANCE_AFTER_S);
-        int to = Math.min(stream.size(), index(Math.max(end, contactS + 0.1)) + 1);
+        // A landing before a sensor's first sample leaves its first two as a window that covers nothing.
+        int to = Math.min(stream.size(), Math.max(2, index(Math.max(end, contactS + 0.1)) + 1));
         from = Math.max(0, Math.min(from, to - 2));
         List<MotionWindow.Rest> rests = new ArrayList<>();
         if (before != null) {

@@ -22,6 +22,10 @@ public enum LandingFlag {
     HEADING_UNKNOWN,
     /** Samples are missing within the landing. */
     GAP,
+    /** The gyroscope gave nothing here: what needs orientation is missing. */
+    DEAD_SENSOR,
+    /** The recording ends within the landing: what came after is missing. */
+    CUT_SHORT,
     /** No take-off could be told from the signal. */
     NO_TAKEOFF,
     /** Some measure that form is judged by is missing. */

@@ -20,6 +20,10 @@ public final class LandingMeasurer {
     private final SegmentMotion pelvis;
     private final @Nullable SegmentMotion upperBack;
     private final Moments moments;
+
+    /** Whether the pelvis's gyroscope worked: else only times and blows are known. */
+    private final boolean oriented;
+
     private final Set<LandingFlag> flags;
 
     private LandingMeasurer(LandingScene scene) {
@@ -32,19 +36,26 @@ public final class LandingMeasurer {
                 t -> t,
                 scene.zeroFromS(),
                 scene.zeroToS());
-        this.upperBack = upperBack(scene);
-        this.moments = new MomentFinder(
+        this.upperBack = upperBack(scene, flags);
+        Moments seen = new MomentFinder(
                         pelvis.motion(),
                         scene.event(),
                         scene.untilS(),
                         scene.pelvis().motion().window().gyroBias())
                 .find();
+        this.oriented = !DeadGyroscope.at(pelvis.motion(), seen.contactS());
+        this.moments = oriented ? seen : new Moments(seen.takeoffS(), seen.contactS(), seen.peakS(), null, null);
     }
 
-    private static @Nullable SegmentMotion upperBack(LandingScene scene) {
+    private static @Nullable SegmentMotion upperBack(LandingScene scene, Set<LandingFlag> flags) {
         LandingScene.Body body = scene.upperBack();
         ClockMap clock = scene.clock();
         if (body == null || clock == null) {
+            return null;
+        }
+        if (DeadGyroscope.at(
+                body.motion().motion(), clock.toUpperBack(scene.event().contactS()))) {
+            flags.add(LandingFlag.DEAD_SENSOR);
             return null;
         }
         return new SegmentMotion(
@@ -68,6 +79,9 @@ public final class LandingMeasurer {
 
     private Landing landing(int index) {
         Impact impact = ImpactMeasurer.measure(pelvis.motion(), upperBack, moments.contactS());
+        if (!oriented) {
+            return withoutOrientation(index, impact);
+        }
         Fall fall = fall();
         PostureMeasurer postures = new PostureMeasurer(pelvis, upperBack, moments);
         Braking braking = braking(fall, postures.collapse());
@@ -81,13 +95,32 @@ public final class LandingMeasurer {
         return new Landing(index, EventKind.LANDING, moments, null, measures, flags);
     }
 
-    private Fall fall() {
+    private Landing withoutOrientation(int index, Impact impact) {
+        Fall fall = new Fall(flight(), null, null);
+        Braking braking = new Braking(null, null, null, null);
+        Balance balance = new Balance(null, null, null, null, null, null);
+        Posture posture = new Posture(null, null, null, null, null, null, null);
+        flag(impact, balance);
+        flags.remove(LandingFlag.FEET_MOVED);
+        flags.add(LandingFlag.DEAD_SENSOR);
+        Sigma sigma = sigma(fall, impact, braking);
+        return new Landing(
+                index,
+                EventKind.LANDING,
+                moments,
+                null,
+                new Measures(fall, impact, braking, posture, balance, sigma),
+                flags);
+    }
+
+    private @Nullable Double flight() {
         Double takeoff = moments.takeoffS();
+        return takeoff == null ? null : moments.contactS() - takeoff;
+    }
+
+    private Fall fall() {
         double speed = contactSpeed();
-        if (!(speed > 0)) {
-            return new Fall(takeoff == null ? null : moments.contactS() - takeoff, null, null);
-        }
-        return new Fall(takeoff == null ? null : moments.contactS() - takeoff, speed, speed * speed / (2 * GRAVITY));
+        return speed > 0 ? new Fall(flight(), speed, speed * speed / (2 * GRAVITY)) : new Fall(flight(), null, null);
     }
 
     /** Downward speed at contact; where a gap hides the contact, the speed before it and free fall since. */
@@ -122,11 +155,16 @@ public final class LandingMeasurer {
         if (upper != null && ImpactMeasurer.clipped(upper.motion(), upper.ownTime(moments.contactS()))) {
             flags.add(LandingFlag.CLIPPED_UPPER_BACK);
         }
-        if (upper == null || !upper.covers(moments.contactS())) {
+        if (upper == null || !PostureMeasurer.coversLanding(upper, moments.contactS())) {
             flags.add(LandingFlag.NO_UPPER_BACK);
         }
         if (moments.takeoffS() == null) {
             flags.add(LandingFlag.NO_TAKEOFF);
+        }
+        double measuredS = pelvis.motion().stream().durationS() - moments.contactS();
+        if (measuredS < PostureMeasurer.WITHIN_S
+                || (moments.lowestS() == null && measuredS < MomentFinder.LOWEST_WITHIN_S)) {
+            flags.add(LandingFlag.CUT_SHORT);
         }
         if (moments.settledS() == null) {
             flags.add(LandingFlag.NOT_SETTLED);

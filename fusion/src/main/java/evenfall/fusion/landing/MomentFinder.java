@@ -27,7 +27,7 @@ final class MomentFinder {
     private static final double TAKEOFF_LAG_S = 0.0165;
 
     private static final double LONGEST_FLIGHT_S = 1.2;
-    private static final double LOWEST_WITHIN_S = 1.0;
+    static final double LOWEST_WITHIN_S = 1.0;
     private static final double SETTLED_WITHIN_S = 5.0;
     private static final double SETTLED_HOLD_S = 0.3;
     private static final double SETTLED_SPEED = 0.05;
@@ -196,6 +196,10 @@ final class MomentFinder {
             if (motion.place(i).z() < motion.place(best).z()) {
                 best = i;
             }
+        }
+        if (motion.from() + best == motion.stream().size() - 1) {
+            // Still sinking when the recording ends: how far is not known.
+            return null;
         }
         return motion.place(best).z() < motion.placeAt(contact).z() ? motion.time(best) : null;
     }

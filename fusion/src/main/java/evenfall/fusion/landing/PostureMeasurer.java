@@ -4,6 +4,7 @@ import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.Derivative;
 import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.rotation.SegmentAngles;
+import evenfall.ingest.recording.SensorStream;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -35,11 +36,15 @@ final class PostureMeasurer {
 
     /** The seven angle groups with a sigma for each change. */
     Posture measure(AngleSigmas sigmas) {
+        if (pelvis.motion().stream().durationS() < moments.contactS() + WITHIN_S) {
+            // The farthest angle may have come after the end of the recording.
+            return new Posture(null, null, null, null, null, null, null);
+        }
         Excursion rotation = excursion(t -> pelvis.at(t).yawDegrees());
         Excursion tilt = excursion(t -> pelvis.at(t).flexionDegrees());
         Excursion obliquity = excursion(t -> pelvis.at(t).leanDegrees());
         SegmentMotion upper = upperBack;
-        if (upper == null || !upper.covers(moments.contactS())) {
+        if (upper == null || !coversLanding(upper, moments.contactS())) {
             return sigmas.apply(new Posture(null, null, rotation, tilt, obliquity, null, null));
         }
         return sigmas.apply(new Posture(
@@ -50,6 +55,12 @@ final class PostureMeasurer {
                 obliquity,
                 excursion(t -> twist(upper.at(t), pelvis.at(t))),
                 excursion(t -> upper.at(t).flexionDegrees() - pelvis.at(t).flexionDegrees())));
+    }
+
+    /** Whether a segment was measured from contact until {@link #WITHIN_S} after it, or to the end of its window. */
+    static boolean coversLanding(SegmentMotion segment, double contactS) {
+        SensorStream stream = segment.motion().stream();
+        return segment.covers(contactS) && segment.ownTime(contactS) + WITHIN_S <= stream.durationS();
     }
 
     private static double twist(SegmentAngles upper, SegmentAngles pelvis) {

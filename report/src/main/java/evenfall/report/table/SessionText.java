@@ -87,7 +87,10 @@ public final class SessionText {
         text.append(landings == 1 ? "1 landing" : landings == 0 ? "No landing" : landings + " landings");
         text.append(" in ").append(clock(analysis.durationS()));
         text.append(String.format(Locale.ROOT, " min, recorded at %.1f samples a second", analysis.rateHz()));
-        text.append(analysis.clock() == null ? " by the pelvis sensor." : " by pelvis and upper-back sensors.");
+        text.append(
+                !analysis.mounting().containsKey(Place.UPPER_BACK)
+                        ? " by the pelvis sensor."
+                        : " by pelvis and upper-back sensors.");
         return text.toString();
     }
 

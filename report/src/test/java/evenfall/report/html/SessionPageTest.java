@@ -106,6 +106,15 @@ class SessionPageTest {
         assertThat(page.text()).contains("Surface: " + hostile + ".").contains("Cue in force: " + hostile + ".");
     }
 
+    /** On paper the reasons stand by each landing; the whole column, its heads too, is marked to be left out there. */
+    @Test
+    void theColumnOfReasons_isMarkedFromHeadToFoot() throws Exception {
+        String page = page(InventedSessions.of(4, 9));
+
+        assertThat(page.split("class=\"group reasons\"", -1)).hasSize(1 + 2 + 4);
+        assertThat(page.substring(page.indexOf("@media print"))).contains(".reasons { display: none; }");
+    }
+
     @Test
     void form_isSaidToBeSilentAboutKneesFeetAndHead() throws Exception {
         assertThat(page(InventedSessions.of(0, 1)))

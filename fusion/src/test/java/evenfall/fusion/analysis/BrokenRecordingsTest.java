@@ -1,0 +1,139 @@
+package evenfall.fusion.analysis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import evenfall.fixtures.motion.LandingPlan;
+import evenfall.fixtures.sensor.SensorSignals;
+import evenfall.fixtures.session.SessionScript;
+import evenfall.fixtures.session.SyntheticSession;
+import evenfall.fusion.landing.Landing;
+import evenfall.fusion.landing.LandingFlag;
+import evenfall.fusion.landing.Measures;
+import evenfall.fusion.landing.Posture;
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
+import evenfall.ingest.recording.SensorStream;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+/** What a recording does not hold is null with a flag, never a guess and never a failure. */
+class BrokenRecordingsTest {
+
+    private static final SyntheticSession SESSION = SessionScript.idealSensors(23)
+            .openingRoutine()
+            .drop(LandingPlan.fromHeight(0.5))
+            .stand(3)
+            .drop(LandingPlan.fromHeight(0.7))
+            .stand(3)
+            .record();
+
+    private static final Posture NOTHING = new Posture(null, null, null, null, null, null, null);
+
+    private static double contact(int k) {
+        return SESSION.truth().get(k).contactS() - SESSION.pelvis().time()[0];
+    }
+
+    @Test
+    void anUpperBackThatStartsAfterALanding_hasNoTrunkThere() {
+        RecordingAnalysis analysis = analyse(
+                stream(SESSION.pelvis(), 0, 1e9, true), stream(SESSION.upperBack(), contact(0) + 1.5, 1e9, true));
+
+        assertThat(analysis.landings()).hasSize(2);
+        Landing first = analysis.landings().get(0);
+        assertThat(first.flags()).contains(LandingFlag.NO_UPPER_BACK);
+        assertThat(measures(first).posture().trunkFlexion()).isNull();
+        assertThat(measures(first).impact().peakUpperBackG()).isNull();
+        assertThat(measures(first).posture().pelvicTilt()).isNotNull();
+    }
+
+    @Test
+    void anUpperBackThatEndsWithinALanding_hasNoTrunkThere() {
+        RecordingAnalysis analysis =
+                analyse(stream(SESSION.pelvis(), 0, 1e9, true), stream(SESSION.upperBack(), 0, contact(1) + 0.3, true));
+
+        Landing second = analysis.landings().get(1);
+        assertThat(analysis.landings().get(0).flags()).doesNotContain(LandingFlag.NO_UPPER_BACK);
+        assertThat(second.flags()).contains(LandingFlag.NO_UPPER_BACK);
+        assertThat(measures(second).posture().twist()).isNull();
+    }
+
+    @Test
+    void aRecordingThatEndsWithinALanding_leavesOutWhatCameAfter() {
+        double end = contact(1) + 0.08;
+        RecordingAnalysis analysis =
+                analyse(stream(SESSION.pelvis(), 0, end, true), stream(SESSION.upperBack(), 0, end, true));
+
+        Landing last = analysis.landings().get(1);
+        assertThat(last.flags()).contains(LandingFlag.CUT_SHORT, LandingFlag.NOT_SETTLED);
+        assertThat(last.moments().lowestS()).isNull();
+        assertThat(measures(last).posture()).isEqualTo(NOTHING);
+        assertThat(measures(last).braking().depthM()).isNull();
+        assertThat(measures(last).fall().impactSpeedMS()).isNotNull();
+        assertThat(analysis.landings().get(0).flags()).doesNotContain(LandingFlag.CUT_SHORT);
+    }
+
+    @Test
+    void aDeadGyroscopeOfThePelvis_leavesTimesAndBlows() {
+        RecordingAnalysis analysis =
+                analyse(stream(SESSION.pelvis(), 0, 1e9, false), stream(SESSION.upperBack(), 0, 1e9, true));
+
+        assertThat(analysis.landings()).isNotEmpty();
+        for (Landing landing : analysis.landings()) {
+            assertThat(landing.flags()).contains(LandingFlag.DEAD_SENSOR);
+            assertThat(measures(landing).posture()).isEqualTo(NOTHING);
+            assertThat(measures(landing).fall().dropHeightM()).isNull();
+            assertThat(measures(landing).braking().meanBrakingG()).isNull();
+            assertThat(measures(landing).impact().peakG()).isGreaterThan(1);
+        }
+    }
+
+    @Test
+    void aDeadGyroscopeOfTheUpperBack_leavesThePelvis() {
+        RecordingAnalysis analysis =
+                analyse(stream(SESSION.pelvis(), 0, 1e9, true), stream(SESSION.upperBack(), 0, 1e9, false));
+
+        assertThat(analysis.landings()).hasSize(2);
+        for (Landing landing : analysis.landings()) {
+            assertThat(landing.flags()).contains(LandingFlag.DEAD_SENSOR, LandingFlag.NO_UPPER_BACK);
+            assertThat(measures(landing).posture().trunkLean()).isNull();
+            assertThat(measures(landing).braking().collapseDegPerS()).isNull();
+            assertThat(measures(landing).posture().pelvicRotation()).isNotNull();
+        }
+    }
+
+    private static Measures measures(Landing landing) {
+        return Objects.requireNonNull(landing.measures());
+    }
+
+    private static RecordingAnalysis analyse(SensorStream pelvis, SensorStream upperBack) {
+        return new RecordingAnalyser(FilterKind.TWO_PASS)
+                .analyse(
+                        new Recording(
+                                new SensorRecording("pelvis", pelvis, null, List.of()),
+                                new SensorRecording("upper back", upperBack, null, List.of())),
+                        Progress.NONE);
+    }
+
+    /** The samples from {@code fromS} to {@code toS} after the first, with or without their turn rates. */
+    private static SensorStream stream(SensorSignals s, double fromS, double toS, boolean turning) {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        double live = turning ? 1 : 0;
+        for (int i = 0; i < s.size(); i++) {
+            double t = s.time()[i] - s.time()[0];
+            if (t >= fromS && t <= toS) {
+                builder.add(
+                        s.time()[i],
+                        s.acceleration(0)[i],
+                        s.acceleration(1)[i],
+                        s.acceleration(2)[i],
+                        live * s.turnRate(0)[i],
+                        live * s.turnRate(1)[i],
+                        live * s.turnRate(2)[i]);
+            }
+        }
+        return builder.build();
+    }
+}
