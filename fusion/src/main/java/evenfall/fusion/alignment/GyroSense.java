@@ -3,17 +3,27 @@ package evenfall.fusion.alignment;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SensorStream;
+import java.util.Arrays;
 
 /**
- * Whether a gyroscope turns the way its accelerometer's axes say. Turned back by the right rates, the specific force of a
- * moving body keeps its mean direction, up, for accelerations average out within half a second; turned back by mirrored
- * rates it wanders off by twice what the body turned.
+ * About which axes a gyroscope turns the other way than the accelerometer's axes say. Turned back by the right rates, the
+ * specific force of a moving body keeps its mean direction, up, for accelerations average out within half a second; turned
+ * back by mirrored rates it wanders off by twice what the body turned.
  *
- * <p>The mean of the first third of a stretch is laid beside the mean of its last third, once by the rates as they are and once
- * by the negated ones. A gyroscope is taken as mirrored when in at least three stretches the two answers differ and the
- * negated rates explain those stretches better by far.
+ * <p>The mean of the first third of a stretch is laid beside the mean of its last third, once for each of the eight choices
+ * of signs. A gyroscope is taken as mirrored as a whole when in at least three stretches the rates as they are and the
+ * negated ones answer differently and the negated ones explain those stretches better by far. Some axes alone are taken as
+ * mirrored where that explains more stretches better still. An axis about which gravity never moves leaves no trace: of
+ * choices that explain equally well, all axes come before one, and one before two.
+ *
+ * @param x whether the turn rate about x is to be negated
+ * @param y the same for y
+ * @param z the same for z
  */
-public final class GyroSense {
+public record GyroSense(boolean x, boolean y, boolean z) {
+
+    /** A gyroscope as it should be. */
+    public static final GyroSense RIGHT = new GyroSense(false, false, false);
 
     private static final double STRETCH_S = 1.2;
     /** Stretches whose samples take longer than this share of their due time hold a gap. */
@@ -29,43 +39,100 @@ public final class GyroSense {
     /** Stretches enough to be sure. */
     private static final int ENOUGH = 600;
 
-    private GyroSense() {}
+    /** Some axes alone have six choices for chance to take, so they must show in more stretches. */
+    private static final int LEAST_STRETCHES_ALONE = 12;
+
+    /** Right gyroscopes reached 1.7 on a table pushed about and 1.4 on people. */
+    private static final double LEAST_RATIO_ALONE = 2.2;
+    /** Squared errors this near to the least explain as well. */
+    private static final double AS_GOOD = 1.2;
+    /** Bit k set negates axis k. */
+    private static final int ALL = 0b111;
+
+    private static final int[] ALONE = {0b001, 0b010, 0b100, 0b011, 0b101, 0b110};
+
+    /** Whether any axis is to be negated. */
+    public boolean mirrored() {
+        return x || y || z;
+    }
 
     /**
-     * Whether every turn rate of the stream should be negated.
+     * Finds which turn rates of the stream should be negated.
      *
      * @param bias the gyroscope's bias, rad/s
      */
-    public static boolean mirrored(SensorStream stream, Vector3 bias) {
+    public static GyroSense find(SensorStream stream, Vector3 bias) {
         int third = Math.max(2, (int) Math.round(STRETCH_S / 3 * stream.rateHz()));
-        double asIs = LEAST_DIFFERENCE * LEAST_DIFFERENCE;
-        double negated = asIs;
-        int seen = 0;
-        for (int i = 0; i + 3 * third <= stream.size() && seen < ENOUGH; i += third) {
+        double[] whole = squares();
+        double[] alone = squares();
+        double[] angles = new double[ALL + 1];
+        int seenWhole = 0;
+        int seenAlone = 0;
+        for (int i = 0; i + 3 * third <= stream.size() && seenAlone < ENOUGH; i += third) {
             if (stream.time(i + 3 * third - 1) - stream.time(i) > GAP_SHARE * STRETCH_S) {
                 continue;
             }
-            double right = Math.min(MOST, wandering(stream, bias, i, third, 1));
-            double mirror = Math.min(MOST, wandering(stream, bias, i, third, -1));
-            if (Math.abs(right - mirror) > LEAST_DIFFERENCE) {
-                asIs += right * right;
-                negated += mirror * mirror;
-                seen++;
+            double least = MOST;
+            double most = 0;
+            for (int signs = 0; signs <= ALL; signs++) {
+                angles[signs] = Math.min(MOST, wandering(stream, bias, i, third, signs));
+                least = Math.min(least, angles[signs]);
+                most = Math.max(most, angles[signs]);
+            }
+            if (Math.abs(angles[0] - angles[ALL]) > LEAST_DIFFERENCE) {
+                add(whole, angles);
+                seenWhole++;
+            }
+            if (most - least > LEAST_DIFFERENCE) {
+                add(alone, angles);
+                seenAlone++;
             }
         }
-        return seen >= LEAST_STRETCHES && asIs > LEAST_RATIO * negated;
+        boolean mirrored = seenWhole >= LEAST_STRETCHES && whole[0] > LEAST_RATIO * whole[ALL];
+        return choose(alone, mirrored, seenAlone >= LEAST_STRETCHES_ALONE);
+    }
+
+    private static GyroSense choose(double[] squares, boolean whole, boolean enough) {
+        double best = Arrays.stream(squares).min().orElse(0);
+        if (whole && (!enough || squares[ALL] <= AS_GOOD * best)) {
+            return new GyroSense(true, true, true);
+        }
+        if (enough && squares[0] > LEAST_RATIO_ALONE * best) {
+            for (int signs : ALONE) {
+                if (squares[signs] <= AS_GOOD * best) {
+                    return new GyroSense((signs & 1) != 0, (signs & 2) != 0, (signs & 4) != 0);
+                }
+            }
+        }
+        return whole ? new GyroSense(true, true, true) : RIGHT;
+    }
+
+    private static double[] squares() {
+        double[] squares = new double[ALL + 1];
+        Arrays.fill(squares, LEAST_DIFFERENCE * LEAST_DIFFERENCE);
+        return squares;
+    }
+
+    private static void add(double[] squares, double[] angles) {
+        for (int signs = 0; signs <= ALL; signs++) {
+            squares[signs] += angles[signs] * angles[signs];
+        }
     }
 
     /** Angle between the mean forces of the first and the last third, both turned into the axes of the first sample, rad. */
-    private static double wandering(SensorStream s, Vector3 bias, int from, int third, int sense) {
+    private static double wandering(SensorStream s, Vector3 bias, int from, int third, int signs) {
+        double x = (signs & 1) != 0 ? -1 : 1;
+        double y = (signs & 2) != 0 ? -1 : 1;
+        double z = (signs & 4) != 0 ? -1 : 1;
         Quaternion q = Quaternion.IDENTITY;
         Vector3 first = Vector3.ZERO;
         Vector3 last = Vector3.ZERO;
         for (int k = 0; k < 3 * third; k++) {
             int i = from + k;
             if (k > 0) {
-                Vector3 rate = new Vector3(s.gx(i) - bias.x(), s.gy(i) - bias.y(), s.gz(i) - bias.z());
-                q = q.times(Quaternion.fromBodyRate(rate.times(sense), s.time(i) - s.time(i - 1)));
+                Vector3 rate =
+                        new Vector3(x * (s.gx(i) - bias.x()), y * (s.gy(i) - bias.y()), z * (s.gz(i) - bias.z()));
+                q = q.times(Quaternion.fromBodyRate(rate, s.time(i) - s.time(i - 1)));
             }
             if (k < third) {
                 first = first.plus(q.rotate(new Vector3(s.ax(i), s.ay(i), s.az(i))));

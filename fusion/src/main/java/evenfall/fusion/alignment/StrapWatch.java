@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * turn about the vertical leaves no trace in gravity and is not found.
  *
  * <p>A move counts when the median directions before and after lie more than 3° and more than five times their scatter
- * apart, and hardly a stance after it is nearer to the old direction. At least three stances are needed on each side.
+ * apart, and at most one stance in six after it is nearer to the old direction. At least three stances are needed on each side.
  */
 public final class StrapWatch {
 
@@ -25,7 +25,7 @@ public final class StrapWatch {
     /** Someone who sits or bends is no stance: further than this from the median of all, rad. */
     private static final double NO_STANCE = Math.toRadians(45);
 
-    private static final double NEARER_SHARE = 0.1;
+    private static final double NEARER_SHARE = 0.17;
     /** Medians are taken over so many stances on either side of a move at most. */
     private static final int LOOKED_AT = 40;
 

@@ -1,8 +1,8 @@
 package evenfall.fusion.analysis;
 
 import evenfall.fusion.alignment.ForwardBend;
+import evenfall.fusion.alignment.GyroSense;
 import evenfall.fusion.alignment.OpeningRoutine;
-import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.finding.Finding;
@@ -61,12 +61,12 @@ public final class BodyChecks {
     static List<Finding> ofSensor(SensorReading reading, @Nullable Place place) {
         String whose = place == null ? "this sensor" : "the " + place.words();
         List<Finding> findings = new ArrayList<>();
-        if (reading.mirrored()) {
+        if (reading.sense().mirrored()) {
             findings.add(new Finding(
                     FindingCode.GYRO_SENSE,
                     Severity.WARNING,
-                    "The gyroscope of " + whose
-                            + " turns the other way than its accelerometer's axes say; its turn rates were negated.",
+                    "The gyroscope of " + whose + " turns the other way than its accelerometer's axes say"
+                            + axes(reading.sense()) + "; these turn rates were negated.",
                     place,
                     null));
         }
@@ -91,25 +91,45 @@ public final class BodyChecks {
         return findings;
     }
 
+    private static String axes(GyroSense sense) {
+        List<String> axes = new ArrayList<>();
+        if (sense.x()) {
+            axes.add("x");
+        }
+        if (sense.y()) {
+            axes.add("y");
+        }
+        if (sense.z()) {
+            axes.add("z");
+        }
+        return axes.size() == 3 ? ", about every axis" : " about " + String.join(" and ", axes);
+    }
+
+    /** Over a whole recording a body is mostly upright, walking or standing, so the mean force points up. */
     private static @Nullable Finding upsideDown(SensorReading reading, String whose, @Nullable Place place) {
         BodyAxes axes = reading.recording().axes();
-        if (axes == null) {
-            return null;
-        }
-        Stance longest = null;
-        for (Stance stance : reading.stances()) {
-            longest = longest == null || stance.lengthS() > longest.lengthS() ? stance : longest;
-        }
-        if (longest == null || longest.force().angleTo(direction(axes.up())) < UPSIDE_DOWN) {
+        if (axes == null || meanForce(reading.stream()).angleTo(direction(axes.up())) < UPSIDE_DOWN) {
             return null;
         }
         return new Finding(
                 FindingCode.UPSIDE_DOWN,
                 Severity.ERROR,
                 "The layout says that " + axes.up() + " of " + whose
-                        + " points up, but while standing it points down; turn the sensor round or mend the layout.",
+                        + " points up, but on the whole it points down; turn the sensor round or mend the layout.",
                 place,
-                longest.startS());
+                null);
+    }
+
+    private static Vector3 meanForce(SensorStream s) {
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int i = 0; i < s.size(); i++) {
+            x += s.ax(i);
+            y += s.ay(i);
+            z += s.az(i);
+        }
+        return new Vector3(x, y, z);
     }
 
     private static Vector3 direction(SignedAxis axis) {

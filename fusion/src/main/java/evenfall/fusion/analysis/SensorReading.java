@@ -18,18 +18,19 @@ import java.util.List;
  * @param recording what was recorded
  * @param stream the samples, gyroscope put right
  * @param stances the quiet stretches
- * @param mirrored whether the gyroscope had to be put right
+ * @param sense about which axes the gyroscope had to be put right
  */
-record SensorReading(SensorRecording recording, SensorStream stream, List<Stance> stances, boolean mirrored) {
+record SensorReading(SensorRecording recording, SensorStream stream, List<Stance> stances, GyroSense sense) {
 
     static SensorReading of(SensorRecording recording) {
         SensorStream raw = recording.stream();
         List<Stance> stances = StillnessFinder.find(raw);
-        if (GyroSense.mirrored(raw, bias(stances))) {
-            SensorStream right = raw.withTurnRateReversed();
-            return new SensorReading(recording, right, StillnessFinder.find(right), true);
+        GyroSense sense = GyroSense.find(raw, bias(stances));
+        if (sense.mirrored()) {
+            SensorStream right = raw.withTurnRateReversed(sense.x(), sense.y(), sense.z());
+            return new SensorReading(recording, right, StillnessFinder.find(right), sense);
         }
-        return new SensorReading(recording, raw, stances, false);
+        return new SensorReading(recording, raw, stances, sense);
     }
 
     /** Mean turn rate of the quiet stretches by their length, rad/s; zero without any. */

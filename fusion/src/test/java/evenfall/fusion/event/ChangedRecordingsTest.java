@@ -72,10 +72,13 @@ final class ChangedRecordingsTest {
         List<String> wrong = new ArrayList<>();
         for (Path file : files("*.txt.gz")) {
             SensorStream stream = OpenRecordings.waist(file);
-            if (GyroSense.mirrored(stream, Vector3.ZERO)) {
+            if (GyroSense.find(stream, Vector3.ZERO).mirrored()) {
                 wrong.add(name(file));
             }
-            told += GyroSense.mirrored(stream.withTurnRateReversed(), Vector3.ZERO) ? 1 : 0;
+            told += GyroSense.find(stream.withTurnRateReversed(true, true, true), Vector3.ZERO)
+                            .mirrored()
+                    ? 1
+                    : 0;
             count++;
         }
         assertThat(count).as("recordings").isGreaterThan(200);

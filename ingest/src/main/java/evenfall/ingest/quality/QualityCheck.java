@@ -46,8 +46,17 @@ public final class QualityCheck {
         findings.addAll(GapCheck.check(stream));
         findings.addAll(ClippingCheck.check(stream));
         findings.addAll(StuckCheck.check(stream));
-        findings.addAll(RestCheck.check(stream));
-        findings.addAll(TurnUnitsCheck.check(stream));
+        boolean forceSpoilt = StuckCheck.spoils(stream, Axis.ACCELEROMETER);
+        boolean rateSpoilt = StuckCheck.spoils(stream, Axis.GYROSCOPE);
+        List<Finding> turnUnits = forceSpoilt || rateSpoilt ? List.of() : TurnUnitsCheck.check(stream);
+        for (Finding finding : RestCheck.check(stream)) {
+            boolean ofGyroscope = finding.code() == FindingCode.GYRO_BIAS;
+            // A bias in a wrong unit is no bias, and one seen against force in a stuck accelerometer neither.
+            if (!(ofGyroscope ? rateSpoilt || forceSpoilt || !turnUnits.isEmpty() : forceSpoilt)) {
+                findings.add(finding);
+            }
+        }
+        findings.addAll(turnUnits);
         findings.sort(Comparator.comparingDouble(QualityCheck::moment));
         return List.copyOf(findings);
     }

@@ -12,6 +12,9 @@ import java.util.Map;
 /** Axes that stand still while the body does not, instruments and whole sensors that do; one finding for each. */
 final class StuckCheck {
 
+    /** Rest is judged by medians, which a smaller share cannot turn. */
+    private static final double SPOILT = 0.1;
+
     private StuckCheck() {}
 
     static List<Finding> check(SensorStream stream) {
@@ -21,7 +24,7 @@ final class StuckCheck {
         }
         Map<Axis, List<Span>> held = new EnumMap<>(Axis.class);
         for (Axis axis : Axis.values()) {
-            held.put(axis, HeldRuns.of(stream, axis));
+            held.put(axis, held(stream, axis));
         }
         List<Span> acceleration = all(stream, held, Axis.ACCELEROMETER);
         List<Span> turnRate = all(stream, held, Axis.GYROSCOPE);
@@ -49,6 +52,29 @@ final class StuckCheck {
             stuck(stream, axis, Span.without(held.getOrDefault(axis, List.of()), whole), findings);
         }
         return findings;
+    }
+
+    /** Whether some axis of an instrument stands still for so long that what rest shows of it means nothing. */
+    static boolean spoils(SensorStream stream, List<Axis> triad) {
+        if (stream.size() < HeldRuns.shortest(stream)) {
+            return false;
+        }
+        for (Axis axis : triad) {
+            int samples = held(stream, axis).stream().mapToInt(Span::length).sum();
+            if (samples > SPOILT * stream.size()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Runs that are held, but for those at full scale: they are told as clipping. */
+    private static List<Span> held(SensorStream stream, Axis axis) {
+        boolean gyroscope = Axis.GYROSCOPE.contains(axis);
+        return HeldRuns.of(stream, axis).stream()
+                .filter(run -> run.length() > stream.size() / 2
+                        || !(gyroscope ? stream.turnRateClipped(run.from()) : stream.accelerationClipped(run.from())))
+                .toList();
     }
 
     private static List<Span> all(SensorStream stream, Map<Axis, List<Span>> held, List<Axis> triad) {

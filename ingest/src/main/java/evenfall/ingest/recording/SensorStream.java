@@ -27,7 +27,7 @@ public final class SensorStream {
     private final List<Gap> gaps;
     private final OptionalDouble accelerationRange;
     private final OptionalDouble turnRateRange;
-    private final int turnSense;
+    private final int[] turnSense;
 
     private SensorStream(Builder builder) {
         this.samples = builder.samples.snapshot();
@@ -39,10 +39,10 @@ public final class SensorStream {
         double interval = SampleInterval.of(samples.size(), samples::time);
         this.rateHz = interval > 0 ? 1 / interval : 0;
         this.gaps = findGaps(samples, rateHz);
-        this.turnSense = 1;
+        this.turnSense = new int[] {1, 1, 1};
     }
 
-    private SensorStream(SensorStream other, int turnSense) {
+    private SensorStream(SensorStream other, int[] turnSense) {
         this.samples = other.samples;
         this.clockStartS = other.clockStartS;
         this.clippedAcceleration = other.clippedAcceleration;
@@ -54,9 +54,14 @@ public final class SensorStream {
         this.turnSense = turnSense;
     }
 
-    /** The same stream with every turn rate negated, for a gyroscope that turns the other way; shares the samples. */
-    public SensorStream withTurnRateReversed() {
-        return new SensorStream(this, -turnSense);
+    /**
+     * The same stream with the turn rates about some axes negated, for a gyroscope that turns the other way about them;
+     * shares the samples.
+     */
+    public SensorStream withTurnRateReversed(boolean x, boolean y, boolean z) {
+        return new SensorStream(this, new int[] {
+            x ? -turnSense[0] : turnSense[0], y ? -turnSense[1] : turnSense[1], z ? -turnSense[2] : turnSense[2]
+        });
     }
 
     /** Number of samples, at least 1. */
@@ -86,17 +91,17 @@ public final class SensorStream {
 
     /** Turn rate about the sensor's x, rad/s. */
     public double gx(int i) {
-        return turnSense * samples.value(3, i);
+        return turnSense[0] * samples.value(3, i);
     }
 
     /** Turn rate about the sensor's y, rad/s. */
     public double gy(int i) {
-        return turnSense * samples.value(4, i);
+        return turnSense[1] * samples.value(4, i);
     }
 
     /** Turn rate about the sensor's z, rad/s. */
     public double gz(int i) {
-        return turnSense * samples.value(5, i);
+        return turnSense[2] * samples.value(5, i);
     }
 
     /** Whether an accelerometer axis stood at full scale in sample {@code i}. */
