@@ -45,7 +45,7 @@ public record GyroSense(boolean x, boolean y, boolean z) {
     /** Right gyroscopes reached 1.7 on a table pushed about and 1.4 on people. */
     private static final double LEAST_RATIO_ALONE = 2.2;
     /** Squared errors this near to the least explain as well. */
-    private static final double AS_GOOD = 1.2;
+    private static final double AS_GOOD = 1.3;
     /** Bit k set negates axis k. */
     private static final int ALL = 0b111;
 

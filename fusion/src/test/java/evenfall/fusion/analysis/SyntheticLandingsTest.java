@@ -267,6 +267,33 @@ class SyntheticLandingsTest {
     }
 
     @Test
+    void oneMirroredAxisOfThePelvis_isToldAndPutRight() {
+        RecordingAnalysis wrong = analyse(recording(
+                IDEAL,
+                s -> new Sample(
+                        s.force(),
+                        new Vector3(s.rate().x(), -s.rate().y(), s.rate().z())),
+                null));
+
+        assertThat(wrong.findings())
+                .filteredOn(finding -> finding.code() == FindingCode.GYRO_SENSE)
+                .filteredOn(finding -> finding.sensor() == Place.PELVIS)
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("about y;"));
+        assertThat(wrong.landings()).hasSameSizeAs(PLAIN.landings());
+        for (int k = 0; k < wrong.landings().size(); k++) {
+            assertThat(angle(wrong.landings().get(k), Posture::pelvicTilt).change())
+                    .isCloseTo(
+                            angle(PLAIN.landings().get(k), Posture::pelvicTilt).change(), within(0.02));
+            assertThat(angle(wrong.landings().get(k), Posture::pelvicRotation).change())
+                    .isCloseTo(
+                            angle(PLAIN.landings().get(k), Posture::pelvicRotation)
+                                    .change(),
+                            within(0.02));
+        }
+    }
+
+    @Test
     void statedAxes_areTakenAgainstGravity() {
         RecordingAnalysis stated =
                 analyse(recording(IDEAL, UnaryOperator.identity(), new BodyAxes(SignedAxis.PLUS_X, SignedAxis.PLUS_Z)));

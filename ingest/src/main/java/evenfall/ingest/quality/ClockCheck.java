@@ -5,6 +5,7 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The clock: a rate outside what the measures are made for or one that changes, jitter, repeated time stamps. */
@@ -21,7 +22,10 @@ final class ClockCheck {
     private static final double STRETCH_S = 5;
 
     /** Time stamps that scatter by more than this share of the interval blur moments: common practice, no source. */
-    private static final double JITTER_SHARE = 0.25;
+    private static final double JITTER_SHARE = 0.15;
+
+    /** So many steps tell their median. */
+    private static final int MOST_STEPS = 100_000;
 
     private ClockCheck() {}
 
@@ -71,7 +75,7 @@ final class ClockCheck {
             double rate = 1 / usualStep(stream, start, start + stretch);
             if (Math.abs(rate / stream.rateHz() - 1) > OTHER_RATE) {
                 if (count++ == 0) {
-                    first = stream.time(start);
+                    first = stream.time(start == 0 ? 0 : turn(stream, start - stretch, start + stretch));
                     otherRate = rate;
                 }
                 seconds += stream.time(start + stretch) - stream.time(start);
@@ -88,6 +92,28 @@ final class ClockCheck {
                     null,
                     first));
         }
+    }
+
+    /** Where between two samples the length of the steps changes: the split that two means explain best. */
+    private static int turn(SensorStream stream, int from, int to) {
+        double longest = 4 / stream.rateHz();
+        double sum = 0;
+        double[] before = new double[to - from + 1];
+        for (int i = from; i < to; i++) {
+            sum += Math.min(longest, stream.time(i + 1) - stream.time(i));
+            before[i - from + 1] = sum;
+        }
+        int best = from;
+        double most = 0;
+        for (int k = 1; k < to - from; k++) {
+            double rest = sum - before[k];
+            double explained = before[k] * before[k] / k + rest * rest / (to - from - k);
+            if (explained > most) {
+                most = explained;
+                best = from + k;
+            }
+        }
+        return best;
     }
 
     /** Mean of the ordinary steps, s; of all steps where most are longer than ordinary. */
@@ -108,6 +134,7 @@ final class ClockCheck {
         return (stream.time(to) - stream.time(from)) / (to - from);
     }
 
+    /** Tells repeated stamps; returns whether there are so many that their jitter is no news. */
     private static boolean repeated(SensorStream stream, List<Finding> findings) {
         int count = 0;
         double first = 0;
@@ -127,12 +154,12 @@ final class ClockCheck {
                     null,
                     first));
         }
-        return count > 0;
+        return count > 0.01 * stream.size();
     }
 
     private static void jitter(SensorStream stream, List<Finding> findings) {
         double interval = 1 / stream.rateHz();
-        double scatter = scatter(stream);
+        double scatter = Math.max(scatter(stream), middling(stream));
         double worst = 0;
         double worstAt = 0;
         for (int i = 1; i < stream.size(); i++) {
@@ -152,6 +179,19 @@ final class ClockCheck {
                     null,
                     worstAt));
         }
+    }
+
+    /** Scatter by the median distance, which steps far off the usual do not escape, s; as for a normal distribution. */
+    private static double middling(SensorStream stream) {
+        double interval = 1 / stream.rateHz();
+        int stride = Math.max(1, stream.size() / MOST_STEPS);
+        double[] off = new double[(stream.size() - 2) / stride + 1];
+        for (int k = 0; k < off.length; k++) {
+            int i = 1 + k * stride;
+            off[k] = Math.abs(stream.time(i) - stream.time(i - 1) - interval);
+        }
+        Arrays.sort(off);
+        return 1.4826 * off[off.length / 2];
     }
 
     /** Root mean square distance of the time between samples from its usual, s; gaps and lost samples do not count. */

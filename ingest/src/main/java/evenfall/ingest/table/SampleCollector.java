@@ -28,6 +28,11 @@ final class SampleCollector {
     private static final int NEW_CLOCK = 16;
     /** A pause longer than this is the clock's jump rather than a pause, s. */
     private static final double LONGEST_PAUSE = 24 * 3600;
+    /** Steps ahead up to these are taken as they come. */
+    private static final double SLIP_INTERVALS = 10;
+
+    private static final double SHORTEST_SLIP = 0.05;
+    private static final double SLIP_AT_START = 1;
 
     private final String file;
     private final TablePlan plan;
@@ -65,7 +70,7 @@ final class SampleCollector {
         double time = clock.seconds(row, good + bad + holding) + offset;
         if (good == 0) {
             first = time;
-        } else if (time < last || time - last > LONGEST_PAUSE) {
+        } else if (time < last || time - last > suspicious()) {
             outOfOrder(row, time, line);
             return;
         } else if (holding > 0) {
@@ -132,7 +137,9 @@ final class SampleCollector {
      * @throws UnusableInputException if too little or too much broken was read
      */
     SensorStream finish() {
-        if (holding > 0) {
+        if (holding > 1 && pause()) {
+            acceptHeld();
+        } else if (holding > 0) {
             releaseAsBad();
         }
         if (good == 0) {
@@ -206,7 +213,12 @@ final class SampleCollector {
         good++;
     }
 
-    /** A row behind the last one, or more than a day ahead of it. */
+    /** A step longer than this may be a slip of one row, so the rows behind it decide, s. */
+    private double suspicious() {
+        return good > NEW_CLOCK ? Math.max(SHORTEST_SLIP, SLIP_INTERVALS * (last - first) / (good - 1)) : SLIP_AT_START;
+    }
+
+    /** A row behind the last one, or far ahead of it. */
     private void outOfOrder(Row row, double time, long line) {
         double lastHeld = holding > 0 ? heldTime[holding - 1] : Double.NaN;
         if (holding > 0 && !(time >= lastHeld && time - lastHeld < LONGEST_PAUSE)) {
@@ -221,7 +233,24 @@ final class SampleCollector {
         }
     }
 
+    private boolean pause() {
+        return heldTime[0] > last && heldTime[0] - last <= LONGEST_PAUSE;
+    }
+
+    /** The rows held back were right: a pause lies before them. */
+    private void acceptHeld() {
+        int n = holding;
+        holding = 0;
+        for (int i = 0; i < n; i++) {
+            accept(heldTime[i], held[i], heldLine[i]);
+        }
+    }
+
     private void continueFromNewClock() {
+        if (pause()) {
+            acceptHeld();
+            return;
+        }
         double interval = good > 1 ? (last - first) / (good - 1) : (heldTime[NEW_CLOCK - 1] - heldTime[0]) / NEW_CLOCK;
         double shift = last + interval - heldTime[0];
         findings.add(new Finding(
@@ -267,7 +296,8 @@ final class SampleCollector {
                     heldLine[i],
                     back
                             ? "its time is before that of the row before it (line " + lastLine + ")"
-                            : "its time is more than a day after that of the row before it");
+                            : "its time is " + String.format(Locale.ROOT, "%.6g", heldTime[i] - last)
+                                    + " s after that of the row before it, but the rows behind it are not");
         }
     }
 
@@ -275,7 +305,7 @@ final class SampleCollector {
         return new UnusableInputException(String.format(
                 Locale.ROOT,
                 "The file %s has %d bad rows of %d (%.1f %%), more than the 1 %% that may be left out; the first is line"
-                        + " %d: %s; export it again, or check that the layout fits.",
+                        + " %d: %s; export it again, or check that units and layout fit.",
                 file,
                 bad,
                 good + bad,

@@ -72,6 +72,40 @@ class QualityCheckTest {
         assertThat(finding.message()).startsWith("The sensor gave one and the same sample");
     }
 
+    /** Swings about y for a minute without rest; the bias lies along x, across gravity most of the time. */
+    private static SensorStream swinging(double biasDegrees, double gain) {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        SplittableRandom random = new SplittableRandom(SEED);
+        double pace = 2 * Math.PI * 0.8;
+        for (int i = 0; i < 60 * 200; i++) {
+            double t = i / 200.0;
+            double tilt = 0.4 * Math.sin(pace * t);
+            double noise = 0.05 * random.nextGaussian();
+            builder.add(
+                    t,
+                    -STANDARD_GRAVITY * Math.sin(tilt) + noise,
+                    4 * Math.sin(2 * pace * t) + noise,
+                    STANDARD_GRAVITY * Math.cos(tilt) + 0.5 * Math.sin(2 * pace * t + 1),
+                    gain * (Math.toRadians(biasDegrees) + 0.3 * Math.sin(2 * pace * t)),
+                    gain * 0.4 * pace * Math.cos(pace * t),
+                    gain * 0.002 * random.nextGaussian());
+        }
+        return builder.build();
+    }
+
+    @Test
+    void aLargeBiasShowsInASensorThatNeverRests() {
+        assertThat(QualityCheck.check(swinging(2, 1))).isEmpty();
+        assertThat(only(swinging(10, 1)).code()).isEqualTo(FindingCode.GYRO_BIAS);
+        assertThat(only(swinging(-10, 1)).code()).isEqualTo(FindingCode.GYRO_BIAS);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {180 / Math.PI, Math.PI / 180})
+    void degreesAndRadiansMixedUpShowInASensorThatNeverRests(double gain) {
+        assertThat(only(swinging(0, gain)).code()).isEqualTo(FindingCode.UNITS);
+    }
+
     @Test
     void aGyroscopeThatOnlySaysNothingIsDead() {
         Finding finding = only(new WornSensor(200, 60, SEED).scale(3, 6, 0).stream());

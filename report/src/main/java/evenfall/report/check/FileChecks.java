@@ -93,8 +93,10 @@ public final class FileChecks {
     private static List<Finding> body(List<Finding> ofBody, List<Finding> ofSamples) {
         boolean unsound = ofSamples.stream()
                 .anyMatch(finding -> finding.code() == FindingCode.UNITS || finding.code() == FindingCode.DEAD_SENSOR);
+        boolean dead = ofSamples.stream().anyMatch(finding -> finding.code() == FindingCode.DEAD_SENSOR);
         return unsound
                 ? ofBody.stream()
+                        .filter(finding -> !dead || finding.code() != FindingCode.GYRO_SENSE)
                         .filter(finding -> finding.code() != FindingCode.STRAP_MOVED
                                 && finding.code() != FindingCode.SENSORS_SWAPPED)
                         .toList()
