@@ -4,6 +4,7 @@ import evenfall.fusion.posture.Motion;
 import evenfall.fusion.posture.MotionWindow;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,6 @@ final class BendFinder {
 
     private static final double LEAST_SHARE = 0.8;
     private static final double STEEPEST_AXIS = 0.4;
-    private static final double GRAVITY = 9.80665;
 
     private final Stance before;
     private final Stance after;
@@ -110,7 +110,7 @@ final class BendFinder {
             if (i < deepest) {
                 axis.addSense(rx, ry, rz);
             }
-            double off = motion.force(i).norm() - GRAVITY;
+            double off = motion.force(i).norm() - Gravity.STANDARD;
             rough += off * off;
         }
         PrincipalAxis.Axis solved = axis.solve();

@@ -36,8 +36,8 @@ record ClockLine(double offsetS, double drift, double sigmaS, double used) {
         int n = t.length;
         double[] weight = new double[n];
         Arrays.fill(weight, 1);
-        double spread = Math.max(LEAST_SIGMA_S, spread(residuals(t, offset, median(offset), 0)));
-        ClockLine line = new ClockLine(median(offset), 0, spread, n);
+        double spread = Math.max(LEAST_SIGMA_S, spread(residuals(t, offset, Median.of(offset), 0)));
+        ClockLine line = new ClockLine(Median.of(offset), 0, spread, n);
         for (int round = 0; round < ROUNDS; round++) {
             line = weighted(t, offset, weight, spread);
             double[] off = residuals(t, offset, line.offsetS, line.drift);
@@ -88,13 +88,6 @@ record ClockLine(double offsetS, double drift, double sigmaS, double used) {
         for (int i = 0; i < size.length; i++) {
             size[i] = Math.abs(values[i]);
         }
-        return 1.4826 * median(size);
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int n = sorted.length;
-        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+        return 1.4826 * Median.of(size);
     }
 }

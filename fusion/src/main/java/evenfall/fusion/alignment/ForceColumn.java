@@ -2,6 +2,7 @@ package evenfall.fusion.alignment;
 
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 
 /**
@@ -16,8 +17,7 @@ final class ForceColumn {
     /** Grid step, s. */
     static final double STEP_S = 0.02;
 
-    private static final double GRAVITY = 9.80665;
-    private static final double CEILING = 2.5 * GRAVITY;
+    private static final double CEILING = 2.5 * Gravity.STANDARD;
 
     private ForceColumn() {}
 
@@ -57,6 +57,6 @@ final class ForceColumn {
         double y = row.y();
         double z = row.z();
         double f = 2 * (x * z - w * y) * s.ax(i) + 2 * (y * z + w * x) * s.ay(i) + (1 - 2 * (x * x + y * y)) * s.az(i);
-        return Math.max(-CEILING, Math.min(CEILING, f)) - GRAVITY;
+        return Math.max(-CEILING, Math.min(CEILING, f)) - Gravity.STANDARD;
     }
 }

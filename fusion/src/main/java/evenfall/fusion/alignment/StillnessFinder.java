@@ -1,6 +1,7 @@
 package evenfall.fusion.alignment;
 
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,9 +25,8 @@ public final class StillnessFinder {
     private static final double FORCE_WANDER = 0.4;
     private static final double RATE_SHAKE = Math.toRadians(3);
     private static final double RATE_OFF_BIAS = Math.toRadians(4);
-    private static final double GRAVITY = 9.80665;
     /** Bias and scale of a cheap accelerometer together stay below a tenth of gravity. */
-    private static final double GRAVITY_ROOM = 0.1 * GRAVITY;
+    private static final double GRAVITY_ROOM = 0.1 * Gravity.STANDARD;
 
     private final SensorStream stream;
     private final int perBlock;
@@ -80,7 +80,7 @@ public final class StillnessFinder {
             double size = Math.sqrt(square(mean[6 * b]) + square(mean[6 * b + 1]) + square(mean[6 * b + 2]));
             calm[b] = force < square(FORCE_SHAKE)
                     && rate < square(RATE_SHAKE)
-                    && Math.abs(size - GRAVITY) < GRAVITY_ROOM
+                    && Math.abs(size - Gravity.STANDARD) < GRAVITY_ROOM
                     && stream.time(from + perBlock - 1) - stream.time(from) < 2 * BLOCK_S;
         }
     }

@@ -2,7 +2,6 @@ package evenfall.fusion.alignment;
 
 import evenfall.fusion.rotation.Vector3;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -129,9 +128,6 @@ public final class StrapWatch {
     }
 
     private static double median(List<Stance> stances, ToDoubleFunction<Stance> value) {
-        double[] sorted = stances.stream().mapToDouble(value).toArray();
-        Arrays.sort(sorted);
-        int n = sorted.length;
-        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+        return Median.of(stances.stream().mapToDouble(value).toArray());
     }
 }

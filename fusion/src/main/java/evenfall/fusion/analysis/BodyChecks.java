@@ -2,6 +2,7 @@ package evenfall.fusion.analysis;
 
 import evenfall.fusion.alignment.ForwardBend;
 import evenfall.fusion.alignment.GyroSense;
+import evenfall.fusion.alignment.Median;
 import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.rotation.Vector3;
@@ -10,12 +11,12 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.BodyAxes;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import evenfall.ingest.recording.SignedAxis;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +35,7 @@ public final class BodyChecks {
     private static final double SWAPPED_PEAKS = 1.3;
 
     private static final int LEAST_PEAKS = 4;
-    private static final double PEAK_FLOOR = 2.5 * 9.80665;
+    private static final double PEAK_FLOOR = 2.5 * Gravity.STANDARD;
     private static final double PEAKS_APART_S = 2;
 
     private BodyChecks() {}
@@ -144,7 +145,7 @@ public final class BodyChecks {
         double[] low = peaks(pelvis.stream());
         double[] high = peaks(upperBack.stream());
         double peaks =
-                low.length >= LEAST_PEAKS && high.length >= LEAST_PEAKS ? median(high) / median(low) : Double.NaN;
+                low.length >= LEAST_PEAKS && high.length >= LEAST_PEAKS ? Median.of(high) / Median.of(low) : Double.NaN;
         boolean swapped = Double.isNaN(bends) ? peaks > SWAPPED_PEAKS : bends < SWAPPED_BENDS;
         if (!swapped) {
             return List.of();
@@ -170,7 +171,7 @@ public final class BodyChecks {
                         .stream()
                         .mapToDouble(ForwardBend::depth)
                         .toArray();
-        return depths.length == 0 ? 0 : median(depths);
+        return depths.length == 0 ? 0 : Median.of(depths);
     }
 
     private static double[] peaks(SensorStream s) {
@@ -189,12 +190,5 @@ public final class BodyChecks {
             last = s.time(i);
         }
         return peaks.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int n = sorted.length;
-        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
     }
 }

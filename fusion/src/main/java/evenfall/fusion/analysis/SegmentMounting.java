@@ -12,6 +12,7 @@ import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.BodyAxes;
+import evenfall.ingest.recording.Gravity;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +30,6 @@ final class SegmentMounting {
     private static final double FOLDING_SIGMA_DEG = 14;
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;
-    private static final double GRAVITY = 9.80665;
     /** Longer before contact than any flight's end, shorter than crouch and flight, s. */
     private static final double BEFORE_FLIGHT_S = 0.6;
 
@@ -74,8 +74,8 @@ final class SegmentMounting {
 
     /** The person stands after the move as before it; which way the sensor faces, the take-offs after it tell. */
     private Mounting moved(Mounting before, StrapWatch.Move move, double untilS) {
-        Vector3 oldUp = motion.correct(move.before().times(GRAVITY));
-        Vector3 newUp = motion.correct(move.after().times(GRAVITY));
+        Vector3 oldUp = motion.correct(move.before().times(Gravity.STANDARD));
+        Vector3 newUp = motion.correct(move.after().times(Gravity.STANDARD));
         Quaternion slip = Quaternion.between(newUp, oldUp);
         Quaternion least = before.segmentFromSensor().times(slip);
         double leastSigma = Math.hypot(before.sigmaDeg(), SLIP_SIGMA_PART * Math.toDegrees(move.angle()));

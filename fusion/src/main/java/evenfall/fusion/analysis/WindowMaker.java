@@ -6,6 +6,7 @@ import evenfall.fusion.posture.MotionWindow;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gap;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class WindowMaker {
 
-    private static final double GRAVITY = 9.80665;
     /** A stance further from contact than this says little about it, s. */
     private static final double BEFORE_REACH_S = 8;
 
@@ -242,10 +242,10 @@ final class WindowMaker {
                 peak = i;
             }
         }
-        double sigma = Math.hypot(JOLT_PER_G * most / GRAVITY, clipped ? CLIPPED_JOLT : 0);
+        double sigma = Math.hypot(JOLT_PER_G * most / Gravity.STANDARD, clipped ? CLIPPED_JOLT : 0);
         if (peak > from && peak < to) {
             jolts.add(new MotionWindow.Jolt(
-                    peak, Math.max(JOLT_PER_G, sigma), Math.max(TURN_PER_G, TURN_PER_G * most / GRAVITY)));
+                    peak, Math.max(JOLT_PER_G, sigma), Math.max(TURN_PER_G, TURN_PER_G * most / Gravity.STANDARD)));
         }
         return jolts;
     }
@@ -270,7 +270,7 @@ final class WindowMaker {
                 i++) {
             double size =
                     Math.sqrt(stream.ax(i) * stream.ax(i) + stream.ay(i) * stream.ay(i) + stream.az(i) * stream.az(i));
-            most = Math.max(most, Math.abs(size - GRAVITY));
+            most = Math.max(most, Math.abs(size - Gravity.STANDARD));
         }
         return most;
     }

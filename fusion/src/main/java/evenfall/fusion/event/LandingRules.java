@@ -1,12 +1,11 @@
 package evenfall.fusion.event;
 
+import evenfall.ingest.recording.Gravity;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Tells which descents are landings, each among its neighbours. */
 final class LandingRules {
-
-    private static final double GRAVITY = 9.80665;
 
     private final EventParams params;
     private final List<Descent> descents;
@@ -77,7 +76,7 @@ final class LandingRules {
         EventParams.Hop hop = params.hop();
         double up = d.upward();
         double swing = hop.swing() + hop.swingPerSpeed() * Math.max(0, up - hop.slight());
-        if (d.brake() <= hop.evenBrake() * d.fallen() && d.fallen() <= hop.flown() * GRAVITY * d.light()) {
+        if (d.brake() <= hop.evenBrake() * d.fallen() && d.fallen() <= hop.flown() * Gravity.STANDARD * d.light()) {
             swing = Math.max(swing, hop.flownSwing());
         }
         return up >= hop.up()

@@ -1,13 +1,13 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.posture.Motion;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 import org.jspecify.annotations.Nullable;
 
 /** Measures how hard a landing hit: peaks, rise and loading rate, unfiltered at the sensor's own rate. */
 final class ImpactMeasurer {
 
-    private static final double GRAVITY = 9.80665;
     /** A first peak is followed by a fall of at least this part of it. */
     private static final double PEAK_FALL = 0.1;
 
@@ -45,7 +45,7 @@ final class ImpactMeasurer {
     }
 
     private static double g(Motion motion, int i) {
-        return MomentFinder.resultant(motion.stream(), motion.from() + i) / GRAVITY;
+        return MomentFinder.resultant(motion.stream(), motion.from() + i) / Gravity.STANDARD;
     }
 
     private static double gAt(Motion motion, double timeS) {

@@ -4,14 +4,13 @@ import evenfall.fusion.alignment.ClockMap;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.posture.SmoothedMotion.Spread;
+import evenfall.ingest.recording.Gravity;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Measures one landing: moments, impact, braking, posture and balance, with the uncertainty of each. */
 public final class LandingMeasurer {
-
-    private static final double GRAVITY = 9.80665;
 
     /** Feet leave the ground differently; simulated ones differ by 2 ms, people's by more (common practice, no source). */
     private static final double TAKEOFF_SIGMA_S = 0.01;
@@ -120,7 +119,9 @@ public final class LandingMeasurer {
 
     private Fall fall() {
         double speed = contactSpeed();
-        return speed > 0 ? new Fall(flight(), speed, speed * speed / (2 * GRAVITY)) : new Fall(flight(), null, null);
+        return speed > 0
+                ? new Fall(flight(), speed, speed * speed / (2 * Gravity.STANDARD))
+                : new Fall(flight(), null, null);
     }
 
     /** Downward speed at contact; where a gap hides the contact, the speed before it and free fall since. */
@@ -129,7 +130,7 @@ public final class LandingMeasurer {
         double contact = moments.contactS();
         if (MomentFinder.gapAt(motion, contact) > 0) {
             int before = motion.indexAt(contact);
-            return -motion.speed(before).z() + GRAVITY * (contact - motion.time(before));
+            return -motion.speed(before).z() + Gravity.STANDARD * (contact - motion.time(before));
         }
         return -motion.speedAt(contact).z();
     }
@@ -201,7 +202,7 @@ public final class LandingMeasurer {
         double hidden = MomentFinder.gapAt(pelvis.motion(), moments.contactS()) / Math.sqrt(12);
         double contact = Math.hypot(Math.hypot(0.0015, 0.21 * interval), hidden);
         Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
-        double speed = Math.hypot(Math.hypot(0.011, 1.1 * atContact.speedUp()), GRAVITY * hidden);
+        double speed = Math.hypot(Math.hypot(0.011, 1.1 * atContact.speedUp()), Gravity.STANDARD * hidden);
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
         Double depth = lowest == null
@@ -216,7 +217,7 @@ public final class LandingMeasurer {
                 contact,
                 fall.flightS() == null ? null : Math.hypot(Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval), hidden),
                 fallSpeed == null ? null : speed,
-                fallSpeed == null ? null : fallSpeed * speed / GRAVITY,
+                fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
                 peakSigma(impact, interval),
                 depth,
                 collapse == null ? null : Math.hypot(11, 0.04 * collapse));

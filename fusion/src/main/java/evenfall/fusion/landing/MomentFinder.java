@@ -3,6 +3,7 @@ package evenfall.fusion.landing;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
@@ -10,9 +11,8 @@ import org.jspecify.annotations.Nullable;
 /** Finds the moments of one landing in the pelvis's motion, to a fraction of a sample where the signal allows. */
 final class MomentFinder {
 
-    private static final double GRAVITY = 9.80665;
     /** Force on the ground is told from ringing of the strap by this much above flight, m/s². */
-    private static final double CONTACT_RISE = 0.35 * GRAVITY;
+    private static final double CONTACT_RISE = 0.35 * Gravity.STANDARD;
 
     private static final double BEFORE_CONTACT_S = 0.05;
     /** The event's contact is smoothed and comes late by less than this, s; */
@@ -22,7 +22,7 @@ final class MomentFinder {
 
     private static final double HIDDEN_BRAKE = 0.5;
 
-    private static final double TAKEOFF_LEVEL = 0.5 * GRAVITY;
+    private static final double TAKEOFF_LEVEL = 0.5 * Gravity.STANDARD;
     /** From half the body's weight until the last foot is off, s: both hops and step-offs of simulated bodies. */
     private static final double TAKEOFF_LAG_S = 0.0165;
 
@@ -81,7 +81,7 @@ final class MomentFinder {
 
     /** Whether the gap before a sample begins in flight and takes away more speed than straps ring by. */
     private boolean brakes(int i) {
-        double fallen = GRAVITY * (motion.time(i) - motion.time(i - 1));
+        double fallen = Gravity.STANDARD * (motion.time(i) - motion.time(i - 1));
         return motion.verticalForce(i - 1) <= medianBefore(i) + CONTACT_RISE
                 && motion.speed(i).z() - motion.speed(i - 1).z() + fallen > HIDDEN_BRAKE;
     }
@@ -144,7 +144,8 @@ final class MomentFinder {
             double part = (before - TAKEOFF_LEVEL) / (before - now);
             double crossing = motion.time(i - 1) + part * (motion.time(i) - motion.time(i - 1));
             double after = Math.min(crossing + 0.08, contact - 0.01);
-            if (mean(crossing - 0.1, crossing - 0.01) > 0.8 * GRAVITY && mean(crossing, after) < 0.45 * GRAVITY) {
+            if (mean(crossing - 0.1, crossing - 0.01) > 0.8 * Gravity.STANDARD
+                    && mean(crossing, after) < 0.45 * Gravity.STANDARD) {
                 return Math.min(crossing + TAKEOFF_LAG_S, contact);
             }
         }

@@ -3,6 +3,7 @@ package evenfall.fusion.landing;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gravity;
 
 /**
  * Counts steps and hops after a landing: knocks of the force, shorter than a tenth of a second, once the fall is stopped,
@@ -10,13 +11,12 @@ import evenfall.fusion.rotation.Vector3;
  */
 final class StepCounter {
 
-    private static final double GRAVITY = 9.80665;
     /** The landing's own brake, heels included, is over by then, s. */
     private static final double AFTER_CONTACT_S = 0.35;
 
     private static final double APART_S = 0.2;
     /** A foot set down knocks the pelvis by more than this above or below the force about it, m/s². */
-    private static final double KNOCK = 0.3 * GRAVITY;
+    private static final double KNOCK = 0.3 * Gravity.STANDARD;
 
     private static final double ABOUT_S = 0.06;
     private static final double LATEST_S = 5;

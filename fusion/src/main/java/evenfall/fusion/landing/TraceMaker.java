@@ -2,6 +2,7 @@ package evenfall.fusion.landing;
 
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.rotation.SegmentAngles;
+import evenfall.ingest.recording.Gravity;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the columns of one landing's chart. */
@@ -11,7 +12,6 @@ final class TraceMaker {
     private static final double AFTER_SETTLED_S = 0.5;
     private static final double LONGEST_AFTER_S = 3.0;
     private static final double MOST_HZ = 400;
-    private static final double GRAVITY = 9.80665;
 
     private TraceMaker() {}
 
@@ -68,6 +68,6 @@ final class TraceMaker {
         for (int k = i; k < Math.min(i + stride, motion.size()); k++) {
             most = Math.max(most, MomentFinder.resultant(motion.stream(), motion.from() + k));
         }
-        return most / GRAVITY;
+        return most / Gravity.STANDARD;
     }
 }

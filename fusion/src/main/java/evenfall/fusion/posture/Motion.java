@@ -2,6 +2,7 @@ package evenfall.fusion.posture;
 
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 
 /**
@@ -12,8 +13,6 @@ import evenfall.ingest.recording.SensorStream;
  * from the window's first sample.
  */
 public final class Motion {
-
-    private static final double GRAVITY = 9.80665;
 
     private final SensorStream stream;
     private final int from;
@@ -153,7 +152,7 @@ public final class Motion {
             }
             Vector3 nextForce = q.rotate(e.correctForce(raw(i)));
             Vector3 mean = f.plus(nextForce).times(0.5);
-            Vector3 nextSpeed = v.plus(new Vector3(mean.x(), mean.y(), mean.z() - GRAVITY).times(dt));
+            Vector3 nextSpeed = v.plus(new Vector3(mean.x(), mean.y(), mean.z() - Gravity.STANDARD).times(dt));
             nextSpeed = nextSpeed.plus(jump);
             p = p.plus(v.plus(nextSpeed).times(dt / 2));
             put(i, q, nextForce, nextSpeed, p);

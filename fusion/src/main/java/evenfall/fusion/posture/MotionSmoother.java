@@ -1,5 +1,6 @@
 package evenfall.fusion.posture;
 
+import evenfall.ingest.recording.Gravity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,7 +21,7 @@ import org.apache.commons.math3.linear.RealVector;
 public final class MotionSmoother {
 
     /** Usual left-over bias of a cheap accelerometer, m/s²: 25 mg. */
-    private static final double FORCE_BIAS_SIGMA = 0.025 * 9.80665;
+    private static final double FORCE_BIAS_SIGMA = 0.025 * Gravity.STANDARD;
     /** Usual scale error of a cheap accelerometer and gyroscope. */
     private static final double FORCE_SCALE_SIGMA = 0.006;
 

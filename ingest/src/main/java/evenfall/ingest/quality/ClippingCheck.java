@@ -3,6 +3,7 @@ package evenfall.ingest.quality;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -12,8 +13,6 @@ import java.util.Set;
 
 /** Samples at full scale: how many, in how many bursts, where and on which axes; one finding an instrument. */
 final class ClippingCheck {
-
-    private static final double STANDARD_GRAVITY = 9.80665;
 
     /** Clipped samples closer than this belong to one blow. */
     private static final double BURST_S = 0.25;
@@ -37,7 +36,7 @@ final class ClippingCheck {
         if (acceleration.samples > 0) {
             findings.add(acceleration.finding(
                     "accelerometer",
-                    full(stream.accelerationRange(), STANDARD_GRAVITY, "g"),
+                    full(stream.accelerationRange(), Gravity.STANDARD, "g"),
                     "peaks there are \"at least\"; a sensor with a wider range would read them."));
         }
         if (turnRate.samples > 0) {

@@ -3,6 +3,7 @@ package evenfall.ingest.quality;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +17,6 @@ import java.util.function.ToDoubleFunction;
  */
 final class RestCheck {
 
-    private static final double STANDARD_GRAVITY = 9.80665;
     private static final double WINDOW_S = 1;
     private static final double SCATTER = 0.02;
     private static final double STILL_TURN_RATE = Math.toRadians(2);
@@ -81,7 +81,7 @@ final class RestCheck {
     }
 
     private static void units(Windows windows, boolean rest, List<Finding> findings) {
-        double ratio = windows.median(Window::acceleration) / STANDARD_GRAVITY;
+        double ratio = windows.median(Window::acceleration) / Gravity.STANDARD;
         if (ratio > (rest ? REST_LOW : MOVING_LOW) && ratio < (rest ? REST_HIGH : MOVING_HIGH)) {
             return;
         }

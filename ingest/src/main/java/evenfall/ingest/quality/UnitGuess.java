@@ -1,9 +1,9 @@
 package evenfall.ingest.quality;
 
+import evenfall.ingest.recording.Gravity;
+
 /** Guesses from what the accelerometer reads at rest which unit its numbers are really in. */
 final class UnitGuess {
-
-    private static final double STANDARD_GRAVITY = 9.80665;
 
     /** A guess is made when it explains the reading to within this share. */
     private static final double NEAR = 0.15;
@@ -12,10 +12,10 @@ final class UnitGuess {
 
     /** A clause that says what the numbers look like and what to do, for a reading of {@code ratio} g at rest. */
     static String words(double ratio) {
-        if (near(ratio, 1 / STANDARD_GRAVITY)) {
+        if (near(ratio, 1 / Gravity.STANDARD)) {
             return "the numbers look like g taken for m/s² (a factor of 9.81); say \"g\" in the header or the layout file";
         }
-        if (near(ratio, STANDARD_GRAVITY)) {
+        if (near(ratio, Gravity.STANDARD)) {
             return "the numbers look like m/s² taken for g (a factor of 9.81); say \"m/s2\" in the header or the layout file";
         }
         if (near(ratio, 1000)) {
@@ -24,10 +24,10 @@ final class UnitGuess {
         if (near(ratio, 0.001)) {
             return "the numbers look like g taken for mg (a factor of 1000); say \"g\" in the header or the layout file";
         }
-        if (near(ratio, 1000 / STANDARD_GRAVITY)) {
+        if (near(ratio, 1000 / Gravity.STANDARD)) {
             return "the numbers look like mg taken for m/s² (a factor of 102); say \"g\" with scale 0.001 in the layout file";
         }
-        if (near(ratio, STANDARD_GRAVITY / 1000)) {
+        if (near(ratio, Gravity.STANDARD / 1000)) {
             return "the numbers look like m/s² taken for mg (a factor of 102); say \"m/s2\" in the header or the layout file";
         }
         if (ratio < 0.02) {
@@ -35,7 +35,7 @@ final class UnitGuess {
         }
         for (int power = 1; power <= 15; power++) {
             double counts = Math.scalb(1.0, power);
-            if (near(ratio, counts) || (near(ratio, counts / STANDARD_GRAVITY) && power >= 8)) {
+            if (near(ratio, counts) || (near(ratio, counts / Gravity.STANDARD) && power >= 8)) {
                 return power < 8
                         ? "everything is " + (int) counts
                                 + " times too large, as when the range set in the sensor is not"

@@ -31,7 +31,7 @@ final class FullScale {
     private static final int PLATEAU_RUN = 3;
 
     /** No accelerometer sold clips below 2 g, no gyroscope below 125 deg/s; common practice, no source. */
-    private static final double LOWEST_ACCELERATION = 1.9 * 9.80665;
+    private static final double LOWEST_ACCELERATION = 1.9 * Gravity.STANDARD;
 
     private static final double LOWEST_TURN_RATE = Math.toRadians(118);
 
@@ -197,7 +197,7 @@ final class FullScale {
         /** Whether sensors are sold with this range: 2, 3 g or 125, 245 deg/s doubled some times; common practice. */
         private boolean isUsual(double fullScale) {
             double[] smallest = firstColumn == 0
-                    ? new double[] {2 * 9.80665, 3 * 9.80665}
+                    ? new double[] {2 * Gravity.STANDARD, 3 * Gravity.STANDARD}
                     : new double[] {Math.toRadians(125), Math.toRadians(245)};
             for (double range : smallest) {
                 double doublings = Math.log(fullScale / range) / Math.log(2);

@@ -1,5 +1,6 @@
 package evenfall.ingest.table;
 
+import evenfall.ingest.recording.Gravity;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -15,7 +16,7 @@ enum Unit {
     SAMPLES(Quantity.TIME, 1, "samples", "sample", "count", "counts", "ticks", "frames"),
     STANDARD_GRAVITY(
             Quantity.ACCELERATION,
-            Unit.GRAVITY,
+            Gravity.STANDARD,
             "g",
             "gs",
             "g0",
@@ -25,7 +26,7 @@ enum Unit {
             "gravities",
             "gforce",
             "g-force"),
-    MILLI_GRAVITY(Quantity.ACCELERATION, Unit.GRAVITY / 1000, "mg", "milligee", "millig"),
+    MILLI_GRAVITY(Quantity.ACCELERATION, Gravity.STANDARD / 1000, "mg", "milligee", "millig"),
     METRE_PER_SECOND_SQUARED(
             Quantity.ACCELERATION,
             1,
@@ -104,7 +105,6 @@ enum Unit {
             "radianssec"),
     MILLI_RADIAN_PER_SECOND(Quantity.TURN_RATE, 1e-3, "mrads", "mrads-1", "mradsec", "mradps");
 
-    static final double GRAVITY = 9.80665;
     private static final double DEGREE = Math.PI / 180;
 
     private final Quantity quantity;

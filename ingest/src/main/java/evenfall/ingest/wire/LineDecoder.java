@@ -1,6 +1,7 @@
 package evenfall.ingest.wire;
 
 import evenfall.ingest.place.Place;
+import evenfall.ingest.recording.Gravity;
 
 /**
  * Reads the text form of the wire: bytes in as they come, samples out, in memory that does not grow.
@@ -17,11 +18,10 @@ public final class LineDecoder {
     /** A longer line is no sample, bytes. */
     public static final int LONGEST = 192;
 
-    private static final double STANDARD_GRAVITY = 9.80665;
     private static final int CHECKSUM_LENGTH = 5;
 
     /** No body and no sensor of this kind goes beyond these, m/s² and rad/s: such a line is damaged. */
-    private static final double IMPOSSIBLE_ACCELERATION = 1000 * STANDARD_GRAVITY;
+    private static final double IMPOSSIBLE_ACCELERATION = 1000 * Gravity.STANDARD;
 
     private static final double IMPOSSIBLE_TURN_RATE = Math.toRadians(20_000);
     private static final double LATEST_MS = 1e13;
@@ -134,9 +134,9 @@ public final class LineDecoder {
         receiver.sample(
                 place,
                 row[0] / 1000,
-                row[1] * STANDARD_GRAVITY,
-                row[2] * STANDARD_GRAVITY,
-                row[3] * STANDARD_GRAVITY,
+                row[1] * Gravity.STANDARD,
+                row[2] * Gravity.STANDARD,
+                row[3] * Gravity.STANDARD,
                 Math.toRadians(row[4]),
                 Math.toRadians(row[5]),
                 Math.toRadians(row[6]));
@@ -161,7 +161,7 @@ public final class LineDecoder {
             return false;
         }
         for (int c = 1; c < values.length; c++) {
-            double size = Math.abs(values[c]) * (c < 4 ? STANDARD_GRAVITY : Math.toRadians(1));
+            double size = Math.abs(values[c]) * (c < 4 ? Gravity.STANDARD : Math.toRadians(1));
             if (!(size <= (c < 4 ? IMPOSSIBLE_ACCELERATION : IMPOSSIBLE_TURN_RATE))) {
                 return false;
             }

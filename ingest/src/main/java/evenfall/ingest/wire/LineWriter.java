@@ -1,13 +1,12 @@
 package evenfall.ingest.wire;
 
 import evenfall.ingest.place.Place;
+import evenfall.ingest.recording.Gravity;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** Writes samples in the text form of the wire, each with its checksum and ended by LF. */
 public final class LineWriter {
-
-    private static final double STANDARD_GRAVITY = 9.80665;
 
     private LineWriter() {}
 
@@ -24,9 +23,9 @@ public final class LineWriter {
         StringBuilder text = new StringBuilder(112);
         text.append(place == Place.PELVIS ? 'P' : 'B');
         append(text, timeS * 1000, 3);
-        append(text, ax / STANDARD_GRAVITY, 6);
-        append(text, ay / STANDARD_GRAVITY, 6);
-        append(text, az / STANDARD_GRAVITY, 6);
+        append(text, ax / Gravity.STANDARD, 6);
+        append(text, ay / Gravity.STANDARD, 6);
+        append(text, az / Gravity.STANDARD, 6);
         append(text, Math.toDegrees(gx), 5);
         append(text, Math.toDegrees(gy), 5);
         append(text, Math.toDegrees(gz), 5);
