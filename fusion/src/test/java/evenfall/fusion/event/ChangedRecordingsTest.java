@@ -3,6 +3,7 @@ package evenfall.fusion.event;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import evenfall.fusion.accuracy.OpenData;
 import evenfall.fusion.alignment.GyroSense;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.fusion.orientation.OrientationEstimator;
@@ -30,9 +31,9 @@ final class ChangedRecordingsTest {
 
     @BeforeAll
     void findFolder() {
-        Optional<Path> found = OpenRecordings.folder();
-        assumeTrue(found.isPresent(), "the open recordings are not beside the project");
-        folder = found.orElseThrow().resolve("sisfall");
+        Optional<Path> found = OpenData.folder("sisfall");
+        assumeTrue(found.isPresent(), OpenData.missing("sisfall"));
+        folder = found.orElseThrow();
     }
 
     /** Half the time at the same force is a hop of half the speed; the belt of one of the people swings by up to 23°. */

@@ -3,11 +3,11 @@ package evenfall.fusion.event;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import evenfall.fusion.accuracy.OpenData;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.fusion.orientation.OrientationEstimator;
 import evenfall.ingest.recording.SensorStream;
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,19 +28,20 @@ import org.junit.jupiter.params.provider.ValueSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class EventFinderRecordingsTest {
 
-    /** A landing is found if its peak lies this near to the true one, s. */
-    private static final double NEAR = 0.15;
-
     private static final Pattern TRUE_PEAK =
             Pattern.compile("\"peak_pelvis\": \\{.*?\"t_peak_own_clock_s\": ([0-9.]+)", Pattern.DOTALL);
 
-    private Path folder = Path.of("");
+    private Path people = Path.of("");
+    private Path simulated = Path.of("");
 
     @BeforeAll
     void findFolder() {
-        Optional<Path> found = OpenRecordings.folder();
-        assumeTrue(found.isPresent(), "the open recordings are not beside the project");
-        folder = found.orElseThrow();
+        Optional<Path> sisfall = OpenData.folder("sisfall");
+        Optional<Path> landings = OpenData.folder("landings");
+        assumeTrue(sisfall.isPresent(), OpenData.missing("sisfall"));
+        assumeTrue(landings.isPresent(), OpenData.missing("landings"));
+        people = sisfall.orElseThrow();
+        simulated = landings.orElseThrow();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -75,84 +76,33 @@ final class EventFinderRecordingsTest {
             int withFalls,
             int withoutFalls)
             throws IOException {
-        List<String> truth = Files.readAllLines(folder.resolve("sisfall/landings.csv"));
-        Tally tally = new Tally();
-        String code = activity.substring(0, 3);
-        try (DirectoryStream<Path> found = Files.newDirectoryStream(folder.resolve("sisfall"), code + "_*.gz")) {
-            for (Path file : found) {
-                String trial = file.getFileName().toString().split("\\.", 2)[0];
-                List<Double> peaks = new ArrayList<>();
-                for (String line : truth) {
-                    String[] cells = line.split(",", -1);
-                    if (cells[0].equals(trial)) {
-                        peaks.add(Double.parseDouble(cells[1]));
-                    }
-                }
-                tally.add(trial, events(OpenRecordings.waist(file)), peaks);
-            }
-        }
-        assertThat(tally.files).isEqualTo(files);
-        assertThat(tally.landings).isEqualTo(landings);
-        assertThat(tally.missed).as("missed").hasSizeLessThanOrEqualTo(missed);
-        assertThat(tally.extra).as("extra").hasSizeLessThanOrEqualTo(extra);
-        assertThat(tally.withSteps).as("files with steps").isBetween(withSteps, files - withoutSteps);
-        assertThat(tally.withFalls).as("files with falls").isBetween(withFalls, files - withoutFalls);
+        FinderTally tally = FinderTally.ofActivity(people, activity.substring(0, 3), FilterKind.TWO_PASS);
+        assertThat(tally.files()).isEqualTo(files);
+        assertThat(tally.landings()).isEqualTo(landings);
+        assertThat(tally.missed()).as("missed").hasSizeLessThanOrEqualTo(missed);
+        assertThat(tally.extra()).as("extra").hasSizeLessThanOrEqualTo(extra);
+        assertThat(tally.withSteps()).as("files with steps").isBetween(withSteps, files - withoutSteps);
+        assertThat(tally.withFalls()).as("files with falls").isBetween(withFalls, files - withoutFalls);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"s1", "s2", "s3", "s4", "s5", "s6", "s7", "s8", "s9"})
     void simulated_sessions_show_every_drop_and_nothing_else(String session) throws IOException {
-        SensorStream stream = OpenRecordings.simulated(folder.resolve("landings/" + session + "/pelvis.csv.gz"));
+        SensorStream stream = OpenRecordings.simulated(simulated.resolve(session + "/pelvis.csv.gz"));
         List<Double> peaks = new ArrayList<>();
-        Matcher matcher = TRUE_PEAK.matcher(Files.readString(folder.resolve("landings/" + session + "/truth.json")));
+        Matcher matcher = TRUE_PEAK.matcher(Files.readString(simulated.resolve(session + "/truth.json")));
         while (matcher.find()) {
             peaks.add(Double.parseDouble(matcher.group(1)) - stream.clockStartS());
         }
         assertThat(peaks).as("true landings").hasSizeGreaterThan(5);
-        Tally tally = new Tally();
+        FinderTally tally = new FinderTally();
         tally.add(session, events(stream), peaks);
-        assertThat(tally.missed).as("missed").isEmpty();
-        assertThat(tally.extra).as("extra").isEmpty();
-        assertThat(tally.withSteps + tally.withFalls).as("steps and falls").isZero();
+        assertThat(tally.missed()).as("missed").isEmpty();
+        assertThat(tally.extra()).as("extra").isEmpty();
+        assertThat(tally.withSteps() + tally.withFalls()).as("steps and falls").isZero();
     }
 
     private static List<Event> events(SensorStream stream) {
         return new EventFinder().find(stream, OrientationEstimator.estimate(stream, FilterKind.TWO_PASS));
-    }
-
-    /** Counts over the recordings of one kind. */
-    private static final class Tally {
-
-        private int files;
-        private int landings;
-        private int withSteps;
-        private int withFalls;
-        private final List<String> missed = new ArrayList<>();
-        private final List<String> extra = new ArrayList<>();
-
-        void add(String trial, List<Event> events, List<Double> peaks) {
-            files++;
-            landings += peaks.size();
-            withSteps += has(events, EventKind.STEPS);
-            withFalls += has(events, EventKind.FALL);
-            for (double peak : peaks) {
-                if (events.stream().noneMatch(e -> isLandingAt(e, peak))) {
-                    missed.add(trial + " at " + peak);
-                }
-            }
-            for (Event event : events) {
-                if (event.kind() == EventKind.LANDING && peaks.stream().noneMatch(peak -> isLandingAt(event, peak))) {
-                    extra.add(trial + " at " + event.peakS());
-                }
-            }
-        }
-
-        private static int has(List<Event> events, EventKind kind) {
-            return events.stream().anyMatch(e -> e.kind() == kind) ? 1 : 0;
-        }
-
-        private static boolean isLandingAt(Event event, double peak) {
-            return event.kind() == EventKind.LANDING && Math.abs(event.peakS() - peak) < NEAR;
-        }
     }
 }

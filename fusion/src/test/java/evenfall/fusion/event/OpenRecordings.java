@@ -1,14 +1,10 @@
 package evenfall.fusion.event;
 
+import evenfall.fusion.accuracy.OpenData;
 import evenfall.ingest.recording.SensorStream;
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
-import java.util.zip.GZIPInputStream;
 
 /** The open recordings kept beside the project, read as their notes say and apart from the product's own reader. */
 final class OpenRecordings {
@@ -19,17 +15,10 @@ final class OpenRecordings {
 
     private OpenRecordings() {}
 
-    /** The folder of open data named by EVENFALL_DATA or lying beside the project, if it is there. */
-    static Optional<Path> folder() {
-        String named = System.getenv("EVENFALL_DATA");
-        Path folder = named == null ? Path.of("..", "..", "shared", "data") : Path.of(named);
-        return Files.isDirectory(folder) ? Optional.of(folder) : Optional.empty();
-    }
-
     /** A waist recording of sisfall: counts without header or time, at 200 Hz. */
     static SensorStream waist(Path file) throws IOException {
         SensorStream.Builder builder = new SensorStream.Builder();
-        try (BufferedReader reader = open(file)) {
+        try (BufferedReader reader = OpenData.open(file)) {
             for (String line = reader.readLine(); line != null; line = reader.readLine()) {
                 String[] cells = line.replace(";", "").trim().split("\\s*,\\s*");
                 if (cells.length >= 6) {
@@ -43,7 +32,7 @@ final class OpenRecordings {
     /** A simulated pelvis: milliseconds, g, degrees a second, under one line of header. */
     static SensorStream simulated(Path file) throws IOException {
         SensorStream.Builder builder = new SensorStream.Builder();
-        try (BufferedReader reader = open(file)) {
+        try (BufferedReader reader = OpenData.open(file)) {
             reader.readLine();
             for (String line = reader.readLine(); line != null; line = reader.readLine()) {
                 String[] cells = line.split(",", -1);
@@ -61,10 +50,5 @@ final class OpenRecordings {
             v[c] = c < 3 ? raw * g * G : Math.toRadians(raw * degrees);
         }
         builder.add(t, v[0], v[1], v[2], v[3], v[4], v[5]);
-    }
-
-    private static BufferedReader open(Path file) throws IOException {
-        return new BufferedReader(
-                new InputStreamReader(new GZIPInputStream(Files.newInputStream(file)), StandardCharsets.US_ASCII));
     }
 }

@@ -1,14 +1,15 @@
-package evenfall.fusion.analysis;
+package evenfall.fusion.accuracy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,29 +25,29 @@ class SimulatedSessionsTest {
 
     @BeforeAll
     static void analyse() {
-        assumeTrue(
-                Files.isDirectory(SimulatedSession.folder().resolve("s1")),
-                "the folder of simulated sessions is not there: " + SimulatedSession.folder());
-        for (int k = 1; k <= 9; k++) {
-            BY_SESSION.put("s" + k, SimulatedAccuracy.run("s" + k, true, false));
+        Optional<Path> folder = OpenData.folder("landings");
+        assumeTrue(folder.isPresent(), OpenData.missing("landings"));
+        for (String name : SimulatedSession.NAMES) {
+            SimulatedSession session = SimulatedSession.read(folder.orElseThrow(), name);
+            BY_SESSION.put(name, session.errors(session.analyse()));
         }
     }
 
     @ParameterizedTest(name = "{0} over {1} within {2}")
     @CsvFileSource(resources = "simulated-bounds.csv", numLinesToSkip = 1)
-    void error_staysWithinItsBound(String measure, String sessions, double bound) {
-        List<LandingErrors.One> errors = new ArrayList<>();
+    void error_staysWithinItsBound(String figure, String sessions, double bound) {
+        List<LandingErrors> parts = new ArrayList<>();
         for (String session : sessions.split(" ", -1)) {
-            LandingErrors of = Objects.requireNonNull(BY_SESSION.get(session), session);
-            errors.addAll(of.all().getOrDefault(measure, List.of()));
+            parts.add(Objects.requireNonNull(BY_SESSION.get(session), session));
         }
-        assertThat(errors).isNotEmpty();
-        assertThat(SimulatedAccuracy.rms(errors)).isLessThanOrEqualTo(bound);
+        ErrorSummary summary = LandingErrors.together(parts).summary(Figure.ofCode(figure));
+        assertThat(summary.count()).isPositive();
+        assertThat(summary.rms()).isLessThanOrEqualTo(bound);
     }
 
     @Test
     void everyLandingIsFound_andNothingElse() {
         BY_SESSION.forEach((name, errors) ->
-                assertThat(errors.all().get("landings")).as(name).allMatch(one -> one.error() == 0));
+                assertThat(errors.of(Figure.LANDINGS)).as(name).allMatch(one -> one.error() == 0));
     }
 }

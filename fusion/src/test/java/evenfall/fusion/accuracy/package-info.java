@@ -1,0 +1,8 @@
+/**
+ * How right the program is: scenarios whose truth is known, the errors there, and the page that shows them. Tests hold bounds
+ * on the same figures.
+ */
+@NullMarked
+package evenfall.fusion.accuracy;
+
+import org.jspecify.annotations.NullMarked;
