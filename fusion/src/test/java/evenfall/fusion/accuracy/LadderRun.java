@@ -1,0 +1,86 @@
+package evenfall.fusion.accuracy;
+
+import evenfall.fixtures.motion.Segment;
+import evenfall.fixtures.sensor.SensorClock;
+import evenfall.fixtures.sensor.SensorModel;
+import evenfall.fixtures.sensor.SensorRecorder;
+import evenfall.fixtures.sensor.SensorSignals;
+import evenfall.fusion.analysis.RecordingAnalyser;
+import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.place.Place;
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Records the same motions on every rung of the ladder and sees how far the program errs. */
+final class LadderRun {
+
+    private static final double RATE_HZ = 200;
+
+    private final Map<LadderMotion.Opening, List<LadderMotion>> motions = new EnumMap<>(LadderMotion.Opening.class);
+
+    /** Runs on {@code motions} motions of {@code landings} each. */
+    LadderRun(int motions, int landings) {
+        for (LadderMotion.Opening opening : LadderMotion.Opening.values()) {
+            List<LadderMotion> list = new ArrayList<>();
+            for (int k = 0; k < motions; k++) {
+                list.add(LadderMotion.of(21 + k, opening, landings));
+            }
+            this.motions.put(opening, list);
+        }
+    }
+
+    /** The errors on a rung. */
+    LandingErrors errors(Rung rung) {
+        List<LandingErrors> parts = new ArrayList<>();
+        List<LadderMotion> all = motions.getOrDefault(rung.opening(), List.of());
+        for (Rung.Way way : rung.ways()) {
+            // Kinds of a fault are many: one motion is enough for each.
+            for (LadderMotion motion : rung.ways().size() > 1 ? all.subList(0, 1) : all) {
+                parts.add(errors(way, motion));
+            }
+        }
+        return LandingErrors.together(parts);
+    }
+
+    private static LandingErrors errors(Rung.Way way, LadderMotion motion) {
+        SensorModel pelvis = way.spoil(SensorModel.ideal(RATE_HZ), Place.PELVIS, motion);
+        SensorModel upperBack = way.spoil(SensorModel.ideal(RATE_HZ), Place.UPPER_BACK, motion);
+        SensorSignals onPelvis = SensorRecorder.record(motion.motion(), Segment.PELVIS, pelvis, motion.seed() + 1);
+        SensorSignals onBack = SensorRecorder.record(motion.motion(), Segment.UPPER_BACK, upperBack, motion.seed() + 2);
+        RecordingAnalysis analysis = new RecordingAnalyser(FilterKind.TWO_PASS)
+                .analyse(new Recording(recording("pelvis", onPelvis), recording("upper back", onBack)), Progress.NONE);
+        List<TrueLanding> truths = motion.truth().stream()
+                .map(landing -> SyntheticTruth.landing(landing, pelvis, onPelvis))
+                .toList();
+        LandingErrors errors = LandingErrors.of(analysis, truths);
+        SensorClock from = pelvis.clock();
+        SensorClock to = upperBack.clock();
+        errors.addClock(analysis, t -> to.read(from.trueTime(t + onPelvis.time()[0])) - onBack.time()[0]);
+        return errors;
+    }
+
+    private static SensorRecording recording(String name, SensorSignals s) {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        double before = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < s.size(); i++) {
+            // Jitter may turn two stamps round; a table of such rows would be read in this order too.
+            before = Math.max(before, s.time()[i]);
+            builder.add(
+                    before,
+                    s.acceleration(0)[i],
+                    s.acceleration(1)[i],
+                    s.acceleration(2)[i],
+                    s.turnRate(0)[i],
+                    s.turnRate(1)[i],
+                    s.turnRate(2)[i]);
+        }
+        return new SensorRecording(name, builder.findClipping().build(), null, List.of());
+    }
+}

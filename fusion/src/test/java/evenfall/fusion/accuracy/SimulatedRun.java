@@ -1,0 +1,80 @@
+package evenfall.fusion.accuracy;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** Errors on the simulated sessions, session by session and by what they have in common. */
+final class SimulatedRun {
+
+    static final String ALL = "all";
+    static final String ALONE = "pelvis sensor alone";
+
+    private final List<SimulatedSession> sessions;
+    private final Map<String, LandingErrors> bySession = new LinkedHashMap<>();
+    private final Map<String, LandingErrors> groups = new LinkedHashMap<>();
+
+    private SimulatedRun(List<SimulatedSession> sessions) {
+        this.sessions = sessions;
+    }
+
+    /** Analyses all sessions, with the upper back's sensor and without it. */
+    static SimulatedRun of(Path landings) {
+        SimulatedRun run = new SimulatedRun(SimulatedSession.NAMES.parallelStream()
+                .map(name -> SimulatedSession.read(landings, name))
+                .toList());
+        List<LandingErrors> errors = run.sessions.parallelStream()
+                .map(session -> session.errors(session.analyse()))
+                .toList();
+        for (int k = 0; k < run.sessions.size(); k++) {
+            run.bySession.put(run.sessions.get(k).name(), errors.get(k));
+        }
+        run.group(ALL, session -> true);
+        run.group(
+                "all but s4, where a gap hides a contact",
+                session -> !session.name().equals("s4"));
+        run.group("good opening, straps that stay", SimulatedSession::wellPrepared);
+        run.group("poor opening or a strap that moves", session -> !session.wellPrepared());
+        run.group("without gaps", session -> !session.hasGaps());
+        run.group("with gaps", SimulatedSession::hasGaps);
+        run.groups.put(
+                ALONE,
+                LandingErrors.together(run.sessions.parallelStream()
+                        .map(session -> session.errors(session.analyseAlone()))
+                        .toList()));
+        return run;
+    }
+
+    private void group(String name, Predicate<SimulatedSession> which) {
+        List<LandingErrors> parts = new ArrayList<>();
+        for (SimulatedSession session : sessions) {
+            LandingErrors errors = bySession.get(session.name());
+            if (which.test(session) && errors != null) {
+                parts.add(errors);
+            }
+        }
+        groups.put(name, LandingErrors.together(parts));
+    }
+
+    List<SimulatedSession> sessions() {
+        return sessions;
+    }
+
+    /** In the order of the sessions. */
+    Map<String, LandingErrors> bySession() {
+        return bySession;
+    }
+
+    /** All, and what sessions have in common. */
+    Map<String, LandingErrors> groups() {
+        return groups;
+    }
+
+    /** All sessions together. */
+    LandingErrors all() {
+        return LandingErrors.together(bySession.values());
+    }
+}
