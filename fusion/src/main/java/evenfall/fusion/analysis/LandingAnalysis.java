@@ -5,6 +5,8 @@ import evenfall.fusion.alignment.Mounting;
 import evenfall.fusion.alignment.MountingMethod;
 import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.alignment.StrapGive;
+import evenfall.fusion.alignment.StrapGiveFinder;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
@@ -39,6 +41,7 @@ final class LandingAnalysis {
     private final List<Event> landings;
     private final List<Finding> findings;
     private final Map<Place, MountingTimeline> mountings = new EnumMap<>(Place.class);
+    private final Map<Place, StrapGive> gives = new EnumMap<>(Place.class);
 
     LandingAnalysis(RecordingAnalyser.Sensors sensors, List<Event> events, List<Finding> findings) {
         this.sensors = sensors;
@@ -120,6 +123,7 @@ final class LandingAnalysis {
         MountingTimeline timeline =
                 new SegmentMounting(place, reading, motion, spans).timeline(opening, reading.moves());
         mountings.put(place, timeline);
+        gives.put(place, give(reading.stream(), timeline, spans));
         Mounting mounting = timeline.first();
         if (opening.bends().isEmpty() && mounting.method() != MountingMethod.AXES) {
             findings.add(new Finding(
@@ -132,6 +136,14 @@ final class LandingAnalysis {
                     null));
         }
         return motion;
+    }
+
+    private static StrapGive give(SensorStream stream, MountingTimeline timeline, List<double[]> spans) {
+        StrapGiveFinder finder = new StrapGiveFinder(stream);
+        for (double[] span : spans) {
+            finder.add(span[1], timeline.at(span[1]).segmentFromSensor());
+        }
+        return finder.solve();
     }
 
     private LandingScene scene(Event event, int k, double untilS, SensorMotion pelvis, @Nullable SensorMotion upper) {
@@ -181,6 +193,11 @@ final class LandingAnalysis {
     private LandingScene.Body body(Place place, SensorMotion motion, int k) {
         SmoothedMotion smoothed = motion.motion(k);
         Mounting mounting = mounting(place, smoothed.motion().time(0));
-        return new LandingScene.Body(smoothed, mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()));
+        return new LandingScene.Body(
+                smoothed, mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()), give(place));
+    }
+
+    private StrapGive give(Place place) {
+        return gives.getOrDefault(place, StrapGive.NONE);
     }
 }

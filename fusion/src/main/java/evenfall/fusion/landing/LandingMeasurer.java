@@ -29,12 +29,7 @@ public final class LandingMeasurer {
         this.scene = scene;
         this.flags = EnumSet.noneOf(LandingFlag.class);
         flags.addAll(scene.flags());
-        this.pelvis = new SegmentMotion(
-                scene.pelvis().motion(),
-                scene.pelvis().segmentFromSensor(),
-                t -> t,
-                scene.zeroFromS(),
-                scene.zeroToS());
+        this.pelvis = new SegmentMotion(scene.pelvis(), t -> t, scene.zeroFromS(), scene.zeroToS());
         this.upperBack = upperBack(scene, flags);
         Moments seen = new MomentFinder(
                         pelvis.motion(),
@@ -57,8 +52,7 @@ public final class LandingMeasurer {
             flags.add(LandingFlag.DEAD_SENSOR);
             return null;
         }
-        return new SegmentMotion(
-                body.motion(), body.segmentFromSensor(), clock::toUpperBack, scene.zeroFromS(), scene.zeroToS());
+        return new SegmentMotion(body, clock::toUpperBack, scene.zeroFromS(), scene.zeroToS());
     }
 
     /**

@@ -1,6 +1,7 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.alignment.ClockMap;
+import evenfall.fusion.alignment.StrapGive;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.fusion.rotation.Quaternion;
@@ -40,6 +41,7 @@ public record LandingScene(
      * @param motion how its sensor moved
      * @param segmentFromSensor how it is mounted
      * @param headingSigma one standard deviation of the mounting's heading, rad
+     * @param give how the sensor tips on its strap
      */
-    public record Body(SmoothedMotion motion, Quaternion segmentFromSensor, double headingSigma) {}
+    public record Body(SmoothedMotion motion, Quaternion segmentFromSensor, double headingSigma, StrapGive give) {}
 }

@@ -1,5 +1,9 @@
 package evenfall.fusion.landing;
 
+import evenfall.fusion.alignment.StrapGive;
+import evenfall.fusion.filtering.Biquad;
+import evenfall.fusion.filtering.Butterworth;
+import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.fusion.rotation.Quaternion;
@@ -9,11 +13,18 @@ import evenfall.fusion.rotation.Vector3;
 /** One body segment's angles through a window, on the pelvis's clock, heading zeroed where it is told to be. */
 final class SegmentMotion {
 
+    /** A strap follows the force up to about here, Hz: usual straps ring at 20 to 40. */
+    private static final double STRAP_HZ = 25;
+
     private final SmoothedMotion smoothed;
     private final Motion motion;
     private final Quaternion sensorFromSegment;
     private final ToOwnClock clock;
     private final Quaternion headingBack;
+    /** How far the sensor is tipped on its strap at each sample, rad: to the right, forward. */
+    private final double[] tippedRight;
+
+    private final double[] tippedForward;
 
     /** From the pelvis's clock to the sensor's own, s to s. */
     @FunctionalInterface
@@ -24,18 +35,41 @@ final class SegmentMotion {
     /**
      * Angles of a segment.
      *
-     * @param segmentFromSensor the mounting
+     * @param body the segment
+     * @param clock from the pelvis's clock to the sensor's own
      * @param zeroFromS start of the stretch over which yaw is zero on average, s on the pelvis's clock
      * @param zeroToS its end
      */
-    SegmentMotion(
-            SmoothedMotion smoothed, Quaternion segmentFromSensor, ToOwnClock clock, double zeroFromS, double zeroToS) {
-        this.smoothed = smoothed;
+    SegmentMotion(LandingScene.Body body, ToOwnClock clock, double zeroFromS, double zeroToS) {
+        this.smoothed = body.motion();
         this.motion = smoothed.motion();
-        this.sensorFromSegment = segmentFromSensor.conjugate();
+        this.sensorFromSegment = body.segmentFromSensor().conjugate();
+        this.tippedRight = new double[motion.size()];
+        this.tippedForward = new double[motion.size()];
+        tip(body.segmentFromSensor(), body.give());
         this.clock = clock;
         double heading = meanYaw(clock.at(zeroFromS), clock.at(zeroToS));
         this.headingBack = Quaternion.about(Vector3.UP, -heading);
+    }
+
+    private void tip(Quaternion segmentFromSensor, StrapGive give) {
+        int n = motion.size();
+        double rateHz = motion.stream().rateHz();
+        if (STRAP_HZ >= rateHz / 2) {
+            return;
+        }
+        for (int i = 0; i < n; i++) {
+            int k = motion.from() + i;
+            Vector3 force = segmentFromSensor.rotate(new Vector3(
+                    motion.stream().ax(k),
+                    motion.stream().ay(k),
+                    motion.stream().az(k)));
+            tippedRight[i] = give.right(force.y());
+            tippedForward[i] = give.forward(force.x(), force.z());
+        }
+        Biquad strap = Butterworth.lowPass(STRAP_HZ, rateHz);
+        System.arraycopy(ZeroPhase.filter(strap, tippedRight), 0, tippedRight, 0, n);
+        System.arraycopy(ZeroPhase.filter(strap, tippedForward), 0, tippedForward, 0, n);
     }
 
     private double meanYaw(double fromS, double toS) {
@@ -78,8 +112,18 @@ final class SegmentMotion {
 
     /** Yaw, lean and flexion at a moment of the pelvis's clock. */
     SegmentAngles at(double pelvisS) {
-        return SegmentAngles.of(
-                headingBack.times(motion.orientationAt(clock.at(pelvisS))).times(sensorFromSegment));
+        double own = clock.at(pelvisS);
+        int i = motion.indexAt(own);
+        int next = Math.min(i + 1, motion.size() - 1);
+        double dt = motion.time(next) - motion.time(i);
+        double part = dt > 0 ? Math.max(0, Math.min(1, (own - motion.time(i)) / dt)) : 0;
+        Quaternion back = StrapGive.turn(
+                -(tippedRight[i] + part * (tippedRight[next] - tippedRight[i])),
+                -(tippedForward[i] + part * (tippedForward[next] - tippedForward[i])));
+        return SegmentAngles.of(headingBack
+                .times(motion.orientationAt(own))
+                .times(sensorFromSegment)
+                .times(back));
     }
 
     /** A world vector of the motion, turned so that x points where the segment faced while yaw was zero. */
