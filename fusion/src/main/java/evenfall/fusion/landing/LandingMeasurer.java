@@ -19,6 +19,7 @@ public final class LandingMeasurer {
     private final SegmentMotion pelvis;
     private final @Nullable SegmentMotion upperBack;
     private final Moments moments;
+    private final @Nullable HiddenContact hidden;
 
     /** Whether the pelvis's gyroscope worked: else only times and blows are known. */
     private final boolean oriented;
@@ -38,6 +39,7 @@ public final class LandingMeasurer {
                         scene.pelvis().motion().window().gyroBias())
                 .find();
         this.oriented = !DeadGyroscope.at(pelvis.motion(), seen.contactS());
+        this.hidden = HiddenContact.at(pelvis.motion(), seen.contactS());
         this.moments = oriented ? seen : new Moments(seen.takeoffS(), seen.contactS(), seen.peakS(), null, null);
     }
 
@@ -112,21 +114,11 @@ public final class LandingMeasurer {
     }
 
     private Fall fall() {
-        double speed = contactSpeed();
+        double speed =
+                hidden == null ? -pelvis.motion().speedAt(moments.contactS()).z() : hidden.speed();
         return speed > 0
                 ? new Fall(flight(), speed, speed * speed / (2 * Gravity.STANDARD))
                 : new Fall(flight(), null, null);
-    }
-
-    /** Downward speed at contact; where a gap hides the contact, the speed before it and free fall since. */
-    private double contactSpeed() {
-        Motion motion = pelvis.motion();
-        double contact = moments.contactS();
-        if (MomentFinder.gapAt(motion, contact) > 0) {
-            int before = motion.indexAt(contact);
-            return -motion.speed(before).z() + Gravity.STANDARD * (contact - motion.time(before));
-        }
-        return -motion.speedAt(contact).z();
     }
 
     private Braking braking(Fall fall, @Nullable Double collapse) {
@@ -135,8 +127,8 @@ public final class LandingMeasurer {
             return new Braking(null, null, null, collapse);
         }
         Motion motion = pelvis.motion();
-        double depth =
-                motion.placeAt(moments.contactS()).z() - motion.placeAt(lowest).z();
+        double depth = (hidden == null ? motion.placeAt(moments.contactS()).z() : hidden.height())
+                - motion.placeAt(lowest).z();
         Double height = fall.dropHeightM();
         Double mean = height == null || !(depth > 0) ? null : 1 + height / depth;
         return new Braking(depth, lowest - moments.contactS(), mean, collapse);
@@ -193,23 +185,23 @@ public final class LandingMeasurer {
 
     private Sigma sigma(Fall fall, Impact impact, Braking braking) {
         double interval = 1 / pelvis.motion().stream().rateHz();
-        double hidden = MomentFinder.gapAt(pelvis.motion(), moments.contactS()) / Math.sqrt(12);
-        double contact = Math.hypot(Math.hypot(0.0015, 0.21 * interval), hidden);
+        double unseen = hidden == null ? 0 : hidden.sigmaS();
+        double contact = Math.hypot(Math.hypot(0.0015, 0.21 * interval), unseen);
         Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
-        double speed = Math.hypot(Math.hypot(0.011, 1.1 * atContact.speedUp()), Gravity.STANDARD * hidden);
+        double speed = Math.hypot(Math.hypot(0.011, 1.1 * atContact.speedUp()), Gravity.STANDARD * unseen);
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
         Double depth = lowest == null
                 ? null
                 : Math.hypot(
-                        Math.hypot(0.0035, fallSpeed == null ? 0 : fallSpeed * hidden),
+                        Math.hypot(0.0035, fallSpeed == null ? 0 : fallSpeed * unseen),
                         pelvis.smoothed()
                                 .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
                                 .placeUp());
         Double collapse = braking.collapseDegPerS();
         return new Sigma(
                 contact,
-                fall.flightS() == null ? null : Math.hypot(Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval), hidden),
+                fall.flightS() == null ? null : Math.hypot(Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval), unseen),
                 fallSpeed == null ? null : speed,
                 fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
                 peakSigma(impact, interval),

@@ -61,9 +61,8 @@ final class MomentFinder {
     private double contact() {
         int last = motion.indexAt(event.peakS());
         for (int i = Math.max(1, motion.indexAt(event.contactS() - HIDDEN_CONTACT_S)); i <= last; i++) {
-            if (gapAt(motion, motion.time(i - 1)) > 0 && (rises(i) || brakes(i))) {
-                // In a gap nothing tells when the force rose.
-                return (motion.time(i - 1) + motion.time(i)) / 2;
+            if (HiddenContact.gapLength(motion, motion.time(i - 1)) > 0 && (rises(i) || brakes(i))) {
+                return HiddenContact.in(motion, i).contactS();
             }
         }
         for (int i = Math.max(1, motion.indexAt(event.contactS() - SMOOTHED_CONTACT_S)); i <= last; i++) {
@@ -71,8 +70,8 @@ final class MomentFinder {
                 double before = motion.verticalForce(i - 1);
                 double part = (medianBefore(i) + CONTACT_RISE - before) / (motion.verticalForce(i) - before);
                 double dt = motion.time(i) - motion.time(i - 1);
-                return gapAt(motion, motion.time(i - 1)) > 0
-                        ? motion.time(i - 1) + dt / 2
+                return HiddenContact.gapLength(motion, motion.time(i - 1)) > 0
+                        ? HiddenContact.in(motion, i).contactS()
                         : motion.time(i - 1) + part * dt - contactLag();
             }
         }
@@ -108,13 +107,6 @@ final class MomentFinder {
         Arrays.sort(values);
         int n = values.length;
         return n % 2 == 1 ? values[n / 2] : (values[n / 2 - 1] + values[n / 2]) / 2;
-    }
-
-    /** Length of the gap that a moment lies in, s; 0 if it lies in none. */
-    static double gapAt(Motion motion, double timeS) {
-        int i = motion.indexAt(timeS);
-        double dt = i + 1 < motion.size() ? motion.time(i + 1) - motion.time(i) : 0;
-        return dt > SensorStream.GAP_INTERVALS / motion.stream().rateHz() ? dt : 0;
     }
 
     /** Sample of the largest resultant about a contact. */

@@ -1,0 +1,61 @@
+package evenfall.fusion.landing;
+
+import evenfall.fusion.posture.Motion;
+import evenfall.ingest.recording.Gravity;
+import evenfall.ingest.recording.SensorStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A contact that lies in a gap of the pelvis's samples. The speeds on both sides tell how much the ground pushed in the
+ * meantime; the force is taken to have risen on a straight line to what it is after the gap, so half that force over
+ * that impulse is how long ago it began. Where the impulse is too large for that, the peak lies in the gap as well, and
+ * the mean force of a landing stands in.
+ *
+ * @param contactS s on the pelvis's clock
+ * @param sigmaS one standard deviation of that
+ * @param speed downward at contact, m/s: free fall until then
+ * @param height of the pelvis at contact, m, as the motion counts it after the gap
+ */
+record HiddenContact(double contactS, double sigmaS, double speed, double height) {
+
+    /** Mean force while a landing's force rises and passes its peak, m/s² (common practice, no source). */
+    private static final double MEAN_FORCE = 3 * Gravity.STANDARD;
+    /** Forces do not rise on a straight line: this part of the time since contact may be wrong. */
+    private static final double SHAPE_SIGMA = 0.25;
+    /** How sure the difference of the speeds on both sides is, m/s. */
+    private static final double SPEED_SIGMA = 0.03;
+
+    /** The contact in the interval of a motion that ends at sample {@code after}. */
+    static HiddenContact in(Motion motion, int after) {
+        double start = motion.time(after - 1);
+        double length = motion.time(after) - start;
+        double fall = -motion.speed(after - 1).z();
+        double impulse = fall + Gravity.STANDARD * length + motion.speed(after).z();
+        double force = motion.verticalForce(after);
+        double rising = force > 0 ? 2 * impulse / force : Double.POSITIVE_INFINITY;
+        boolean ramp = rising <= length;
+        double since = Math.max(0, Math.min(length, ramp ? rising : impulse / MEAN_FORCE));
+        double shape = Math.hypot(SHAPE_SIGMA * since, 2 * SPEED_SIGMA / force);
+        double sigma = ramp ? Math.min(length / Math.sqrt(12), shape) : length / Math.sqrt(12);
+        double speed = fall + Gravity.STANDARD * (length - since);
+        // Twice the integral of free fall less a force that rises on a straight line, or of one that is even.
+        double sunk = ramp
+                ? speed * since + since * since * (Gravity.STANDARD / 2 - force / 6)
+                : since * (speed - motion.speed(after).z()) / 2;
+        return new HiddenContact(
+                start + length - since, sigma, speed, motion.place(after).z() + sunk);
+    }
+
+    /** The same for a contact that has been found, or null if it does not lie in a gap. */
+    static @Nullable HiddenContact at(Motion motion, double contactS) {
+        int before = motion.indexAt(contactS);
+        return gapLength(motion, contactS) > 0 ? in(motion, before + 1) : null;
+    }
+
+    /** Length of the gap that a moment lies in, s; 0 if it lies in none. */
+    static double gapLength(Motion motion, double timeS) {
+        int i = motion.indexAt(timeS);
+        double dt = i + 1 < motion.size() ? motion.time(i + 1) - motion.time(i) : 0;
+        return dt > SensorStream.GAP_INTERVALS / motion.stream().rateHz() ? dt : 0;
+    }
+}
