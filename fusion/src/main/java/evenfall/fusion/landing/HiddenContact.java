@@ -22,6 +22,10 @@ record HiddenContact(double contactS, double sigmaS, double speed, double height
     private static final double MEAN_FORCE = 3 * Gravity.STANDARD;
     /** Forces do not rise on a straight line: this part of the time since contact may be wrong. */
     private static final double SHAPE_SIGMA = 0.25;
+    /** How fast the force rises on simulated feet when it leaves the noise, m/s³, and in which part that may be wrong. */
+    private static final double USUAL_RISE = 0.35 * Gravity.STANDARD / 0.0027;
+
+    private static final double USUAL_RISE_SIGMA = 0.5;
     /** How sure the difference of the speeds on both sides is, m/s. */
     private static final double SPEED_SIGMA = 0.03;
 
@@ -34,9 +38,15 @@ record HiddenContact(double contactS, double sigmaS, double speed, double height
         double force = motion.verticalForce(after);
         double rising = force > 0 ? 2 * impulse / force : Double.POSITIVE_INFINITY;
         boolean ramp = rising <= length;
-        double since = Math.max(0, Math.min(length, ramp ? rising : impulse / MEAN_FORCE));
-        double shape = Math.hypot(SHAPE_SIGMA * since, 2 * SPEED_SIGMA / force);
-        double sigma = ramp ? Math.min(length / Math.sqrt(12), shape) : length / Math.sqrt(12);
+        double since = Math.min(length, impulse / MEAN_FORCE);
+        double sigma = length / Math.sqrt(12);
+        if (ramp) {
+            double byImpulse = Math.hypot(SHAPE_SIGMA * rising, 2 * SPEED_SIGMA / force);
+            double usual = force / USUAL_RISE;
+            double share = square(byImpulse) / (square(byImpulse) + square(USUAL_RISE_SIGMA * usual));
+            since = Math.max(0, Math.min(length, rising + share * (usual - rising)));
+            sigma = Math.min(sigma, USUAL_RISE_SIGMA * usual * Math.sqrt(share));
+        }
         double speed = fall + Gravity.STANDARD * (length - since);
         // Twice the integral of free fall less a force that rises on a straight line, or of one that is even.
         double sunk = ramp
@@ -44,6 +54,10 @@ record HiddenContact(double contactS, double sigmaS, double speed, double height
                 : since * (speed - motion.speed(after).z()) / 2;
         return new HiddenContact(
                 start + length - since, sigma, speed, motion.place(after).z() + sunk);
+    }
+
+    private static double square(double value) {
+        return value * value;
     }
 
     /** The same for a contact that has been found, or null if it does not lie in a gap. */

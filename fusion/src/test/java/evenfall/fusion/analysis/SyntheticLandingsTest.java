@@ -227,8 +227,10 @@ class SyntheticLandingsTest {
         Measures m = measures(hidden, 0);
         assertThat(landing.flags()).contains(LandingFlag.GAP);
         double clockStart = IDEAL.pelvis().time()[0];
-        assertThat(landing.moments().contactS()).isCloseTo(truth.contactS() - clockStart, within(0.031));
-        assertThat(m.sigma().contactS()).isGreaterThan(0.015);
+        // Less sure than a contact that was seen, surer than the gap alone would leave it (even over 60 ms).
+        assertThat(m.sigma().contactS()).isBetween(0.004, 0.06 / Math.sqrt(12));
+        assertThat(landing.moments().contactS())
+                .isCloseTo(truth.contactS() - clockStart, within(2 * m.sigma().contactS()));
         double depth = Objects.requireNonNull(m.braking().depthM());
         assertThat(Math.abs(depth - truth.depthM()))
                 .isLessThan(2 * Objects.requireNonNull(m.sigma().depthM()));
