@@ -11,8 +11,12 @@ public final class MountingFinder {
 
     /** What strap and hand leave of a stated mounting, deg: common practice, no source. */
     private static final double AXES_SIGMA_DEG = 5;
-    /** A bend that a person makes without care turns and leans a little, deg: common practice, no source. */
-    private static final double BEND_SIGMA_DEG = 1.0;
+    /** Axes of two straight bends of simulated bodies differ by 0.1 to 0.3; people's by more (common practice), deg. */
+    private static final double BEND_SIGMA_DEG = 0.5;
+    /** A straight bend strays from one axis by as much, for people sway, deg. */
+    private static final double SWAY_DEG = 1.2;
+    /** Of what a crooked bend strays beyond that, so much goes into the axis, always to the same side. */
+    private static final double CROOKED_PART = 0.65;
 
     private static final double GUESS_SIGMA_DEG = 90;
 
@@ -63,8 +67,9 @@ public final class MountingFinder {
             double angle = Math.toDegrees(bend.axis().across(up.normalised()).angleTo(level));
             apart += angle * angle;
         }
-        double scatter = n > 1 ? Math.sqrt(apart / (n - 1) / n) : 2 * BEND_SIGMA_DEG;
-        double sigma = Math.sqrt(BEND_SIGMA_DEG * BEND_SIGMA_DEG + scatter * scatter + square(crooked / n / 2));
+        double scatter = n > 1 ? Math.sqrt(apart / (n - 1)) : BEND_SIGMA_DEG;
+        double bent = Math.sqrt(Math.max(0, square(crooked / n) - square(SWAY_DEG)));
+        double sigma = Math.sqrt(square(Math.max(scatter, BEND_SIGMA_DEG)) / n + square(CROOKED_PART * bent));
         return new Mounting(segmentFromSensor(up, left), MountingMethod.BEND, sigma);
     }
 

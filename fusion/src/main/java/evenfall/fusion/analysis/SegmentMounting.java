@@ -1,5 +1,6 @@
 package evenfall.fusion.analysis;
 
+import evenfall.fusion.alignment.HeadingMean;
 import evenfall.fusion.alignment.Mounting;
 import evenfall.fusion.alignment.MountingFinder;
 import evenfall.fusion.alignment.MountingMethod;
@@ -7,6 +8,7 @@ import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.PrincipalAxis;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StrapWatch;
+import evenfall.fusion.landing.TakeoffFinder;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
@@ -26,7 +28,19 @@ final class SegmentMounting {
     /** Slower than this at take-off tells no direction, m/s. */
     private static final double LEAST_TRAVEL = 0.25;
 
+    /** Speed at take-off is averaged over so long before and after it, s. */
+    private static final double ABOUT_TAKEOFF_S = 0.025;
+
     private static final int LEAST_LANDINGS = 2;
+    /** Take-offs of people scatter more than those of simulated bodies, which go straight ahead; what is seen counts, deg. */
+    private static final double TRAVEL_SCATTER_DEG = 1.5;
+
+    private static final double TRAVEL_FLOOR_DEG = 0.7;
+    /** The upper back also moves as the trunk leans and turns, deg. */
+    private static final double UPPER_TRAVEL_FLOOR_DEG = 1.7;
+
+    private static final double CROUCH_SCATTER_DEG = 1;
+    private static final double CROUCH_FLOOR_DEG = 0.4;
     private static final double FOLDING_SIGMA_DEG = 14;
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;
@@ -79,16 +93,24 @@ final class SegmentMounting {
         Quaternion slip = Quaternion.between(newUp, oldUp);
         Quaternion least = before.segmentFromSensor().times(slip);
         double leastSigma = Math.hypot(before.sigmaDeg(), SLIP_SIGMA_PART * Math.toDegrees(move.angle()));
-        Mounting travel = ofTravel(newUp, move.atS(), untilS);
-        if (travel == null || travel.sigmaDeg() > leastSigma) {
-            return new Mounting(least, before.method(), leastSigma);
+        // The stance of the body before the move is kept; only the heading is looked for again.
+        List<Mounting> sources = new ArrayList<>(List.of(new Mounting(least, before.method(), leastSigma)));
+        addTakeoffs(sources, newUp, least.rotateBack(Vector3.Y), move.atS(), untilS);
+        Mounting joint = HeadingMean.of(sources);
+        double turn = Math.toRadians(HeadingMean.turnDeg(sources.get(0), joint));
+        return new Mounting(Quaternion.about(Vector3.UP, -turn).times(least), joint.method(), joint.sigmaDeg());
+    }
+
+    /** Adds what the take-offs between two moments tell: where they go, and how the trunk crouches before them. */
+    private void addTakeoffs(List<Mounting> sources, Vector3 up, Vector3 left, double fromS, double untilS) {
+        Mounting travel = ofTravel(up, fromS, untilS);
+        if (travel != null) {
+            sources.add(travel);
         }
-        // The stance of the body before the move is kept; only the heading is taken from the take-offs.
-        Vector3 forward = travel.segmentFromSensor().rotateBack(Vector3.X);
-        Vector3 seen = least.rotate(forward);
-        double turn = Math.atan2(seen.y(), seen.x());
-        return new Mounting(
-                Quaternion.about(Vector3.UP, -turn).times(least), MountingMethod.TAKE_OFF, travel.sigmaDeg());
+        Mounting crouch = ofCrouch(up, left, fromS, untilS);
+        if (crouch != null) {
+            sources.add(crouch);
+        }
     }
 
     private Mounting find(OpeningRoutine opening, double untilS) {
@@ -97,15 +119,16 @@ final class SegmentMounting {
             return MountingFinder.ofAxes(axes);
         }
         Vector3 up = motion.correct(upForce(opening));
+        List<Mounting> sources = new ArrayList<>();
         if (!opening.bends().isEmpty()) {
-            Mounting bent = MountingFinder.ofBends(up, opening.bends());
-            Mounting crouch = ofCrouch(up, bent.segmentFromSensor().rotateBack(Vector3.Y), untilS);
-            return crouch != null && crouch.sigmaDeg() < bent.sigmaDeg() ? crouch : bent;
+            sources.add(MountingFinder.ofBends(up, opening.bends()));
         }
         Mounting travel = ofTravel(up, Double.NEGATIVE_INFINITY, untilS);
-        if (travel != null) {
-            Mounting crouch = ofCrouch(up, travel.segmentFromSensor().rotateBack(Vector3.Y), untilS);
-            return crouch != null && crouch.sigmaDeg() < travel.sigmaDeg() ? crouch : travel;
+        Mounting forward = sources.isEmpty() ? travel : sources.get(0);
+        if (forward != null) {
+            addTakeoffs(
+                    sources, up, forward.segmentFromSensor().rotateBack(Vector3.Y), Double.NEGATIVE_INFINITY, untilS);
+            return HeadingMean.of(sources);
         }
         Mounting folding = ofFolding(up);
         return folding != null ? folding : MountingFinder.ofGravity(up);
@@ -150,10 +173,14 @@ final class SegmentMounting {
         return robust(up, ways, MountingMethod.TAKE_OFF);
     }
 
-    /** Horizontal speed is kept in flight: the mean over its last tenth before contact. */
+    /** Mean speed about take-off: a trunk still faces where it goes then; in flight it leans and turns. */
     private static Vector3 takeoffSpeed(Motion m, double contactS) {
-        int from = m.indexAt(contactS - 0.15);
-        int to = m.indexAt(contactS - 0.05);
+        Double takeoff = TakeoffFinder.find(m, contactS);
+        if (takeoff == null) {
+            return Vector3.ZERO;
+        }
+        int from = m.indexAt(takeoff - ABOUT_TAKEOFF_S);
+        int to = m.indexAt(takeoff + ABOUT_TAKEOFF_S);
         Vector3 sum = Vector3.ZERO;
         for (int i = from; i <= to; i++) {
             sum = sum.plus(m.speed(i));
@@ -161,7 +188,7 @@ final class SegmentMounting {
         return sum.times(1.0 / (to - from + 1));
     }
 
-    private static @Nullable Mounting robust(Vector3 up, List<Vector3> ways, MountingMethod method) {
+    private @Nullable Mounting robust(Vector3 up, List<Vector3> ways, MountingMethod method) {
         if (ways.size() < LEAST_LANDINGS) {
             return null;
         }
@@ -183,8 +210,9 @@ final class SegmentMounting {
             sum += off * off;
         }
         double scatter = Math.sqrt(sum / Math.max(1, kept.size() - 1));
-        double least = method == MountingMethod.CROUCH ? 3 : 4;
-        double floor = method == MountingMethod.CROUCH ? 1.5 : 1.8;
+        boolean crouch = method == MountingMethod.CROUCH;
+        double least = crouch ? CROUCH_SCATTER_DEG : TRAVEL_SCATTER_DEG;
+        double floor = crouch ? CROUCH_FLOOR_DEG : place == Place.PELVIS ? TRAVEL_FLOOR_DEG : UPPER_TRAVEL_FLOOR_DEG;
         double sigma = Math.hypot(Math.max(scatter, least) / Math.sqrt(kept.size()), floor);
         return MountingFinder.ofForward(up, middle, method, sigma);
     }
@@ -194,7 +222,7 @@ final class SegmentMounting {
      *
      * @param left about the left in sensor axes, which tells the axis found by its sense
      */
-    private @Nullable Mounting ofCrouch(Vector3 up, Vector3 left, double untilS) {
+    private @Nullable Mounting ofCrouch(Vector3 up, Vector3 left, double fromS, double untilS) {
         if (place != Place.UPPER_BACK) {
             return null;
         }
@@ -202,7 +230,10 @@ final class SegmentMounting {
         for (int k = 0; k < spans.size(); k++) {
             Stance before = motion.cut(k).before();
             double end = spans.get(k)[1] - BEFORE_FLIGHT_S;
-            if (before == null || spans.get(k)[1] > untilS || end - before.endS() < LEAST_CROUCH_S) {
+            if (before == null
+                    || spans.get(k)[1] < fromS
+                    || spans.get(k)[1] > untilS
+                    || end - before.endS() < LEAST_CROUCH_S) {
                 continue;
             }
             PrincipalAxis axis = new PrincipalAxis();

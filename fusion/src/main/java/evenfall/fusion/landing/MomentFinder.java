@@ -22,11 +22,6 @@ final class MomentFinder {
 
     private static final double HIDDEN_BRAKE = 0.5;
 
-    private static final double TAKEOFF_LEVEL = 0.5 * Gravity.STANDARD;
-    /** From half the body's weight until the last foot is off, s: both hops and step-offs of simulated bodies. */
-    private static final double TAKEOFF_LAG_S = 0.0165;
-
-    private static final double LONGEST_FLIGHT_S = 1.2;
     static final double LOWEST_WITHIN_S = 1.0;
     private static final double SETTLED_WITHIN_S = 5.0;
     private static final double SETTLED_HOLD_S = 0.3;
@@ -52,7 +47,7 @@ final class MomentFinder {
     Moments find() {
         double contact = contact();
         double peak = motion.time(peak(motion, contact));
-        Double takeoff = takeoff(contact);
+        Double takeoff = TakeoffFinder.find(motion, contact);
         Double settled = settled(contact);
         return new Moments(takeoff, contact, peak, lowest(contact, settled), settled);
     }
@@ -123,35 +118,6 @@ final class MomentFinder {
     /** Size of the force at a sample of a stream, m/s². */
     static double resultant(SensorStream s, int i) {
         return Math.sqrt(s.ax(i) * s.ax(i) + s.ay(i) * s.ay(i) + s.az(i) * s.az(i));
-    }
-
-    private @Nullable Double takeoff(double contact) {
-        int first = motion.indexAt(contact - LONGEST_FLIGHT_S);
-        for (int i = motion.indexAt(contact - 0.06); i > first; i--) {
-            double before = motion.verticalForce(i - 1);
-            double now = motion.verticalForce(i);
-            if (before < TAKEOFF_LEVEL || now >= TAKEOFF_LEVEL) {
-                continue;
-            }
-            double part = (before - TAKEOFF_LEVEL) / (before - now);
-            double crossing = motion.time(i - 1) + part * (motion.time(i) - motion.time(i - 1));
-            double after = Math.min(crossing + 0.08, contact - 0.01);
-            if (mean(crossing - 0.1, crossing - 0.01) > 0.8 * Gravity.STANDARD
-                    && mean(crossing, after) < 0.45 * Gravity.STANDARD) {
-                return Math.min(crossing + TAKEOFF_LAG_S, contact);
-            }
-        }
-        return null;
-    }
-
-    private double mean(double fromS, double toS) {
-        int from = motion.indexAt(fromS);
-        int to = Math.max(from, motion.indexAt(toS));
-        double sum = 0;
-        for (int i = from; i <= to; i++) {
-            sum += motion.verticalForce(i);
-        }
-        return sum / (to - from + 1);
     }
 
     private @Nullable Double settled(double contact) {
