@@ -5,8 +5,6 @@ import evenfall.fusion.alignment.Mounting;
 import evenfall.fusion.alignment.MountingMethod;
 import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.Stance;
-import evenfall.fusion.alignment.StrapGive;
-import evenfall.fusion.alignment.StrapGiveFinder;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
@@ -25,7 +23,6 @@ import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -40,8 +37,6 @@ final class LandingAnalysis {
     private final List<Event> events;
     private final List<Event> landings;
     private final List<Finding> findings;
-    private final Map<Place, MountingTimeline> mountings = new EnumMap<>(Place.class);
-    private final Map<Place, StrapGive> gives = new EnumMap<>(Place.class);
 
     LandingAnalysis(RecordingAnalyser.Sensors sensors, List<Event> events, List<Finding> findings) {
         this.sensors = sensors;
@@ -54,11 +49,11 @@ final class LandingAnalysis {
         SensorStream stream = sensors.pelvis().stream();
         progress.at("following the landings", 0);
         List<double[]> spans = spans();
-        SensorMotion pelvis = prepare(Place.PELVIS, sensors.pelvis(), sensors.pelvisTrack(), spans);
+        Worn pelvis = prepare(Place.PELVIS, sensors.pelvis(), sensors.pelvisTrack(), spans);
         ClockMap clock = sensors.clock();
         SensorReading upperReading = sensors.upperBack();
         OrientationTrack upperTrack = sensors.upperBackTrack();
-        SensorMotion upper = null;
+        Worn upper = null;
         if (upperReading != null && upperTrack != null) {
             ClockMap map = clock == null ? new ClockMap(0, 0, 0, "") : clock;
             List<double[]> onUpper = spans.stream()
@@ -67,6 +62,8 @@ final class LandingAnalysis {
                     .toList();
             upper = prepare(Place.UPPER_BACK, upperReading, upperTrack, onUpper);
         }
+        BodyMounting mounting = new BodyMounting(pelvis.segment(), upper == null ? null : upper.segment());
+        findings.addAll(mounting.findings());
         List<Landing> found = new ArrayList<>();
         Map<Integer, LandingTrace> traces = new HashMap<>();
         int landing = 0;
@@ -77,16 +74,16 @@ final class LandingAnalysis {
                 continue;
             }
             progress.at("measuring landings", (double) landing / landings.size());
-            LandingScene scene = scene(event, landing, spans.get(landing)[2], pelvis, clock == null ? null : upper);
+            LandingScene scene =
+                    scene(event, landing, spans.get(landing)[2], mounting, pelvis, clock == null ? null : upper);
             LandingMeasurer.Measured measured = LandingMeasurer.measure(scene, k + 1);
             found.add(measured.landing());
             traces.put(k + 1, measured.trace());
             landing++;
         }
         progress.at("measuring landings", 1);
-        Map<Place, Mounting> first = new EnumMap<>(Place.class);
-        mountings.forEach((place, timeline) -> first.put(place, timeline.first()));
-        return new RecordingAnalysis(stream.durationS(), stream.rateHz(), clock, first, findings, found, traces);
+        return new RecordingAnalysis(
+                stream.durationS(), stream.rateHz(), clock, mounting.first(), findings, found, traces);
     }
 
     private static Landing plain(Event event, int index) {
@@ -116,16 +113,17 @@ final class LandingAnalysis {
         return spans;
     }
 
-    private SensorMotion prepare(Place place, SensorReading reading, OrientationTrack track, List<double[]> spans) {
+    /** A sensor's motion, and what its mounting is found from. */
+    private record Worn(SensorMotion motion, BodyMounting.Segment segment) {}
+
+    private Worn prepare(Place place, SensorReading reading, OrientationTrack track, List<double[]> spans) {
         double beforeS = spans.isEmpty() ? reading.stream().durationS() : spans.get(0)[1];
         OpeningRoutine opening = sensors.opening(reading, beforeS);
         SensorMotion motion = new SensorMotion(reading, track, opening, spans);
-        MountingTimeline timeline =
-                new SegmentMounting(place, reading, motion, spans).timeline(opening, reading.moves());
-        mountings.put(place, timeline);
-        gives.put(place, give(reading.stream(), timeline, spans));
-        Mounting mounting = timeline.first();
-        if (opening.bends().isEmpty() && mounting.method() != MountingMethod.AXES) {
+        double[] contacts = spans.stream().mapToDouble(span -> span[1]).toArray();
+        TakeoffHeadings takeoffs = new TakeoffHeadings(reading.stream(), motion, contacts);
+        SegmentMounting mounting = new SegmentMounting(place, reading, motion, opening, takeoffs);
+        if (opening.bends().isEmpty() && reading.recording().axes() == null) {
             findings.add(new Finding(
                     FindingCode.NO_OPENING_ROUTINE,
                     Severity.WARNING,
@@ -135,19 +133,12 @@ final class LandingAnalysis {
                     place,
                     null));
         }
-        return motion;
+        return new Worn(motion, new BodyMounting.Segment(reading, contacts, mounting));
     }
 
-    private static StrapGive give(SensorStream stream, MountingTimeline timeline, List<double[]> spans) {
-        StrapGiveFinder finder = new StrapGiveFinder(stream);
-        for (double[] span : spans) {
-            finder.add(span[1], timeline.at(span[1]).segmentFromSensor());
-        }
-        return finder.solve();
-    }
-
-    private LandingScene scene(Event event, int k, double untilS, SensorMotion pelvis, @Nullable SensorMotion upper) {
-        WindowMaker.Cut cut = pelvis.cut(k);
+    private LandingScene scene(
+            Event event, int k, double untilS, BodyMounting mountings, Worn pelvis, @Nullable Worn upper) {
+        WindowMaker.Cut cut = pelvis.motion().cut(k);
         Set<LandingFlag> flags = EnumSet.noneOf(LandingFlag.class);
         Stance before = cut.before();
         double zeroFrom = sensors.pelvis().stream().time(cut.window().from());
@@ -157,7 +148,7 @@ final class LandingAnalysis {
             zeroFrom = event.startS();
             zeroTo = event.startS();
         }
-        Mounting mounting = mounting(Place.PELVIS, event.contactS());
+        Mounting mounting = mountings.at(Place.PELVIS, event.contactS());
         if (mounting.method() != MountingMethod.BEND) {
             flags.add(LandingFlag.AGAINST_GRAVITY);
         }
@@ -176,28 +167,16 @@ final class LandingAnalysis {
                 zeroFrom,
                 zeroTo,
                 after == null ? null : new LandingScene.Span(after.startS(), after.endS()),
-                body(Place.PELVIS, pelvis, k),
-                upper == null ? null : body(Place.UPPER_BACK, upper, k),
+                body(Place.PELVIS, pelvis, mountings, k),
+                upper == null ? null : body(Place.UPPER_BACK, upper, mountings, k),
                 sensors.clock(),
                 flags);
     }
 
-    private Mounting mounting(Place place, double ownS) {
-        MountingTimeline timeline = mountings.get(place);
-        if (timeline == null) {
-            throw new IllegalStateException("no mounting for the " + place.words());
-        }
-        return timeline.at(ownS);
-    }
-
-    private LandingScene.Body body(Place place, SensorMotion motion, int k) {
-        SmoothedMotion smoothed = motion.motion(k);
-        Mounting mounting = mounting(place, smoothed.motion().time(0));
+    private static LandingScene.Body body(Place place, Worn worn, BodyMounting mountings, int k) {
+        SmoothedMotion smoothed = worn.motion().motion(k);
+        Mounting mounting = mountings.at(place, smoothed.motion().time(0));
         return new LandingScene.Body(
-                smoothed, mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()), give(place));
-    }
-
-    private StrapGive give(Place place) {
-        return gives.getOrDefault(place, StrapGive.NONE);
+                smoothed, mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()), mountings.give(place));
     }
 }

@@ -8,15 +8,15 @@ import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.PrincipalAxis;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StrapWatch;
-import evenfall.fusion.landing.TakeoffFinder;
-import evenfall.fusion.posture.Motion;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.BodyAxes;
 import evenfall.ingest.recording.Gravity;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,12 +24,6 @@ import org.jspecify.annotations.Nullable;
  * folding in the landings, gravity alone, in that order; a crouch goes before bends that are less sure.
  */
 final class SegmentMounting {
-
-    /** Slower than this at take-off tells no direction, m/s. */
-    private static final double LEAST_TRAVEL = 0.25;
-
-    /** Speed at take-off is averaged over so long before and after it, s. */
-    private static final double ABOUT_TAKEOFF_S = 0.025;
 
     private static final int LEAST_LANDINGS = 2;
     /** Take-offs of people scatter more than those of simulated bodies, which go straight ahead; what is seen counts, deg. */
@@ -44,25 +38,22 @@ final class SegmentMounting {
     private static final double FOLDING_SIGMA_DEG = 14;
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;
-    /** Longer before contact than any flight's end, shorter than crouch and flight, s. */
-    private static final double BEFORE_FLIGHT_S = 0.6;
-
-    private static final double LEAST_CROUCH_S = 0.2;
-    private static final double LEAST_CROUCH_RATE = Math.toRadians(20);
-    private static final double LEAST_CROUCH_SHARE = 0.9;
     /** A strap that slips by an angle in gravity turns about the vertical by about as much. */
     private static final double SLIP_SIGMA_PART = 0.7;
 
     private final Place place;
     private final SensorReading reading;
     private final SensorMotion motion;
-    private final List<double[]> spans;
+    private final OpeningRoutine opening;
+    private final TakeoffHeadings takeoffs;
 
-    SegmentMounting(Place place, SensorReading reading, SensorMotion motion, List<double[]> spans) {
+    SegmentMounting(
+            Place place, SensorReading reading, SensorMotion motion, OpeningRoutine opening, TakeoffHeadings takeoffs) {
         this.place = place;
         this.reading = reading;
         this.motion = motion;
-        this.spans = spans;
+        this.opening = opening;
+        this.takeoffs = takeoffs;
     }
 
     /**
@@ -70,9 +61,9 @@ final class SegmentMounting {
      *
      * @param moves in order of time
      */
-    MountingTimeline timeline(OpeningRoutine opening, List<StrapWatch.Move> moves) {
-        double openingS = opening.bends().isEmpty() ? 0 : opening.bends().get(0).startS();
-        Mounting first = find(opening, MountingTimeline.firstAfter(moves, openingS));
+    MountingTimeline timeline(List<StrapWatch.Move> moves) {
+        double openingS = openingS();
+        Mounting first = find(MountingTimeline.firstAfter(moves, openingS));
         List<MountingTimeline.Part> parts = new ArrayList<>();
         parts.add(new MountingTimeline.Part(Double.NEGATIVE_INFINITY, first));
         Mounting last = first;
@@ -84,6 +75,62 @@ final class SegmentMounting {
             }
         }
         return new MountingTimeline(parts);
+    }
+
+    private double openingS() {
+        return opening.bends().isEmpty() ? 0 : opening.bends().get(0).startS();
+    }
+
+    /**
+     * Turns about the vertical, which gravity does not show but the take-offs do.
+     *
+     * @param timeline the mounting without them
+     * @param other the other sensor with its own, or null
+     */
+    List<StrapWatch.Move> turns(
+            MountingTimeline timeline, @Nullable SegmentMounting other, @Nullable MountingTimeline otherTimeline) {
+        double[] own = takeoffDeg(timeline, place == Place.UPPER_BACK);
+        double[] others =
+                other == null || otherTimeline == null ? unknown(own.length) : other.takeoffDeg(otherTimeline, false);
+        List<StrapWatch.Move> turns = new ArrayList<>();
+        int from = 0;
+        for (int k = 1; k <= own.length; k++) {
+            if (k == own.length || !timeline.at(takeoffs.contactS(k)).equals(timeline.at(takeoffs.contactS(k - 1)))) {
+                int split = TurnWatch.find(own, others, from, k);
+                if (split > from) {
+                    turns.add(turn(timeline, own, from, split, k));
+                }
+                from = k;
+            }
+        }
+        return turns;
+    }
+
+    private StrapWatch.Move turn(MountingTimeline timeline, double[] deg, int from, int split, int to) {
+        double atS = (takeoffs.contactS(split - 1) + takeoffs.contactS(split)) / 2;
+        Vector3 up = timeline.at(atS).segmentFromSensor().rotateBack(Vector3.UP);
+        return new StrapWatch.Move(atS, Math.toRadians(Math.abs(TurnWatch.step(deg, from, split, to))), up, up);
+    }
+
+    private double[] takeoffDeg(MountingTimeline timeline, boolean crouches) {
+        double[] deg = unknown(takeoffs.size());
+        for (int k = 0; k < deg.length; k++) {
+            Quaternion mounting = timeline.at(takeoffs.contactS(k)).segmentFromSensor();
+            Vector3 up = mounting.rotateBack(Vector3.UP);
+            Vector3 forward = crouches ? takeoffs.crouch(k, up, mounting.rotateBack(Vector3.Y)) : null;
+            forward = forward == null ? takeoffs.travel(k, up) : forward;
+            if (forward != null) {
+                Vector3 seen = mounting.rotate(forward);
+                deg[k] = Math.toDegrees(Math.atan2(seen.y(), seen.x()));
+            }
+        }
+        return deg;
+    }
+
+    private static double[] unknown(int n) {
+        double[] deg = new double[n];
+        Arrays.fill(deg, Double.NaN);
+        return deg;
     }
 
     /** The person stands after the move as before it; which way the sensor faces, the take-offs after it tell. */
@@ -113,12 +160,12 @@ final class SegmentMounting {
         }
     }
 
-    private Mounting find(OpeningRoutine opening, double untilS) {
+    private Mounting find(double untilS) {
         BodyAxes axes = reading.recording().axes();
         if (axes != null) {
             return MountingFinder.ofAxes(axes);
         }
-        Vector3 up = motion.correct(upForce(opening));
+        Vector3 up = motion.correct(upForce());
         List<Mounting> sources = new ArrayList<>();
         if (!opening.bends().isEmpty()) {
             sources.add(MountingFinder.ofBends(up, opening.bends()));
@@ -135,7 +182,7 @@ final class SegmentMounting {
     }
 
     /** Force in the opening stance, else in the longest stance, else in the whole stream. */
-    private Vector3 upForce(OpeningRoutine opening) {
+    private Vector3 upForce() {
         Stance best = opening.stance();
         if (best == null) {
             for (Stance stance : reading.stances()) {
@@ -158,34 +205,18 @@ final class SegmentMounting {
     }
 
     private @Nullable Mounting ofTravel(Vector3 up, double fromS, double untilS) {
-        List<Vector3> ways = new ArrayList<>();
-        for (int k = 0; k < spans.size(); k++) {
-            if (motion.cut(k).before() == null || spans.get(k)[1] < fromS || spans.get(k)[1] > untilS) {
-                continue;
-            }
-            Motion m = motion.motion(k).motion();
-            Vector3 speed = takeoffSpeed(m, spans.get(k)[1]);
-            Vector3 level = new Vector3(speed.x(), speed.y(), 0);
-            if (level.norm() > LEAST_TRAVEL) {
-                ways.add(m.orientation(0).rotateBack(level.normalised()).across(up.normalised()));
-            }
-        }
-        return robust(up, ways, MountingMethod.TAKE_OFF);
+        return robust(up, between(fromS, untilS, k -> takeoffs.travel(k, up)), MountingMethod.TAKE_OFF);
     }
 
-    /** Mean speed about take-off: a trunk still faces where it goes then; in flight it leans and turns. */
-    private static Vector3 takeoffSpeed(Motion m, double contactS) {
-        Double takeoff = TakeoffFinder.find(m, contactS);
-        if (takeoff == null) {
-            return Vector3.ZERO;
+    private List<Vector3> between(double fromS, double untilS, IntFunction<@Nullable Vector3> heading) {
+        List<Vector3> headings = new ArrayList<>();
+        for (int k = 0; k < takeoffs.size(); k++) {
+            Vector3 found = takeoffs.contactS(k) < fromS || takeoffs.contactS(k) > untilS ? null : heading.apply(k);
+            if (found != null) {
+                headings.add(found);
+            }
         }
-        int from = m.indexAt(takeoff - ABOUT_TAKEOFF_S);
-        int to = m.indexAt(takeoff + ABOUT_TAKEOFF_S);
-        Vector3 sum = Vector3.ZERO;
-        for (int i = from; i <= to; i++) {
-            sum = sum.plus(m.speed(i));
-        }
-        return sum.times(1.0 / (to - from + 1));
+        return headings;
     }
 
     private @Nullable Mounting robust(Vector3 up, List<Vector3> ways, MountingMethod method) {
@@ -217,59 +248,23 @@ final class SegmentMounting {
         return MountingFinder.ofForward(up, middle, method, sigma);
     }
 
-    /**
-     * The trunk bends forward and up again before a take-off; the pelvis does so too little and too crookedly.
-     *
-     * @param left about the left in sensor axes, which tells the axis found by its sense
-     */
+    /** The pelvis crouches too little and too crookedly. */
     private @Nullable Mounting ofCrouch(Vector3 up, Vector3 left, double fromS, double untilS) {
-        if (place != Place.UPPER_BACK) {
-            return null;
-        }
-        List<Vector3> forwards = new ArrayList<>();
-        for (int k = 0; k < spans.size(); k++) {
-            Stance before = motion.cut(k).before();
-            double end = spans.get(k)[1] - BEFORE_FLIGHT_S;
-            if (before == null
-                    || spans.get(k)[1] < fromS
-                    || spans.get(k)[1] > untilS
-                    || end - before.endS() < LEAST_CROUCH_S) {
-                continue;
-            }
-            PrincipalAxis axis = new PrincipalAxis();
-            axis.addSense(left.x(), left.y(), left.z());
-            double turning = 0;
-            for (int i = before.to();
-                    i < reading.stream().size() && reading.stream().time(i) < end;
-                    i++) {
-                Vector3 rate = rate(i).minus(before.rate()).across(up.normalised());
-                axis.add(rate.x(), rate.y(), rate.z(), 1);
-                turning = Math.max(turning, rate.norm());
-            }
-            if (turning > LEAST_CROUCH_RATE) {
-                PrincipalAxis.Axis found = axis.solve();
-                if (found.share() > LEAST_CROUCH_SHARE) {
-                    forwards.add(found.direction().cross(up.normalised()));
-                }
-            }
-        }
-        return robust(up, forwards, MountingMethod.CROUCH);
-    }
-
-    private Vector3 rate(int i) {
-        return new Vector3(
-                reading.stream().gx(i), reading.stream().gy(i), reading.stream().gz(i));
+        return place == Place.UPPER_BACK
+                ? robust(up, between(fromS, untilS, k -> takeoffs.crouch(k, up, left)), MountingMethod.CROUCH)
+                : null;
     }
 
     private @Nullable Mounting ofFolding(Vector3 up) {
-        if (spans.isEmpty()) {
+        if (takeoffs.size() == 0) {
             return null;
         }
         PrincipalAxis axis = new PrincipalAxis();
         double turning = 0;
-        for (double[] span : spans) {
-            int from = Math.max(0, reading.stream().indexAtOrBefore(span[1]));
-            for (int i = from; i < reading.stream().size() && reading.stream().time(i) < span[1] + FOLDING_S; i++) {
+        for (int k = 0; k < takeoffs.size(); k++) {
+            double contactS = takeoffs.contactS(k);
+            int from = Math.max(0, reading.stream().indexAtOrBefore(contactS));
+            for (int i = from; i < reading.stream().size() && reading.stream().time(i) < contactS + FOLDING_S; i++) {
                 Vector3 rate = new Vector3(
                                 reading.stream().gx(i),
                                 reading.stream().gy(i),
@@ -284,7 +279,7 @@ final class SegmentMounting {
             return null;
         }
         Vector3 left = axis.solve().direction();
-        double sigma = Math.hypot(FOLDING_SIGMA_DEG / Math.sqrt(spans.size()), FOLDING_FLOOR_DEG);
+        double sigma = Math.hypot(FOLDING_SIGMA_DEG / Math.sqrt(takeoffs.size()), FOLDING_FLOOR_DEG);
         return new Mounting(MountingFinder.segmentFromSensor(up, left), MountingMethod.LANDINGS, sigma);
     }
 }
