@@ -64,9 +64,18 @@ enum Figure {
         return unit.isEmpty() ? words : words + ", " + unit;
     }
 
+    /** The same without saying that it is a change, which angles always are where they stand beside other things. */
+    String briefly() {
+        return words().replace("change of ", "");
+    }
+
     /** A value as the page shows it. */
     String shown(double value) {
-        return Double.isNaN(value) ? "" : String.format(Locale.ROOT, "%." + decimals + "f", scaled(value));
+        if (Double.isNaN(value)) {
+            return "";
+        }
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", scaled(value));
+        return text.matches("-0\\.?0*") ? text.substring(1) : text;
     }
 
     /** A value in the unit of the page. */

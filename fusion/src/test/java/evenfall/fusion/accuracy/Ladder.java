@@ -15,8 +15,10 @@ import evenfall.ingest.place.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
 
 /** The faults of sensors, straps and openings, each from none to severe, one changed at a time. */
 final class Ladder {
@@ -33,6 +35,9 @@ final class Ladder {
     private static final int BITS = 16;
     /** Damping of a strap with skin under it, part of the critical; common practice, no source. */
     private static final double STRAP_DAMPING = 0.25;
+
+    private static final double USUAL_STRAP_HZ = 28;
+    private static final double USUAL_HZ = 200;
 
     private static final double GAP_EVERY_S = 2.7;
     /** Half of a gap about contact lies behind this, s. */
@@ -138,7 +143,7 @@ final class Ladder {
         for (Turn turn : quarterTurns()) {
             turns.add((perfect, place, motion) -> perfect.withMount(Mount.of(turn)));
         }
-        rungs.add(new Rung("quarter turns", "all 24", LadderMotion.Opening.FULL, turns));
+        rungs.add(new Rung("quarter turns", "all 24", LadderMotion.Opening.FULL, turns, Set.of()));
         add(
                 "soft strap",
                 " Hz",
@@ -162,7 +167,8 @@ final class Ladder {
         for (LadderMotion.Opening opening : LadderMotion.Opening.values()) {
             if (opening != LadderMotion.Opening.FULL) {
                 String words = opening.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-                rungs.add(new Rung("opening routine", words, opening, List.of((perfect, place, motion) -> perfect)));
+                rungs.add(new Rung(
+                        "opening routine", words, opening, List.of((perfect, place, motion) -> perfect), Set.of()));
             }
         }
     }
@@ -175,9 +181,56 @@ final class Ladder {
                     (perfect, place, motion) -> cheap(rate, place, motion)));
             rungs.add(Rung.of(
                     EVERYTHING,
-                    String.format(Locale.ROOT, "cheap, %.0f Hz, strap of 28 Hz", rate),
-                    (perfect, place, motion) -> cheap(rate, place, motion).withStrap(new Strap(28, STRAP_DAMPING))));
+                    String.format(Locale.ROOT, "cheap, %.0f Hz, strap of %.0f Hz", rate, USUAL_STRAP_HZ),
+                    (perfect, place, motion) ->
+                            cheap(rate, place, motion).withStrap(new Strap(USUAL_STRAP_HZ, STRAP_DAMPING))));
         }
+    }
+
+    /** Everything wrong at once, and then one thing after the other made right, by which its share is seen. */
+    static List<Rung> shares() {
+        Ladder ladder = new Ladder();
+        ladder.right("nothing", Set.of(), m -> m);
+        ladder.right("rigid strap", Set.of(), m -> m.withStrap(null));
+        ladder.right(
+                "no noise, no steps",
+                Set.of(),
+                m -> m.withAccelerometer(exact(m.accelerometer())).withGyroscope(exact(m.gyroscope())));
+        ladder.right(
+                "no bias, no drift",
+                Set.of(),
+                m -> m.withAccelerometer(steady(m.accelerometer())).withGyroscope(steady(m.gyroscope())));
+        ladder.right(
+                "no scale or cross errors",
+                Set.of(),
+                m -> m.withAccelerometer(
+                                m.accelerometer().withScale(Triple.ZERO).withCross(Triple.ZERO))
+                        .withGyroscope(m.gyroscope().withScale(Triple.ZERO).withCross(Triple.ZERO)));
+        ladder.right("mounting known", Set.of(Rung.Known.MOUNTING), m -> m.withMount(Mount.aligned()));
+        ladder.right("clocks known", Set.of(Rung.Known.CLOCK), m -> m);
+        ladder.right(
+                "all of these",
+                Set.of(Rung.Known.MOUNTING, Rung.Known.CLOCK),
+                m -> SensorModel.ideal(m.rateHz()).withClock(m.clock()));
+        return ladder.rungs;
+    }
+
+    private void right(String words, Set<Rung.Known> known, UnaryOperator<SensorModel> change) {
+        rungs.add(new Rung(
+                "made right:",
+                words,
+                LadderMotion.Opening.FULL,
+                List.of((perfect, place, motion) -> change.apply(
+                        cheap(USUAL_HZ, place, motion).withStrap(new Strap(USUAL_STRAP_HZ, STRAP_DAMPING)))),
+                known));
+    }
+
+    private static AxisErrors exact(AxisErrors e) {
+        return e.withNoise(0).withRange(Double.POSITIVE_INFINITY, 0);
+    }
+
+    private static AxisErrors steady(AxisErrors e) {
+        return e.withBias(Triple.ZERO).withDrift(Triple.ZERO);
     }
 
     private static SensorModel cheap(double rate, Place place, LadderMotion motion) {
@@ -201,7 +254,12 @@ final class Ladder {
                 .withGyroscope(spoilt.of(AxisErrors.NONE, place));
     }
 
-    private static Rung.Way noise(double times) {
+    /** The strap of {@link #EVERYTHING} on perfect sensors. */
+    static Rung.Way usualStrap() {
+        return (perfect, place, motion) -> perfect.withStrap(new Strap(USUAL_STRAP_HZ, STRAP_DAMPING));
+    }
+
+    static Rung.Way noise(double times) {
         return (perfect, place, motion) -> perfect.withAccelerometer(AxisErrors.NONE.withNoise(times * FORCE_NOISE))
                 .withGyroscope(AxisErrors.NONE.withNoise(times * TURN_NOISE));
     }

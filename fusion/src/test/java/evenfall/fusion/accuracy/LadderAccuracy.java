@@ -1,5 +1,6 @@
 package evenfall.fusion.accuracy;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -12,7 +13,9 @@ final class LadderAccuracy {
     public static void main(String[] args) {
         LadderRun run = new LadderRun(Integer.parseInt(args[0]), Integer.parseInt(args[1]));
         List<String> wanted = List.of(args).subList(2, args.length);
-        for (Rung rung : Ladder.rungs()) {
+        List<Rung> rungs = new ArrayList<>(Ladder.rungs());
+        rungs.addAll(Ladder.shares());
+        for (Rung rung : rungs) {
             if (wanted.isEmpty() || wanted.stream().anyMatch(rung.name()::startsWith)) {
                 LandingErrors errors = run.errors(rung);
                 System.out.println(rung.name());

@@ -31,11 +31,8 @@ class LadderTest {
         List<Rung> rungs = Ladder.rungs().stream()
                 .filter(rung -> held.contains(rung.name()))
                 .toList();
-        List<LandingErrors> errors = rungs.parallelStream().map(ladder::errors).toList();
         Map<String, LandingErrors> all = new LinkedHashMap<>();
-        for (int k = 0; k < rungs.size(); k++) {
-            all.put(rungs.get(k).name(), errors.get(k));
-        }
+        ladder.errors(rungs).forEach((rung, errors) -> all.put(rung.name(), errors));
         return all;
     }
 

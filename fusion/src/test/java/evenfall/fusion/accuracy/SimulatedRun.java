@@ -1,10 +1,14 @@
 package evenfall.fusion.accuracy;
 
+import evenfall.fusion.analysis.RecordingAnalysis;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** Errors on the simulated sessions, session by session and by what they have in common. */
@@ -14,6 +18,7 @@ final class SimulatedRun {
     static final String ALONE = "pelvis sensor alone";
 
     private final List<SimulatedSession> sessions;
+    private final Map<String, RecordingAnalysis> analyses = new HashMap<>();
     private final Map<String, LandingErrors> bySession = new LinkedHashMap<>();
     private final Map<String, LandingErrors> groups = new LinkedHashMap<>();
 
@@ -26,11 +31,12 @@ final class SimulatedRun {
         SimulatedRun run = new SimulatedRun(SimulatedSession.NAMES.parallelStream()
                 .map(name -> SimulatedSession.read(landings, name))
                 .toList());
-        List<LandingErrors> errors = run.sessions.parallelStream()
-                .map(session -> session.errors(session.analyse()))
-                .toList();
+        List<RecordingAnalysis> analyses =
+                run.sessions.parallelStream().map(SimulatedSession::analyse).toList();
         for (int k = 0; k < run.sessions.size(); k++) {
-            run.bySession.put(run.sessions.get(k).name(), errors.get(k));
+            SimulatedSession session = run.sessions.get(k);
+            run.analyses.put(session.name(), analyses.get(k));
+            run.bySession.put(session.name(), session.errors(analyses.get(k)));
         }
         run.group(ALL, session -> true);
         run.group(
@@ -57,6 +63,15 @@ final class SimulatedRun {
             }
         }
         groups.put(name, LandingErrors.together(parts));
+    }
+
+    /** Errors at some landings of a session, named by their contacts as the truth tells them, s. */
+    LandingErrors errors(SimulatedSession session, Set<Double> contacts) {
+        List<TrueLanding> truths = session.landings().stream()
+                .filter(t -> contacts.stream()
+                        .anyMatch(contact -> Math.abs(contact - session.pelvisStartS() - t.contactS()) < 1e-6))
+                .toList();
+        return LandingErrors.of(Objects.requireNonNull(analyses.get(session.name())), truths);
     }
 
     List<SimulatedSession> sessions() {

@@ -1,0 +1,79 @@
+package evenfall.fusion.accuracy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The page's tables of the simulated sessions. */
+final class SimulatedPart {
+
+    private SimulatedPart() {}
+
+    /** Each figure over all sessions. */
+    static String overall(SimulatedRun run) {
+        MarkdownTable table = new MarkdownTable(
+                List.of("", "values", "missing", "rms", "bias", "largest", "within 1 sigma, %", "within 2 sigma, %"));
+        LandingErrors all = run.all();
+        for (Figure figure : sizes()) {
+            ErrorSummary s = all.summary(figure);
+            table.add(List.of(
+                    figure.words(),
+                    String.valueOf(s.count()),
+                    String.valueOf(s.missing()),
+                    figure.shown(s.rms()),
+                    figure.shown(s.bias()),
+                    figure.shown(s.largest()),
+                    MarkdownTable.percent(s.withinOne()),
+                    MarkdownTable.percent(s.withinTwo())));
+        }
+        return table.text();
+    }
+
+    /** Root mean square by session. */
+    static String sessions(SimulatedRun run) {
+        return rms(run.bySession());
+    }
+
+    /** Root mean square by what sessions have in common. */
+    static String groups(SimulatedRun run) {
+        return rms(run.groups());
+    }
+
+    private static String rms(Map<String, LandingErrors> columns) {
+        List<String> head = new ArrayList<>(List.of(""));
+        head.addAll(columns.keySet());
+        MarkdownTable table = new MarkdownTable(head);
+        for (Figure figure : sizes()) {
+            List<String> row = new ArrayList<>(List.of(figure.words()));
+            columns.values()
+                    .forEach(errors ->
+                            row.add(figure.shown(errors.summary(figure).rms())));
+            table.add(row);
+        }
+        return table.text();
+    }
+
+    /** How often a landing and what is said of it in words is right. */
+    static String counts(SimulatedRun run) {
+        MarkdownTable table = new MarkdownTable(List.of("", "asked", "wrong"));
+        LandingErrors all = run.all();
+        for (Figure figure : Figure.values()) {
+            if (figure.counts()) {
+                long wrong =
+                        all.of(figure).stream().filter(one -> one.error() != 0).count();
+                table.add(List.of(figure.words(), String.valueOf(all.of(figure).size()), String.valueOf(wrong)));
+            }
+        }
+        return table.text();
+    }
+
+    static List<Figure> sizes() {
+        List<Figure> sizes = new ArrayList<>();
+        for (Figure figure : Figure.values()) {
+            if (!figure.counts()) {
+                sizes.add(figure);
+            }
+        }
+        return sizes;
+    }
+}
