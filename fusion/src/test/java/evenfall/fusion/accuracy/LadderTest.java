@@ -46,7 +46,7 @@ class LadderTest {
         ErrorSummary summary =
                 Objects.requireNonNull(ERRORS.get(bound.scenario())).summary(bound.figure());
         assertThat(summary.count() - summary.missing()).as("measured").isPositive();
-        assertThat(summary.rms()).isLessThanOrEqualTo(bound.bound());
+        assertThat(summary.rms()).as("%s", bound).isLessThanOrEqualTo(bound.bound());
     }
 
     @Test

@@ -44,7 +44,7 @@ class SimulatedSessionsTest {
         ErrorSummary summary = Objects.requireNonNull(GROUPS.get(bound.scenario()), bound.scenario())
                 .summary(bound.figure());
         assertThat(summary.count() - summary.missing()).as("measured").isPositive();
-        assertThat(summary.rms()).isLessThanOrEqualTo(bound.bound());
+        assertThat(summary.rms()).as("%s", bound).isLessThanOrEqualTo(bound.bound());
     }
 
     @Test
