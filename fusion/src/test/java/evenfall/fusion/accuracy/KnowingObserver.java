@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One who knows everything but what a landing does to the body: mounting, clock, constant errors of the sensors, the moments,
  * and orientation, speed and place in the stances before and after. Only the samples tell what comes between. What it errs
- * by, no program that sees the same samples can be expected to beat: it is the floor.
+ * by is the floor for a program that takes sensors for fixed to the bone.
  *
  * <p>The samples are integrated with the trapezoid rule from the stance before; what the end misses the stance after by is laid
  * out evenly over time, as is best for errors that grow by chance steps.
