@@ -44,7 +44,7 @@ final class WindowMaker {
     private static final double STANCE_SPEED_SIGMA = 0.03;
     private static final double FILTER_TILT_SIGMA = Math.toRadians(3);
     private static final double FILTER_SPEED_SIGMA = 1.5;
-    private static final double GYRO_BIAS_SIGMA = Math.toRadians(0.1);
+    private static final double GYRO_BIAS_SIGMA = Math.toRadians(Double.parseDouble(System.getProperty("gb", "0.1")));
     private static final double BIAS_MEMORY_S = 60;
     private static final double BIAS_LENGTH_S = 5;
 
@@ -52,7 +52,7 @@ final class WindowMaker {
     private static final double CLIPPED_JOLT = 0.2;
     private static final double GAP_JOLT_PER_S = 0.6;
     /** What an impact adds to the orientation: rocking of the strap between samples, rad per g. */
-    private static final double TURN_PER_G = Math.toRadians(0.01);
+    private static final double TURN_PER_G = Math.toRadians(0.006);
 
     private static final double GAP_TURN_PER_S = Math.toRadians(30);
     /** A straight line across a gap misses this share of how far the force about it strays from 1 g. */

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param tiltDeg how sure the vertical of the pelvis is through the landing, deg
  * @param upperTiltDeg the same of the upper back, deg
  * @param headingDriftDeg how sure the heading is, deg, both sensors alike
+ * @param levelDeg how far the pelvis may lean to a side in the stance that is called upright, deg
+ * @param upperLevelDeg the same of the upper back, deg
  */
 record AngleSigmas(
         double pelvisHeading,
@@ -22,7 +24,9 @@ record AngleSigmas(
         double upperPeakG,
         double tiltDeg,
         double upperTiltDeg,
-        double headingDriftDeg) {
+        double headingDriftDeg,
+        double levelDeg,
+        double upperLevelDeg) {
 
     Posture apply(Posture p) {
         double tilt = size(p.pelvicTilt());
@@ -30,38 +34,47 @@ record AngleSigmas(
         double flexion = size(p.trunkFlexion());
         double lean = size(p.trunkLean());
         double over = 0.8 * flexion;
+        // A segment that leans to a side when it is called upright turns as it folds.
+        double turned = levelDeg * sineOfFarthest(p.pelvicTilt());
+        double upperTurned = upperLevelDeg * sineOfFarthest(p.trunkFlexion());
         return new Posture(
                 with(
                         p.trunkFlexion(),
-                        0.16,
+                        0.08,
                         0.005 * flexion,
                         0.5 * lean * upperHeading,
-                        0.015 * upperPeakG,
+                        0.01 * upperPeakG,
                         upperTiltDeg),
-                with(p.trunkLean(), 0.05, 0.009 * lean, 0.55 * flexion * upperHeading, 0, upperTiltDeg),
+                with(p.trunkLean(), 0.05, 0.009 * lean, 0.9 * flexion * upperHeading, 0, upperTiltDeg),
                 with(
                         p.pelvicRotation(),
-                        0.07,
-                        0.017 * size(p.pelvicRotation()),
+                        0.05,
+                        0.01 * size(p.pelvicRotation()),
                         0.7 * tilt * pelvisHeading,
-                        0,
+                        turned,
                         headingDriftDeg),
-                with(p.pelvicTilt(), 0.29, 0.005 * tilt, 0.7 * obliquity * pelvisHeading, 0.023 * peakG, tiltDeg),
-                with(p.pelvicObliquity(), 0.03, 0.005 * obliquity, 0.54 * tilt * pelvisHeading, 0, tiltDeg),
+                with(p.pelvicTilt(), 0.15, 0.005 * tilt, 0.7 * obliquity * pelvisHeading, 0.015 * peakG, tiltDeg),
+                with(p.pelvicObliquity(), 0.02, 0.005 * obliquity, 0.8 * tilt * pelvisHeading, 0, tiltDeg),
                 with(
                         p.twist(),
-                        0.28,
+                        0.2,
                         0.028 * size(p.twist()),
                         over * Math.hypot(pelvisHeading, upperHeading),
-                        0,
+                        Math.hypot(turned, upperTurned),
                         headingDriftDeg),
                 with(
                         p.spineFlexion(),
-                        0.23,
+                        0.1,
                         0.007 * size(p.spineFlexion()),
                         0,
-                        0.019 * Math.hypot(peakG, upperPeakG),
+                        0.012 * Math.hypot(peakG, upperPeakG),
                         Math.hypot(tiltDeg, upperTiltDeg)));
+    }
+
+    private static double sineOfFarthest(@Nullable Excursion e) {
+        return e == null
+                ? 0
+                : Math.sin(Math.toRadians(Math.min(90, Math.max(Math.abs(e.max()), Math.abs(e.contact())))));
     }
 
     private static double size(@Nullable Excursion e) {

@@ -13,7 +13,7 @@ final class BalanceMeasurer {
     /** Sway of a person who stands quietly, m: common practice, no source. */
     private static final double SWAY_FORE_AFT = 0.006;
 
-    private static final double SWAY_LATERAL = 0.008;
+    private static final double SWAY_LATERAL = 0.007;
 
     private final SegmentMotion pelvis;
     private final Motion motion;
@@ -37,7 +37,7 @@ final class BalanceMeasurer {
         if (pelvis.covers(end)) {
             Vector3 shift = apart(moments.contactS(), motion.placeAt(end));
             Spread spread = spread(moments.contactS(), end);
-            double plain = Math.hypot(0.001, 0.4 * spread.placeAcross());
+            double plain = Math.hypot(0.0014, 0.4 * spread.placeAcross());
             lateral = new Estimate(shift.y(), Math.hypot(plain, shift.x() * headingSigma));
             foreAft = new Estimate(shift.x(), Math.hypot(plain, shift.y() * headingSigma));
         }

@@ -4,6 +4,7 @@ import evenfall.fusion.alignment.ClockMap;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.posture.SmoothedMotion.Spread;
+import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import java.util.EnumSet;
 import java.util.Set;
@@ -12,8 +13,21 @@ import org.jspecify.annotations.Nullable;
 /** Measures one landing: moments, impact, braking, posture and balance, with the uncertainty of each. */
 public final class LandingMeasurer {
 
-    /** Feet leave the ground differently; simulated ones differ by 2 ms, people's by more (common practice, no source). */
-    private static final double TAKEOFF_SIGMA_S = 0.01;
+    /** Feet leave the ground differently: simulated ones by 1.7 ms, people's by up to 10 (common practice, no source). */
+    private static final double TAKEOFF_SIGMA_S = 0.0017;
+
+    /** Feet touch the ground differently; simulated ones by this, s, */
+    private static final double CONTACT_SIGMA_S = 0.0004;
+    /** and sampling hides the first rise by so many intervals. */
+    private static final double CONTACT_SIGMA_INTERVALS = 0.235;
+    /** Give of strap and flesh under the braking, m. */
+    private static final double DEPTH_SIGMA_M = 0.0035;
+    /** A contact that is told late is told so for both sides, which takes part of its error out of the depth. */
+    private static final double SEEN_PART = 0.5;
+    /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g. */
+    private static final double COLLAPSE_SIGMA = 2.5;
+
+    private static final double COLLAPSE_PER_G = 0.7;
 
     private final LandingScene scene;
     private final SegmentMotion pelvis;
@@ -180,21 +194,31 @@ public final class LandingMeasurer {
                 upperPeak == null ? 0 : upperPeak,
                 Math.toDegrees(own.tilt()),
                 Math.toDegrees(other.tilt()),
-                Math.toDegrees(own.heading()));
+                Math.toDegrees(own.heading()),
+                levelDeg(scene.pelvis()),
+                body == null ? 0 : levelDeg(body));
+    }
+
+    /** How far a segment may lean to a side in the stance that its mounting calls upright, deg. */
+    private static double levelDeg(LandingScene.Body body) {
+        return Math.toDegrees(body.motion().levelSigma(body.segmentFromSensor().rotateBack(Vector3.Y)));
     }
 
     private Sigma sigma(Fall fall, Impact impact, Braking braking) {
         double interval = 1 / pelvis.motion().stream().rateHz();
         double unseen = hidden == null ? 0 : hidden.sigmaS();
-        double contact = Math.hypot(Math.hypot(0.0015, 0.21 * interval), unseen);
+        double seen = Math.hypot(CONTACT_SIGMA_S, CONTACT_SIGMA_INTERVALS * interval);
+        double contact = Math.hypot(seen, unseen);
         Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
-        double speed = Math.hypot(Math.hypot(0.011, 1.1 * atContact.speedUp()), Gravity.STANDARD * unseen);
+        double speed = Math.hypot(1.1 * atContact.speedUp(), Gravity.STANDARD * contact);
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
         Double depth = lowest == null
                 ? null
                 : Math.hypot(
-                        Math.hypot(0.0035, fallSpeed == null ? 0 : fallSpeed * unseen),
+                        Math.hypot(
+                                DEPTH_SIGMA_M,
+                                fallSpeed == null ? 0 : fallSpeed * Math.hypot(SEEN_PART * seen, unseen)),
                         pelvis.smoothed()
                                 .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
                                 .placeUp());
@@ -206,7 +230,7 @@ public final class LandingMeasurer {
                 fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
                 peakSigma(impact, interval),
                 depth,
-                collapse == null ? null : Math.hypot(11, 0.04 * collapse));
+                collapse == null ? null : Math.hypot(COLLAPSE_SIGMA, COLLAPSE_PER_G * impact.peakG()));
     }
 
     /** A half sine as wide as the rise tells, sampled every interval: the mean loss at its top, and 1 % of scale. */

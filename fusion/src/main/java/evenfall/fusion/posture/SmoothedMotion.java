@@ -1,5 +1,8 @@
 package evenfall.fusion.posture;
 
+import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gravity;
+
 /**
  * A window's motion with the errors that its stances reveal taken out, and how sure it is.
  *
@@ -47,6 +50,23 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
             sigma[r] = Math.sqrt(Math.max(0, variance));
         }
         return spread(sigma);
+    }
+
+    /**
+     * One standard deviation of the direction of the vertical about an axis, as the accelerometer's own bias leaves it in
+     * a stance, rad.
+     *
+     * @param across unit vector in sensor axes along which a bias turns the vertical about that axis
+     */
+    public double levelSigma(Vector3 across) {
+        double[] u = {across.x(), across.y(), across.z()};
+        double variance = 0;
+        for (int a = 0; a < 3; a++) {
+            for (int b = 0; b < 3; b++) {
+                variance += u[a] * covariance[a][b] * u[b];
+            }
+        }
+        return Math.sqrt(variance) / Gravity.STANDARD;
     }
 
     private static Spread spread(double[] s) {
