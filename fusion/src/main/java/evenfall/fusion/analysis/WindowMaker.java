@@ -50,9 +50,12 @@ final class WindowMaker {
 
     private static final double JOLT_PER_G = 0.003;
     private static final double CLIPPED_JOLT = 0.2;
+    /** So much more force than full scale may have been cut off, m/s². */
+    private static final double CLIPPED_FORCE = 40;
+
     private static final double GAP_JOLT_PER_S = 0.6;
     /** What an impact adds to the orientation: rocking of the strap between samples, rad per g. */
-    private static final double TURN_PER_G = Math.toRadians(0.006);
+    private static final double TURN_PER_G = Math.toRadians(0.01);
 
     private static final double GAP_TURN_PER_S = Math.toRadians(30);
     /** A straight line across a gap misses this share of how far the force about it strays from 1 g. */
@@ -232,17 +235,19 @@ final class WindowMaker {
         List<MotionWindow.Jolt> jolts = gaps(from, to);
         int peak = index(contactS);
         double most = 0;
-        boolean clipped = false;
+        double clippedS = 0;
         for (int i = peak; i < to && stream.time(i) < contactS + 0.25; i++) {
             double size =
                     Math.sqrt(stream.ax(i) * stream.ax(i) + stream.ay(i) * stream.ay(i) + stream.az(i) * stream.az(i));
-            clipped |= stream.accelerationClipped(i);
+            clippedS += stream.accelerationClipped(i) ? 1 / stream.rateHz() : 0;
             if (size > most) {
                 most = size;
                 peak = i;
             }
         }
-        double sigma = Math.hypot(JOLT_PER_G * most / Gravity.STANDARD, clipped ? CLIPPED_JOLT : 0);
+        double sigma = Math.hypot(
+                JOLT_PER_G * most / Gravity.STANDARD,
+                clippedS > 0 ? Math.max(CLIPPED_JOLT, CLIPPED_FORCE * clippedS) : 0);
         if (peak > from && peak < to) {
             jolts.add(new MotionWindow.Jolt(
                     peak, Math.max(JOLT_PER_G, sigma), Math.max(TURN_PER_G, TURN_PER_G * most / Gravity.STANDARD)));

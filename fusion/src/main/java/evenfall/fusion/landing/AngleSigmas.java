@@ -28,6 +28,9 @@ record AngleSigmas(
         double levelDeg,
         double upperLevelDeg) {
 
+    /** Straps rock fore and aft more than to the sides; a tilt to the side is surer by this. */
+    private static final double SIDEWAYS = 0.6;
+
     Posture apply(Posture p) {
         double tilt = size(p.pelvicTilt());
         double obliquity = size(p.pelvicObliquity());
@@ -54,7 +57,7 @@ record AngleSigmas(
                         turned,
                         headingDriftDeg),
                 with(p.pelvicTilt(), 0.15, 0.005 * tilt, 0.7 * obliquity * pelvisHeading, 0.015 * peakG, tiltDeg),
-                with(p.pelvicObliquity(), 0.02, 0.005 * obliquity, 0.8 * tilt * pelvisHeading, 0, tiltDeg),
+                with(p.pelvicObliquity(), 0.02, 0.005 * obliquity, 0.8 * tilt * pelvisHeading, 0, SIDEWAYS * tiltDeg),
                 with(
                         p.twist(),
                         0.2,

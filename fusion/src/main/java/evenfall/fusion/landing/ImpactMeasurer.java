@@ -13,7 +13,8 @@ final class ImpactMeasurer {
 
     private ImpactMeasurer() {}
 
-    static Impact measure(Motion pelvis, @Nullable SegmentMotion upperBack, double contactS) {
+    static Impact measure(SegmentMotion segment, @Nullable SegmentMotion upperBack, double contactS) {
+        Motion pelvis = segment.motion();
         int peak = MomentFinder.peak(pelvis, contactS);
         double peakG = g(pelvis, peak);
         int first = firstPeak(pelvis, contactS, peak);
@@ -23,7 +24,9 @@ final class ImpactMeasurer {
         Double riseMs = rise > 0 ? 1000 * rise : null;
         Double slope = rise > 0 ? (gAt(pelvis, high) - gAt(pelvis, low)) / rise : null;
         Double upper = upperBack == null || !upperBack.covers(contactS) ? null : upperPeak(upperBack, contactS);
-        return new Impact(peakG, upper, clipped(pelvis, contactS), riseMs, slope);
+        boolean clipped = clipped(pelvis, contactS);
+        Estimate cutOff = clipped ? ClippedPeak.estimate(segment.smoothed(), contactS) : null;
+        return new Impact(peakG, upper, clipped, cutOff, riseMs, slope);
     }
 
     /** Whether an accelerometer sample stood at full scale about a contact that its own clock reads as {@code ownS}. */

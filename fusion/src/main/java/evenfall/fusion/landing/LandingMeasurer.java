@@ -87,7 +87,7 @@ public final class LandingMeasurer {
     }
 
     private Landing landing(int index) {
-        Impact impact = ImpactMeasurer.measure(pelvis.motion(), upperBack, moments.contactS());
+        Impact impact = ImpactMeasurer.measure(pelvis, upperBack, moments.contactS());
         if (!oriented) {
             return withoutOrientation(index, impact);
         }

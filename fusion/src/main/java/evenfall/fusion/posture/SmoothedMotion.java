@@ -69,6 +69,35 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
         return Math.sqrt(variance) / Gravity.STANDARD;
     }
 
+    /**
+     * What the impact, the last of the window's jolts, added to the speed beyond what was recorded, along a direction.
+     *
+     * @param along unit vector, world axes
+     */
+    public Jump impactJump(Vector3 along) {
+        int last = window.jolts().size() - 1;
+        if (last < 0) {
+            return new Jump(0, 0);
+        }
+        double[] u = {along.x(), along.y(), along.z()};
+        int c = MotionErrors.FIXED + MotionErrors.JOLT * last;
+        double variance = 0;
+        for (int a = 0; a < 3; a++) {
+            for (int b = 0; b < 3; b++) {
+                variance += u[a] * covariance[c + a][c + b] * u[b];
+            }
+        }
+        return new Jump(errors.jumps().get(last).dot(along), Math.sqrt(variance));
+    }
+
+    /**
+     * A step of the speed.
+     *
+     * @param value m/s
+     * @param sigma one standard deviation of it, m/s
+     */
+    public record Jump(double value, double sigma) {}
+
     private static Spread spread(double[] s) {
         return new Spread(
                 Math.hypot(s[0], s[1]) / Math.sqrt(2),

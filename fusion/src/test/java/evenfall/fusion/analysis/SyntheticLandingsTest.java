@@ -13,7 +13,9 @@ import evenfall.fixtures.truth.BodyAngle;
 import evenfall.fixtures.truth.LandingTruth;
 import evenfall.fusion.alignment.ClockMap;
 import evenfall.fusion.alignment.MountingMethod;
+import evenfall.fusion.landing.Estimate;
 import evenfall.fusion.landing.Excursion;
+import evenfall.fusion.landing.Impact;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.Measures;
@@ -214,6 +216,49 @@ class SyntheticLandingsTest {
         for (int k = 0; k < wrong.landings().size(); k++) {
             same(wrong.landings().get(k), PLAIN.landings().get(k), 1);
         }
+    }
+
+    @Test
+    void aPeakCutOffAtFullScale_isEstimatedNearerThanItIsRecorded() {
+        double limit = 0.8
+                * PLAIN.landings().stream()
+                        .mapToDouble(landing -> Objects.requireNonNull(landing.measures())
+                                .impact()
+                                .peakG())
+                        .min()
+                        .orElseThrow();
+        RecordingAnalysis cut = analyse(new Recording(
+                new SensorRecording("pelvis", cutOff(IDEAL.pelvis(), limit * 9.80665), null, List.of()), null));
+        for (int k = 0; k < cut.landings().size(); k++) {
+            Impact recorded = measures(cut, k).impact();
+            double truth = measures(PLAIN, k).impact().peakG();
+            assertThat(recorded.clipped()).isTrue();
+            Estimate estimated = recorded.peakEstimatedG();
+            if (estimated != null) {
+                assertThat(Math.abs(estimated.value() - truth))
+                        .isLessThan(3 * estimated.sigma())
+                        .isLessThan(truth - recorded.peakG());
+            }
+        }
+        assertThat(measures(cut, 0).impact().peakEstimatedG()).isNotNull();
+    }
+
+    private static SensorStream cutOff(SensorSignals s, double limit) {
+        SensorStream whole = stream(s, UnaryOperator.identity());
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            double[] f = {whole.ax(i), whole.ay(i), whole.az(i)};
+            boolean clipped = false;
+            for (int axis = 0; axis < 3; axis++) {
+                clipped |= Math.abs(f[axis]) >= limit;
+                f[axis] = Math.max(-limit, Math.min(limit, f[axis]));
+            }
+            builder.add(s.time()[i], f[0], f[1], f[2], whole.gx(i), whole.gy(i), whole.gz(i));
+            if (clipped) {
+                builder.clipAcceleration(i);
+            }
+        }
+        return builder.build();
     }
 
     @Test

@@ -55,15 +55,22 @@ final class FigureWords {
                 shift("figure.foreAft", balance.foreAftShift(), "side.forward", "side.back"));
     }
 
+    /** A peak at full scale is at least that; where it can be told, what it probably was stands beside it, called so. */
+    private static FigureView cutOff(FigureView peak, @Nullable Estimate estimated) {
+        if (estimated == null) {
+            return new FigureView(peak.label(), WORDS.say("atLeast", peak.value()), peak.error());
+        }
+        FigureView probable = plain("figure.peak", "unit.g", estimated.value(), 1, estimated.sigma());
+        return new FigureView(
+                peak.label(), WORDS.say("atLeastEstimated", peak.value(), probable.value()), probable.error());
+    }
+
     private static FigureGroup fall(Measures m) {
         FigureView peak =
                 plain("figure.peak", "unit.g", m.impact().peakG(), 1, m.sigma().peakG());
-        FigureView told = m.impact().clipped()
-                ? new FigureView(peak.label(), WORDS.say("atLeast", peak.value()), peak.error())
-                : peak;
         return group(
                 "question.fall",
-                told,
+                m.impact().clipped() ? cutOff(peak, m.impact().peakEstimatedG()) : peak,
                 plain("figure.braking", "unit.g", m.braking().meanBrakingG(), 1, null),
                 plain(
                         "figure.depth",

@@ -78,6 +78,7 @@ final class LandingNode {
         JsonText.put(node, "peakG", impact.peakG());
         JsonText.put(node, "peakUpperBackG", impact.peakUpperBackG());
         node.put("clipped", impact.clipped());
+        estimate(node, "peakEstimatedG", impact.peakEstimatedG());
         JsonText.put(node, "riseMs", impact.riseMs());
         JsonText.put(node, "loadingRateGPerS", impact.loadingRateGPerS());
         Braking braking = measures.braking();

@@ -68,6 +68,7 @@ final class LandingReader {
                         Fields.number(node, "peakG"),
                         Fields.numberOrNull(node, "peakUpperBackG"),
                         Fields.truth(node, "clipped"),
+                        node.has("peakEstimatedG") ? estimate(node, "peakEstimatedG") : null,
                         Fields.numberOrNull(node, "riseMs"),
                         Fields.numberOrNull(node, "loadingRateGPerS")),
                 new Braking(

@@ -159,7 +159,7 @@ class FormJudgeTest {
     void withNothingMeasured_thereIsNoForm() {
         Measures nothing = new Measures(
                 new Fall(null, null, null),
-                new Impact(5, null, false, null, null),
+                new Impact(5, null, false, null, null, null),
                 new Braking(null, null, null, null),
                 new Posture(null, null, null, null, null, null, null),
                 new Balance(null, null, null, null, null, null),
@@ -226,7 +226,7 @@ class FormJudgeTest {
         Measures measures() {
             return new Measures(
                     new Fall(0.4, 3.9, 0.78),
-                    new Impact(8.4, 6.1, false, 31.0, 240.0),
+                    new Impact(8.4, 6.1, false, null, 31.0, 240.0),
                     new Braking(0.3, 0.2, braking, collapse),
                     new Posture(
                             change(25),

@@ -106,7 +106,7 @@ public final class InventedSessions {
                 : List.of();
         Measures measures = new Measures(
                 new Fall(speed / 9.81, speed, height),
-                new Impact(peak, peak * 0.7, false, 28.0, 210.0),
+                new Impact(peak, peak * 0.7, false, null, 28.0, 210.0),
                 new Braking(depth, 0.21, 1 + height / depth, 96.0),
                 new Posture(
                         excursion(8, 25, 1.0),
