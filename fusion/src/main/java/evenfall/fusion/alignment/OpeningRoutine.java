@@ -36,6 +36,9 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
     public static OpeningRoutine find(SensorStream stream, List<Stance> stances, double beforeS) {
         List<ForwardBend> all = new ArrayList<>();
         for (int k = 0; k < stances.size() && stances.get(k).endS() < beforeS; k++) {
+            if (decided(all, stances.get(k).endS())) {
+                break;
+            }
             Stance after = next(stances, k);
             if (after != null) {
                 all.addAll(BendFinder.find(stream, stances.get(k), after));
@@ -43,6 +46,11 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
         }
         List<ForwardBend> bends = choose(all);
         return new OpeningRoutine(stanceFor(stances, bends, beforeS), bends);
+    }
+
+    /** Whether bends that begin after {@code fromS} can no longer change which are chosen. */
+    private static boolean decided(List<ForwardBend> all, double fromS) {
+        return choose(all).size() > 1 && all.stream().allMatch(bend -> fromS - bend.endS() >= TOGETHER_S);
     }
 
     /** The next stance in which the person stands as in stance {@code k}; one held bent over lies between. */

@@ -1,13 +1,14 @@
 package evenfall.fusion.posture;
 
-import evenfall.ingest.recording.SensorStream;
-
 /**
  * How each unknown of a window moves its orientation, speed and place: the first-order error equations of strapdown
  * navigation (Titterton and Weston 2004, chapter 12), integrated alongside the motion.
  *
  * <p>Rows are kept only at the samples asked for. A row holds, for each unknown, nine numbers: change of the turn (x, y,
  * z, rad), of the speed (m/s) and of the place (m), per unit of the unknown.
+ *
+ * <p>Only the sensor's own errors are carried from sample to sample. A turn that happens at once, at the start or in a
+ * jolt, leans all force after it alike, so its row is its axis times the integrals of that force.
  */
 final class ErrorPropagation {
 
@@ -15,18 +16,31 @@ final class ErrorPropagation {
     static final int SPEED = 3;
     static final int PLACE = 6;
 
+    private static final int ROW = 9;
+    /** Behind a row: the force and the turn rate of the sample before. */
+    private static final int FORCE = 9;
+
+    private static final int RATE = 12;
+    private static final int STATE = 15;
+
     private final MotionWindow window;
     private final Motion motion;
-    private final int unknowns;
-    private final double[][] state;
-    private final double[][] push;
+    private final double[][] forceBias = new double[3][STATE];
+    private final double[][] forceScale = new double[3][STATE];
+    private final double[][] rateScale = new double[3][STATE];
+    private final double[][] rateBias = new double[3][STATE];
+    /** The integrals of the specific force since the start, in the places of speed and place. */
+    private final double[] force = new double[STATE];
+
+    /** The same at each jolt, with its time behind; null where the jolt lies outside the window. */
+    private final double[][] atJolt;
+
+    private double timeS;
 
     private ErrorPropagation(MotionWindow window, Motion motion) {
         this.window = window;
         this.motion = motion;
-        this.unknowns = MotionErrors.FIXED + MotionErrors.JOLT * window.jolts().size();
-        this.state = new double[unknowns][9];
-        this.push = new double[unknowns][6];
+        this.atJolt = new double[window.jolts().size()][];
     }
 
     /**
@@ -37,140 +51,126 @@ final class ErrorPropagation {
     static double[][][] rows(MotionWindow window, Motion motion, int[] kept) {
         ErrorPropagation run = new ErrorPropagation(window, motion);
         double[][][] rows = new double[kept.length][][];
-        run.start();
         int next = 0;
         for (int i = 0; i < motion.size() && next < kept.length; i++) {
-            if (i > 0) {
-                run.step(i);
-            }
+            run.step(i);
             while (next < kept.length && kept[next] == i) {
-                rows[next++] = run.copy();
+                rows[next++] = run.rowsNow();
             }
         }
         return rows;
     }
 
-    private double[][] copy() {
-        double[][] copy = new double[unknowns][];
-        for (int c = 0; c < unknowns; c++) {
-            copy[c] = state[c].clone();
-        }
-        return copy;
-    }
-
-    private void start() {
-        for (int a = 0; a < 3; a++) {
-            state[MotionErrors.START_SPEED + a][SPEED + a] = 1;
-        }
-        state[MotionErrors.START_TILT][TURN] = 1;
-        state[MotionErrors.START_TILT + 1][TURN + 1] = 1;
-        pushes(0, push);
-    }
-
-    private final double[] before = new double[6];
-
     private void step(int i) {
-        double dt = motion.time(i) - motion.time(i - 1);
-        for (int c = 0; c < unknowns; c++) {
-            double[] s = state[c];
-            System.arraycopy(push[c], 0, before, 0, 6);
-            turnRate(i, c, push[c]);
-            for (int a = 0; a < 3; a++) {
-                s[TURN + a] += dt / 2 * (before[a] + push[c][a]);
-            }
-            forceChange(i, c, s, push[c]);
-            for (int a = 0; a < 3; a++) {
-                double speed = s[SPEED + a];
-                s[SPEED + a] += dt / 2 * (before[3 + a] + push[c][3 + a]);
-                s[PLACE + a] += dt / 2 * (speed + s[SPEED + a]);
-            }
-        }
-        for (int k = 0; k < window.jolts().size(); k++) {
+        double now = motion.time(i);
+        double half = i == 0 ? 0 : (now - timeS) / 2;
+        timeS = now;
+        double fx = motion.force(i, 0);
+        double fy = motion.force(i, 1);
+        double fz = motion.force(i, 2);
+        push(force, fx, fy, fz, half);
+        double w = motion.turn(i, 0);
+        double x = motion.turn(i, 1);
+        double y = motion.turn(i, 2);
+        double z = motion.turn(i, 3);
+        // The columns of world from sensor.
+        axis(i, 0, 1 - 2 * (y * y + z * z), 2 * (x * y + w * z), 2 * (x * z - w * y), half);
+        axis(i, 1, 2 * (x * y - w * z), 1 - 2 * (x * x + z * z), 2 * (y * z + w * x), half);
+        axis(i, 2, 2 * (x * z + w * y), 2 * (y * z - w * x), 1 - 2 * (x * x + y * y), half);
+        for (int k = 0; i > 0 && k < atJolt.length; k++) {
             if (window.jolts().get(k).index() == motion.from() + i) {
-                for (int a = 0; a < 3; a++) {
-                    int c = MotionErrors.FIXED + MotionErrors.JOLT * k + a;
-                    state[c][SPEED + a] += 1;
-                    state[c + 3][TURN + a] += 1;
-                    forceChange(i, c + 3, state[c + 3], push[c + 3]);
-                }
+                double[] copy = force.clone();
+                copy[RATE] = now;
+                atJolt[k] = copy;
             }
         }
     }
 
-    private void pushes(int i, double[][] out) {
-        for (int c = 0; c < unknowns; c++) {
-            turnRate(i, c, out[c]);
-            forceChange(i, c, state[c], out[c]);
-        }
+    /** One more sample of the errors along one axis of the sensor, which points along (x, y, z) in the world. */
+    private void axis(int i, int axis, double x, double y, double z, double half) {
+        double read = motion.rawForce(i, axis);
+        push(forceBias[axis], -x, -y, -z, half);
+        push(forceScale[axis], -x * read, -y * read, -z * read, half);
+        double rate = motion.rawRate(i, axis) - still(axis);
+        turn(i, rateScale[axis], -x * rate, -y * rate, -z * rate, half);
+        turn(i, rateBias[axis], -x, -y, -z, half);
     }
 
-    /** World turn rate per unit of unknown {@code c}, into the first three places of {@code out}. */
-    private void turnRate(int i, int c, double[] out) {
-        out[0] = 0;
-        out[1] = 0;
-        out[2] = 0;
-        if (c >= MotionErrors.RATE_SCALE && c < MotionErrors.RATE_SCALE + 3) {
-            int axis = c - MotionErrors.RATE_SCALE;
-            column(i, axis, -rate(i, axis), out, 0);
-        } else if (c >= MotionErrors.RATE_BIAS && c < MotionErrors.RATE_BIAS + 3) {
-            column(i, c - MotionErrors.RATE_BIAS, -1, out, 0);
-        }
-    }
-
-    /** World force per unit of unknown {@code c}, into the last three places of {@code out}. */
-    private void forceChange(int i, int c, double[] s, double[] out) {
-        double fx = motion.force(i).x();
-        double fy = motion.force(i).y();
-        double fz = motion.force(i).z();
-        out[3] = s[1] * fz - s[2] * fy;
-        out[4] = s[2] * fx - s[0] * fz;
-        out[5] = s[0] * fy - s[1] * fx;
-        if (c < 3) {
-            column(i, c, -1, out, 3);
-        } else if (c < MotionErrors.RATE_SCALE) {
-            column(i, c - 3, -force(i, c - 3), out, 3);
-        }
-    }
-
-    /** Adds {@code factor} times a column of world from sensor. */
-    private void column(int i, int axis, double factor, double[] out, int at) {
-        var q = motion.orientation(i);
-        double w = q.w();
-        double x = q.x();
-        double y = q.y();
-        double z = q.z();
-        switch (axis) {
-            case 0 -> {
-                out[at] += factor * (1 - 2 * (y * y + z * z));
-                out[at + 1] += factor * 2 * (x * y + w * z);
-                out[at + 2] += factor * 2 * (x * z - w * y);
-            }
-            case 1 -> {
-                out[at] += factor * 2 * (x * y - w * z);
-                out[at + 1] += factor * (1 - 2 * (x * x + z * z));
-                out[at + 2] += factor * 2 * (y * z + w * x);
-            }
-            default -> {
-                out[at] += factor * 2 * (x * z + w * y);
-                out[at + 1] += factor * 2 * (y * z - w * x);
-                out[at + 2] += factor * (1 - 2 * (x * x + y * y));
-            }
-        }
-    }
-
-    private double force(int i, int axis) {
-        SensorStream s = motion.stream();
-        int k = motion.from() + i;
-        return axis == 0 ? s.ax(k) : axis == 1 ? s.ay(k) : s.az(k);
-    }
-
-    private double rate(int i, int axis) {
-        SensorStream s = motion.stream();
-        int k = motion.from() + i;
+    private double still(int axis) {
         return axis == 0
-                ? s.gx(k) - window.gyroBias().x()
-                : axis == 1
-                        ? s.gy(k) - window.gyroBias().y()
-                        : s.gz(k) - window.gyroBias().z();
+                ? window.gyroBias().x()
+                : axis == 1 ? window.gyroBias().y() : window.gyroBias().z();
+    }
+
+    /** Integrates a turn rate, and the change of force that the turn makes. */
+    private void turn(int i, double[] s, double x, double y, double z, double half) {
+        s[0] += half * (s[RATE] + x);
+        s[1] += half * (s[RATE + 1] + y);
+        s[2] += half * (s[RATE + 2] + z);
+        s[RATE] = x;
+        s[RATE + 1] = y;
+        s[RATE + 2] = z;
+        double fx = motion.force(i, 0);
+        double fy = motion.force(i, 1);
+        double fz = motion.force(i, 2);
+        push(s, s[1] * fz - s[2] * fy, s[2] * fx - s[0] * fz, s[0] * fy - s[1] * fx, half);
+    }
+
+    /** Integrates a change of force. */
+    private static void push(double[] s, double x, double y, double z, double half) {
+        double vx = s[SPEED];
+        double vy = s[SPEED + 1];
+        double vz = s[SPEED + 2];
+        s[SPEED] = vx + half * (s[FORCE] + x);
+        s[SPEED + 1] = vy + half * (s[FORCE + 1] + y);
+        s[SPEED + 2] = vz + half * (s[FORCE + 2] + z);
+        s[PLACE] += half * (vx + s[SPEED]);
+        s[PLACE + 1] += half * (vy + s[SPEED + 1]);
+        s[PLACE + 2] += half * (vz + s[SPEED + 2]);
+        s[FORCE] = x;
+        s[FORCE + 1] = y;
+        s[FORCE + 2] = z;
+    }
+
+    private double[][] rowsNow() {
+        double[][] rows = new double[MotionErrors.FIXED + MotionErrors.JOLT * atJolt.length][ROW];
+        double[] start = new double[STATE];
+        start[RATE] = motion.time(0);
+        for (int a = 0; a < 3; a++) {
+            System.arraycopy(forceBias[a], 0, rows[a], 0, ROW);
+            System.arraycopy(forceScale[a], 0, rows[3 + a], 0, ROW);
+            System.arraycopy(rateScale[a], 0, rows[MotionErrors.RATE_SCALE + a], 0, ROW);
+            System.arraycopy(rateBias[a], 0, rows[MotionErrors.RATE_BIAS + a], 0, ROW);
+            jump(rows[MotionErrors.START_SPEED + a], a, start);
+        }
+        leap(rows[MotionErrors.START_TILT], 0, start);
+        leap(rows[MotionErrors.START_TILT + 1], 1, start);
+        for (int k = 0; k < atJolt.length; k++) {
+            double[] since = atJolt[k];
+            for (int a = 0; since != null && a < 3; a++) {
+                int c = MotionErrors.FIXED + MotionErrors.JOLT * k + a;
+                jump(rows[c], a, since);
+                leap(rows[c + 3], a, since);
+            }
+        }
+        return rows;
+    }
+
+    /** The row of a jump of the speed along one world axis. */
+    private void jump(double[] row, int axis, double[] since) {
+        row[SPEED + axis] = 1;
+        row[PLACE + axis] = timeS - since[RATE];
+    }
+
+    /** The row of a turn at once about one world axis. */
+    private void leap(double[] row, int axis, double[] since) {
+        int left = (axis + 1) % 3;
+        int right = (axis + 2) % 3;
+        double spent = timeS - since[RATE];
+        row[TURN + axis] = 1;
+        row[SPEED + left] = since[SPEED + right] - force[SPEED + right];
+        row[SPEED + right] = force[SPEED + left] - since[SPEED + left];
+        row[PLACE + left] = since[PLACE + right] + spent * since[SPEED + right] - force[PLACE + right];
+        row[PLACE + right] = force[PLACE + left] - since[PLACE + left] - spent * since[SPEED + left];
     }
 }

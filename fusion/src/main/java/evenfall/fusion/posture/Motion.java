@@ -90,6 +90,28 @@ public final class Motion {
         return vector(force, i);
     }
 
+    /** One part (w, x, y, z) of world from sensor; like those below, for loops over many samples. */
+    double turn(int i, int part) {
+        return wxyz[4 * i + part];
+    }
+
+    /** Specific force along one world axis, m/s². */
+    double force(int i, int axis) {
+        return force[3 * i + axis];
+    }
+
+    /** Specific force along one axis of the sensor as it was read, m/s². */
+    double rawForce(int i, int axis) {
+        int k = from + i;
+        return axis == 0 ? stream.ax(k) : axis == 1 ? stream.ay(k) : stream.az(k);
+    }
+
+    /** Turn rate about one axis of the sensor as it was read, rad/s. */
+    double rawRate(int i, int axis) {
+        int k = from + i;
+        return axis == 0 ? stream.gx(k) : axis == 1 ? stream.gy(k) : stream.gz(k);
+    }
+
     /** Speed, world axes, m/s. */
     public Vector3 speed(int i) {
         return vector(speed, i);
@@ -131,63 +153,111 @@ public final class Motion {
     }
 
     private void integrate(MotionWindow window, MotionErrors e) {
-        Vector3 bias = window.gyroBias().plus(e.rateBias());
-        Quaternion q = turn(e.startTilt()).times(window.start());
-        Vector3 v = e.startSpeed();
-        Vector3 p = Vector3.ZERO;
-        Vector3 rate = rate(0, window.gyroBias(), bias, e);
-        Vector3 f = q.rotate(e.correctForce(raw(0)));
-        put(0, q, f, v, p);
+        put(0, turn(e.startTilt()).times(window.start()));
+        put(speed, 0, e.startSpeed());
+        turnForce(0, e);
+        Vector3 still = window.gyroBias();
+        Vector3 bias = still.plus(e.rateBias());
+        double[] rate = new double[3];
+        double[] next = new double[3];
+        readRate(0, still, bias, e, rate);
         for (int i = 1; i < size(); i++) {
             double dt = time(i) - time(i - 1);
-            Vector3 nextRate = rate(i, window.gyroBias(), bias, e);
-            q = q.times(Quaternion.fromBodyRate(rate.plus(nextRate).times(0.5), dt))
-                    .normalised();
-            Vector3 jump = Vector3.ZERO;
-            for (int k = 0; k < window.jolts().size(); k++) {
-                if (window.jolts().get(k).index() == from + i) {
-                    jump = jump.plus(e.jumps().get(k));
-                    q = turn(e.turns().get(k)).times(q);
-                }
-            }
-            Vector3 nextForce = q.rotate(e.correctForce(raw(i)));
-            Vector3 mean = f.plus(nextForce).times(0.5);
-            Vector3 nextSpeed = v.plus(new Vector3(mean.x(), mean.y(), mean.z() - Gravity.STANDARD).times(dt));
-            nextSpeed = nextSpeed.plus(jump);
-            p = p.plus(v.plus(nextSpeed).times(dt / 2));
-            put(i, q, nextForce, nextSpeed, p);
-            v = nextSpeed;
-            f = nextForce;
-            rate = nextRate;
+            readRate(i, still, bias, e, next);
+            turnBy(i, (rate[0] + next[0]) * 0.5, (rate[1] + next[1]) * 0.5, (rate[2] + next[2]) * 0.5, dt);
+            Vector3 jump = jolt(i, window, e);
+            turnForce(i, e);
+            move(i, 0, 0, jump.x(), dt);
+            move(i, 1, 0, jump.y(), dt);
+            move(i, 2, Gravity.STANDARD, jump.z(), dt);
+            double[] spare = rate;
+            rate = next;
+            next = spare;
         }
+    }
+
+    /** The scale error acts on the turn rate without its bias, as in the smoother's columns. */
+    private void readRate(int i, Vector3 still, Vector3 bias, MotionErrors e, double[] into) {
+        double x = rawRate(i, 0);
+        double y = rawRate(i, 1);
+        double z = rawRate(i, 2);
+        into[0] = x - bias.x() - e.rateScale().x() * (x - still.x());
+        into[1] = y - bias.y() - e.rateScale().y() * (y - still.y());
+        into[2] = z - bias.z() - e.rateScale().z() * (z - still.z());
+    }
+
+    /** Turns on from the sample before by a body rate. */
+    private void turnBy(int i, double gx, double gy, double gz, double dt) {
+        double angle = Math.sqrt(gx * gx + gy * gy + gz * gz) * dt;
+        double s = dt * Quaternion.halfSineOverAngle(angle);
+        double rw = Math.cos(angle / 2);
+        double rx = s * gx;
+        double ry = s * gy;
+        double rz = s * gz;
+        double w = wxyz[4 * i - 4];
+        double x = wxyz[4 * i - 3];
+        double y = wxyz[4 * i - 2];
+        double z = wxyz[4 * i - 1];
+        double nw = w * rw - x * rx - y * ry - z * rz;
+        double nx = w * rx + x * rw + y * rz - z * ry;
+        double ny = w * ry - x * rz + y * rw + z * rx;
+        double nz = w * rz + x * ry - y * rx + z * rw;
+        double norm = Math.sqrt(nw * nw + nx * nx + ny * ny + nz * nz);
+        wxyz[4 * i] = nw / norm;
+        wxyz[4 * i + 1] = nx / norm;
+        wxyz[4 * i + 2] = ny / norm;
+        wxyz[4 * i + 3] = nz / norm;
+    }
+
+    /** Lays the jolts at a sample onto its orientation and returns the jump of the speed, m/s. */
+    private Vector3 jolt(int i, MotionWindow window, MotionErrors e) {
+        Vector3 jump = Vector3.ZERO;
+        for (int k = 0; k < window.jolts().size(); k++) {
+            if (window.jolts().get(k).index() == from + i) {
+                jump = jump.plus(e.jumps().get(k));
+                put(i, turn(e.turns().get(k)).times(orientation(i)));
+            }
+        }
+        return jump;
+    }
+
+    /** The corrected force of a sample, turned into the world. */
+    private void turnForce(int i, MotionErrors e) {
+        double fx = rawForce(i, 0);
+        double fy = rawForce(i, 1);
+        double fz = rawForce(i, 2);
+        fx = fx - e.forceBias().x() - e.forceScale().x() * fx;
+        fy = fy - e.forceBias().y() - e.forceScale().y() * fy;
+        fz = fz - e.forceBias().z() - e.forceScale().z() * fz;
+        double w = wxyz[4 * i];
+        double x = wxyz[4 * i + 1];
+        double y = wxyz[4 * i + 2];
+        double z = wxyz[4 * i + 3];
+        double tx = 2 * (y * fz - z * fy);
+        double ty = 2 * (z * fx - x * fz);
+        double tz = 2 * (x * fy - y * fx);
+        force[3 * i] = fx + w * tx + y * tz - z * ty;
+        force[3 * i + 1] = fy + w * ty + z * tx - x * tz;
+        force[3 * i + 2] = fz + w * tz + x * ty - y * tx;
+    }
+
+    /** Speed and place along one world axis from those of the sample before. */
+    private void move(int i, int axis, double weight, double jump, double dt) {
+        int now = 3 * i + axis;
+        double mean = (force[now - 3] + force[now]) * 0.5;
+        speed[now] = speed[now - 3] + (mean - weight) * dt + jump;
+        place[now] = place[now - 3] + (speed[now - 3] + speed[now]) * (dt / 2);
     }
 
     private static Quaternion turn(Vector3 angles) {
         return Quaternion.fromBodyRate(angles, 1);
     }
 
-    private Vector3 raw(int i) {
-        int k = from + i;
-        return new Vector3(stream.ax(k), stream.ay(k), stream.az(k));
-    }
-
-    /** The scale error acts on the turn rate without its bias, as in the smoother's columns. */
-    private Vector3 rate(int i, Vector3 still, Vector3 bias, MotionErrors e) {
-        int k = from + i;
-        return new Vector3(
-                stream.gx(k) - bias.x() - e.rateScale().x() * (stream.gx(k) - still.x()),
-                stream.gy(k) - bias.y() - e.rateScale().y() * (stream.gy(k) - still.y()),
-                stream.gz(k) - bias.z() - e.rateScale().z() * (stream.gz(k) - still.z()));
-    }
-
-    private void put(int i, Quaternion q, Vector3 f, Vector3 v, Vector3 p) {
+    private void put(int i, Quaternion q) {
         wxyz[4 * i] = q.w();
         wxyz[4 * i + 1] = q.x();
         wxyz[4 * i + 2] = q.y();
         wxyz[4 * i + 3] = q.z();
-        put(force, i, f);
-        put(speed, i, v);
-        put(place, i, p);
     }
 
     private static void put(double[] columns, int i, Vector3 value) {

@@ -200,8 +200,8 @@ public record Quaternion(double w, double x, double y, double z) {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
-    /** sin(angle / 2) / angle, by its series where the angle is tiny. */
-    private static double halfSineOverAngle(double angle) {
+    /** sin(angle / 2) / angle, by its series where the angle is tiny; for loops that keep their quaternions in arrays. */
+    public static double halfSineOverAngle(double angle) {
         return Math.abs(angle) < 1e-4 ? 0.5 - angle * angle / 48 : Math.sin(angle / 2) / angle;
     }
 }
