@@ -18,6 +18,7 @@ import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
+import evenfall.ingest.parallel.Aside;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Gap;
@@ -49,18 +50,24 @@ final class LandingAnalysis {
         SensorStream stream = sensors.pelvis().stream();
         progress.at("following the landings", 0);
         List<double[]> spans = spans();
-        Worn pelvis = prepare(Place.PELVIS, sensors.pelvis(), sensors.pelvisTrack(), spans);
         ClockMap clock = sensors.clock();
         SensorReading upperReading = sensors.upperBack();
         OrientationTrack upperTrack = sensors.upperBackTrack();
-        Worn upper = null;
+        Aside<Worn> aside = null;
         if (upperReading != null && upperTrack != null) {
             ClockMap map = clock == null ? new ClockMap(0, 0, 0, "") : clock;
             List<double[]> onUpper = spans.stream()
                     .map(span ->
                             new double[] {map.toUpperBack(span[0]), map.toUpperBack(span[1]), map.toUpperBack(span[2])})
                     .toList();
-            upper = prepare(Place.UPPER_BACK, upperReading, upperTrack, onUpper);
+            aside = Aside.start(
+                    "prepare upper back", () -> prepare(Place.UPPER_BACK, upperReading, upperTrack, onUpper));
+        }
+        Worn pelvis = prepare(Place.PELVIS, sensors.pelvis(), sensors.pelvisTrack(), spans);
+        Worn upper = aside == null ? null : aside.result();
+        findings.addAll(pelvis.findings());
+        if (upper != null) {
+            findings.addAll(upper.findings());
         }
         BodyMounting mounting = new BodyMounting(pelvis.segment(), upper == null ? null : upper.segment());
         findings.addAll(mounting.findings());
@@ -114,7 +121,7 @@ final class LandingAnalysis {
     }
 
     /** A sensor's motion, and what its mounting is found from. */
-    private record Worn(SensorMotion motion, BodyMounting.Segment segment) {}
+    private record Worn(SensorMotion motion, BodyMounting.Segment segment, List<Finding> findings) {}
 
     private Worn prepare(Place place, SensorReading reading, OrientationTrack track, List<double[]> spans) {
         double beforeS = spans.isEmpty() ? reading.stream().durationS() : spans.get(0)[1];
@@ -123,8 +130,9 @@ final class LandingAnalysis {
         double[] contacts = spans.stream().mapToDouble(span -> span[1]).toArray();
         TakeoffHeadings takeoffs = new TakeoffHeadings(reading.stream(), motion, contacts);
         SegmentMounting mounting = new SegmentMounting(place, reading, motion, opening, takeoffs);
+        List<Finding> missing = new ArrayList<>();
         if (opening.bends().isEmpty() && reading.recording().axes() == null) {
-            findings.add(new Finding(
+            missing.add(new Finding(
                     FindingCode.NO_OPENING_ROUTINE,
                     Severity.WARNING,
                     "No forward bends of the " + place.words()
@@ -133,7 +141,7 @@ final class LandingAnalysis {
                     place,
                     null));
         }
-        return new Worn(motion, new BodyMounting.Segment(reading, contacts, mounting));
+        return new Worn(motion, new BodyMounting.Segment(reading, contacts, mounting), missing);
     }
 
     private LandingScene scene(

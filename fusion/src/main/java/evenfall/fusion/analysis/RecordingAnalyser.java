@@ -11,6 +11,7 @@ import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
+import evenfall.ingest.parallel.Aside;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
@@ -41,39 +42,33 @@ public final class RecordingAnalyser {
      * @param progress told how far the work has come
      */
     public RecordingAnalysis analyse(Recording recording, Progress progress) {
-        progress.at("looking for quiet stances", 0);
-        SensorReading pelvis = SensorReading.of(recording.pelvis());
-        progress.at("following the pelvis", 0);
-        OrientationTrack pelvisTrack = pelvis.orientation(filter);
-        progress.at("finding landings", 0);
-        List<Event> events = new EventFinder().find(pelvis.stream(), pelvisTrack);
-        return analyse(recording, pelvis, pelvisTrack, events, progress);
-    }
-
-    /** Analyses a recording whose events are known. */
-    RecordingAnalysis analyse(
-            Recording recording,
-            SensorReading pelvis,
-            OrientationTrack pelvisTrack,
-            List<Event> events,
-            Progress progress) {
-        List<Finding> findings = new ArrayList<>(recording.pelvis().findings());
-        findings.addAll(BodyChecks.ofSensor(pelvis, Place.PELVIS));
-        Sensors sensors = new Sensors(pelvis, pelvisTrack, null, null, null);
+        progress.at("following the sensors", 0);
         SensorRecording worn = recording.upperBack();
-        if (worn != null) {
+        Aside<Followed> aside = worn == null ? null : Aside.start("follow upper back", () -> follow(worn));
+        Followed pelvis = follow(recording.pelvis());
+        progress.at("finding landings", 0);
+        List<Event> events = new EventFinder().find(pelvis.reading().stream(), pelvis.track());
+        List<Finding> findings = new ArrayList<>(recording.pelvis().findings());
+        findings.addAll(BodyChecks.ofSensor(pelvis.reading(), Place.PELVIS));
+        Sensors sensors = new Sensors(pelvis.reading(), pelvis.track(), null, null, null);
+        if (worn != null && aside != null) {
             findings.addAll(worn.findings());
-            sensors = withUpperBack(sensors, SensorReading.of(worn), events, findings, progress);
+            sensors = withUpperBack(sensors, aside.result(), events, findings, progress);
         }
         return new LandingAnalysis(sensors, events, findings).run(progress);
     }
 
-    private Sensors withUpperBack(
-            Sensors sensors, SensorReading upperBack, List<Event> events, List<Finding> findings, Progress progress) {
+    private Followed follow(SensorRecording sensor) {
+        SensorReading reading = SensorReading.of(sensor);
+        return new Followed(reading, reading.orientation(filter));
+    }
+
+    private static Sensors withUpperBack(
+            Sensors sensors, Followed followed, List<Event> events, List<Finding> findings, Progress progress) {
+        SensorReading upperBack = followed.reading();
+        OrientationTrack track = followed.track();
         findings.addAll(BodyChecks.ofSensor(upperBack, Place.UPPER_BACK));
         findings.addAll(BodyChecks.ofPair(sensors.pelvis(), upperBack));
-        progress.at("following the upper back", 0);
-        OrientationTrack track = upperBack.orientation(filter);
         progress.at("setting the clocks", 0);
         ClockMap clock = ClockFinder.find(
                 sensors.pelvis().stream(),
@@ -109,6 +104,9 @@ public final class RecordingAnalyser {
                 .filter(event -> event.kind() == EventKind.LANDING)
                 .toList();
     }
+
+    /** One sensor with its orientation. */
+    private record Followed(SensorReading reading, OrientationTrack track) {}
 
     /** The sensors of one recording; those of the upper back are null without it. */
     record Sensors(

@@ -1,14 +1,14 @@
 package evenfall.ingest.table;
 
+import evenfall.ingest.parallel.Aside;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,12 +41,19 @@ public final class RecordingFiles {
         if (second == null) {
             return new Recording(reader.read(pelvis, Place.PELVIS, progress), null);
         }
-        FutureTask<SensorRecording> other = new FutureTask<>(() -> reader.read(second, Place.UPPER_BACK, progress));
-        Thread thread = new Thread(other, "read upper back");
-        thread.setDaemon(true);
-        thread.start();
+        Aside<SensorRecording> other = Aside.start("read upper back", () -> {
+            try {
+                return reader.read(second, Place.UPPER_BACK, progress);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
         SensorRecording first = reader.read(pelvis, Place.PELVIS, progress);
-        return new Recording(first, joined(other));
+        try {
+            return new Recording(first, other.result());
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
     }
 
     /**
@@ -58,26 +65,5 @@ public final class RecordingFiles {
      */
     public static SensorRecording readSensor(Path file, @Nullable Path layout, Progress progress) throws IOException {
         return new TableReader(layout == null ? null : LayoutFile.read(layout)).read(file, Place.PELVIS, progress);
-    }
-
-    private static SensorRecording joined(FutureTask<SensorRecording> task) throws IOException {
-        try {
-            return task.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new java.io.InterruptedIOException("reading was interrupted");
-        } catch (ExecutionException e) {
-            Throwable cause = e.getCause();
-            if (cause instanceof RuntimeException unchecked) {
-                throw unchecked;
-            }
-            if (cause instanceof IOException failing) {
-                throw failing;
-            }
-            if (cause instanceof Error error) {
-                throw error;
-            }
-            throw new IllegalStateException(cause);
-        }
     }
 }

@@ -6,6 +6,7 @@ import evenfall.fusion.orientation.FilterKind;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
+import evenfall.ingest.parallel.Aside;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.quality.QualityCheck;
@@ -83,10 +84,11 @@ public final class SessionReading {
 
     /** The same recording; what its samples show stands among its findings. */
     private static Recording checked(Recording recording) {
-        SensorRecording upperBack = recording.upperBack();
-        return new Recording(
-                checked(recording.pelvis(), Place.PELVIS),
-                upperBack == null ? null : checked(upperBack, Place.UPPER_BACK));
+        SensorRecording worn = recording.upperBack();
+        Aside<SensorRecording> aside =
+                worn == null ? null : Aside.start("check upper back", () -> checked(worn, Place.UPPER_BACK));
+        SensorRecording pelvis = checked(recording.pelvis(), Place.PELVIS);
+        return new Recording(pelvis, aside == null ? null : aside.result());
     }
 
     private static SensorRecording checked(SensorRecording sensor, Place place) {
