@@ -35,6 +35,9 @@ final class ErrorPropagation {
     /** The same at each jolt, with its time behind; null where the jolt lies outside the window. */
     private final double[][] atJolt;
 
+    /** The columns of world from sensor. */
+    private final double[] axes = new double[9];
+
     private double timeS;
 
     private ErrorPropagation(MotionWindow window, Motion motion) {
@@ -73,10 +76,18 @@ final class ErrorPropagation {
         double x = motion.turn(i, 1);
         double y = motion.turn(i, 2);
         double z = motion.turn(i, 3);
-        // The columns of world from sensor.
-        axis(i, 0, 1 - 2 * (y * y + z * z), 2 * (x * y + w * z), 2 * (x * z - w * y), half);
-        axis(i, 1, 2 * (x * y - w * z), 1 - 2 * (x * x + z * z), 2 * (y * z + w * x), half);
-        axis(i, 2, 2 * (x * z + w * y), 2 * (y * z - w * x), 1 - 2 * (x * x + y * y), half);
+        axes[0] = 1 - 2 * (y * y + z * z);
+        axes[1] = 2 * (x * y + w * z);
+        axes[2] = 2 * (x * z - w * y);
+        axes[3] = 2 * (x * y - w * z);
+        axes[4] = 1 - 2 * (x * x + z * z);
+        axes[5] = 2 * (y * z + w * x);
+        axes[6] = 2 * (x * z + w * y);
+        axes[7] = 2 * (y * z - w * x);
+        axes[8] = 1 - 2 * (x * x + y * y);
+        for (int axis = 0; axis < 3; axis++) {
+            axis(i, axis, axes[3 * axis], axes[3 * axis + 1], axes[3 * axis + 2], half);
+        }
         for (int k = 0; i > 0 && k < atJolt.length; k++) {
             if (window.jolts().get(k).index() == motion.from() + i) {
                 double[] copy = force.clone();

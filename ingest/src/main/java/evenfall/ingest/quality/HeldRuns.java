@@ -40,10 +40,13 @@ final class HeldRuns {
         long[] histogram = new long[HISTOGRAM];
         List<Span> candidates = new ArrayList<>();
         int start = 0;
+        double before = axis.value(stream, 0);
         for (int i = 1; i <= stream.size(); i++) {
-            if (i < stream.size() && axis.value(stream, i) == axis.value(stream, i - 1)) {
+            double value = i < stream.size() ? axis.value(stream, i) : Double.NaN;
+            if (value == before) {
                 continue;
             }
+            before = value;
             int length = i - start;
             histogram[Math.min(length, HISTOGRAM - 1)]++;
             if (length >= shortest) {

@@ -45,9 +45,10 @@ public final class QualityCheck {
         findings.addAll(ClockCheck.check(stream));
         findings.addAll(GapCheck.check(stream));
         findings.addAll(ClippingCheck.check(stream));
-        findings.addAll(StuckCheck.check(stream));
-        boolean forceSpoilt = StuckCheck.spoils(stream, Axis.ACCELEROMETER);
-        boolean rateSpoilt = StuckCheck.spoils(stream, Axis.GYROSCOPE);
+        StuckCheck stuck = StuckCheck.of(stream);
+        findings.addAll(stuck.findings());
+        boolean forceSpoilt = stuck.spoils(Axis.ACCELEROMETER);
+        boolean rateSpoilt = stuck.spoils(Axis.GYROSCOPE);
         List<Finding> turnUnits = forceSpoilt || rateSpoilt ? List.of() : TurnUnitsCheck.check(stream);
         for (Finding finding : RestCheck.check(stream)) {
             boolean ofGyroscope = finding.code() == FindingCode.GYRO_BIAS;

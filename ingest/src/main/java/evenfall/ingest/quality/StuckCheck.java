@@ -15,19 +15,27 @@ final class StuckCheck {
     /** Rest is judged by medians, which a smaller share cannot turn. */
     private static final double SPOILT = 0.1;
 
-    private StuckCheck() {}
+    private final SensorStream stream;
+    private final Map<Axis, List<Span>> held = new EnumMap<>(Axis.class);
 
-    static List<Finding> check(SensorStream stream) {
+    private StuckCheck(SensorStream stream) {
+        this.stream = stream;
+    }
+
+    static StuckCheck of(SensorStream stream) {
+        StuckCheck check = new StuckCheck(stream);
+        if (stream.size() >= HeldRuns.shortest(stream)) {
+            for (Axis axis : Axis.values()) {
+                check.held.put(axis, held(stream, axis));
+            }
+        }
+        return check;
+    }
+
+    List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        if (stream.size() < HeldRuns.shortest(stream)) {
-            return findings;
-        }
-        Map<Axis, List<Span>> held = new EnumMap<>(Axis.class);
-        for (Axis axis : Axis.values()) {
-            held.put(axis, held(stream, axis));
-        }
-        List<Span> acceleration = all(stream, held, Axis.ACCELEROMETER);
-        List<Span> turnRate = all(stream, held, Axis.GYROSCOPE);
+        List<Span> acceleration = all(Axis.ACCELEROMETER);
+        List<Span> turnRate = all(Axis.GYROSCOPE);
         List<Span> both = longEnough(stream, Span.common(acceleration, turnRate));
         tell(
                 stream,
@@ -49,23 +57,24 @@ final class StuckCheck {
                 findings);
         for (Axis axis : Axis.values()) {
             List<Span> whole = Axis.ACCELEROMETER.contains(axis) ? acceleration : turnRate;
-            stuck(stream, axis, Span.without(held.getOrDefault(axis, List.of()), whole), findings);
+            stuck(stream, axis, Span.without(held(axis), whole), findings);
         }
         return findings;
     }
 
     /** Whether some axis of an instrument stands still for so long that what rest shows of it means nothing. */
-    static boolean spoils(SensorStream stream, List<Axis> triad) {
-        if (stream.size() < HeldRuns.shortest(stream)) {
-            return false;
-        }
+    boolean spoils(List<Axis> triad) {
         for (Axis axis : triad) {
-            int samples = held(stream, axis).stream().mapToInt(Span::length).sum();
+            int samples = held(axis).stream().mapToInt(Span::length).sum();
             if (samples > SPOILT * stream.size()) {
                 return true;
             }
         }
         return false;
+    }
+
+    private List<Span> held(Axis axis) {
+        return held.getOrDefault(axis, List.of());
     }
 
     /** Runs that are held, but for those at full scale: they are told as clipping. */
@@ -77,10 +86,10 @@ final class StuckCheck {
                 .toList();
     }
 
-    private static List<Span> all(SensorStream stream, Map<Axis, List<Span>> held, List<Axis> triad) {
-        List<Span> shared = held.getOrDefault(triad.get(0), List.of());
+    private List<Span> all(List<Axis> triad) {
+        List<Span> shared = held(triad.get(0));
         for (Axis axis : triad.subList(1, 3)) {
-            shared = Span.common(shared, held.getOrDefault(axis, List.of()));
+            shared = Span.common(shared, held(axis));
         }
         return longEnough(stream, shared);
     }

@@ -43,6 +43,10 @@ final class FullScale {
 
     private final SampleColumns columns;
     private final int firstColumn;
+    /** Lowest and highest value of each block of each axis, so that only the blocks that matter are looked at again. */
+    private final float[][] low;
+
+    private final float[][] high;
     private double lowest;
     private final BitSet clipped = new BitSet();
     private double range;
@@ -50,6 +54,9 @@ final class FullScale {
     private FullScale(SampleColumns columns, int firstColumn) {
         this.columns = columns;
         this.firstColumn = firstColumn;
+        int blocks = (columns.size() - 1) / SampleColumns.BLOCK + 1;
+        this.low = new float[3][blocks];
+        this.high = new float[3][blocks];
         this.lowest = firstColumn == 0 ? LOWEST_ACCELERATION : LOWEST_TURN_RATE;
     }
 
@@ -61,12 +68,13 @@ final class FullScale {
      */
     static FullScale of(SampleColumns columns, int firstColumn, OptionalDouble stated) {
         FullScale scale = new FullScale(columns, firstColumn);
+        scale.lookOver();
         if (stated.isPresent()) {
             scale.markStated(stated.getAsDouble());
         } else {
             scale.raiseToLargest();
             for (int axis = 0; axis < 3; axis++) {
-                scale.infer(firstColumn + axis);
+                scale.infer(axis);
             }
         }
         return scale;
@@ -82,58 +90,83 @@ final class FullScale {
         return range > 0 ? OptionalDouble.of(range) : OptionalDouble.empty();
     }
 
+    private void lookOver() {
+        float[] values = new float[SampleColumns.BLOCK];
+        for (int axis = 0; axis < 3; axis++) {
+            for (int from = 0; from < columns.size(); from += SampleColumns.BLOCK) {
+                int count = columns.readBlock(firstColumn + axis, from, values);
+                float least = values[0];
+                float most = values[0];
+                for (int i = 1; i < count; i++) {
+                    float value = values[i];
+                    if (value < least) {
+                        least = value;
+                    }
+                    if (value > most) {
+                        most = value;
+                    }
+                }
+                low[axis][from / SampleColumns.BLOCK] = least;
+                high[axis][from / SampleColumns.BLOCK] = most;
+            }
+        }
+    }
+
     private void markStated(double stated) {
         range = stated;
-        double limit = STATED_SHARE * stated;
-        for (int i = 0; i < columns.size(); i++) {
-            if (Math.abs(columns.value(firstColumn, i)) >= limit
-                    || Math.abs(columns.value(firstColumn + 1, i)) >= limit
-                    || Math.abs(columns.value(firstColumn + 2, i)) >= limit) {
-                clipped.set(i);
-            }
+        for (int axis = 0; axis < 3; axis++) {
+            mark(axis, STATED_SHARE * stated);
         }
     }
 
     /** The axes of a sensor share a range, so full scale is not far below the largest value of any of them. */
     private void raiseToLargest() {
         float largest = 0;
-        for (int i = 0; i < columns.size(); i++) {
-            for (int axis = 0; axis < 3; axis++) {
-                largest = Math.max(largest, Math.abs(columns.value(firstColumn + axis, i)));
+        for (int axis = 0; axis < 3; axis++) {
+            for (int block = 0; block < low[axis].length; block++) {
+                largest = Math.max(largest, largest(axis, block));
             }
         }
         lowest = Math.max(lowest, LIKE_OTHER_AXES * largest);
     }
 
-    private void infer(int column) {
-        double step = NumberGrid.step(columns, column);
-        Extreme top = new Extreme(column, 1, step);
-        Extreme bottom = new Extreme(column, -1, step);
+    private float largest(int axis, int block) {
+        return Math.max(Math.abs(low[axis][block]), Math.abs(high[axis][block]));
+    }
+
+    private void infer(int axis) {
+        double step = NumberGrid.step(columns, firstColumn + axis);
+        Extreme top = new Extreme(axis, 1, step);
+        Extreme bottom = new Extreme(axis, -1, step);
         double fullScale = Math.max(top.fullScale(), bottom.fullScale());
         if (fullScale > 0) {
             range = Math.max(range, fullScale);
             // One step short of the upper end, for words that are symmetric and those that are not.
-            mark(column, fullScale - 1.5 * step);
+            mark(axis, fullScale - 1.5 * step);
         }
         if (!(fullScale > 0)) {
-            markPlateau(column, top);
-            markPlateau(column, bottom);
+            markPlateau(axis, top);
+            markPlateau(axis, bottom);
         }
     }
 
-    private void mark(int column, double level) {
+    private void mark(int axis, double level) {
         for (int i = 0; i < columns.size(); i++) {
-            if (Math.abs(columns.value(column, i)) >= level) {
+            if (largest(axis, i / SampleColumns.BLOCK) < level) {
+                i |= SampleColumns.BLOCK - 1;
+            } else if (Math.abs(columns.value(firstColumn + axis, i)) >= level) {
                 clipped.set(i);
             }
         }
     }
 
-    private void markPlateau(int column, Extreme extreme) {
+    private void markPlateau(int axis, Extreme extreme) {
         if (extreme.isPlateau()) {
             range = Math.max(range, Math.abs(extreme.value));
             for (int i = 0; i < columns.size(); i++) {
-                if (columns.value(column, i) == extreme.value) {
+                if (!extreme.isIn(i / SampleColumns.BLOCK)) {
+                    i |= SampleColumns.BLOCK - 1;
+                } else if (columns.value(firstColumn + axis, i) == extreme.value) {
                     clipped.set(i);
                 }
             }
@@ -144,34 +177,46 @@ final class FullScale {
     private final class Extreme {
         private final double step;
         private final int sign;
+        private final float[] ofBlocks;
         private final float value;
         private int count;
         private int steepRuns;
         private int longestRun;
 
-        Extreme(int column, int sign, double step) {
+        Extreme(int axis, int sign, double step) {
             this.step = step;
             this.sign = sign;
-            int n = columns.size();
-            float extreme = columns.value(column, 0);
-            for (int i = 1; i < n; i++) {
-                float next = columns.value(column, i);
+            this.ofBlocks = sign > 0 ? high[axis] : low[axis];
+            float extreme = ofBlocks[0];
+            for (float next : ofBlocks) {
                 extreme = sign > 0 ? Math.max(extreme, next) : Math.min(extreme, next);
             }
             value = extreme;
             // Values that lie on no grid are as fine as a 16-bit word at least.
             double steep = STEEP_STEPS * (step > 0 ? step : Math.abs(extreme) / (1 << SURE_WORD));
+            findRuns(firstColumn + axis, steep);
+        }
+
+        /** Whether a block holds this value. */
+        boolean isIn(int block) {
+            return ofBlocks[block] == value;
+        }
+
+        private void findRuns(int column, double steep) {
+            int n = columns.size();
             int run = 0;
             for (int i = 0; i <= n; i++) {
-                if (i < n && columns.value(column, i) == extreme) {
+                if (i < n && run == 0 && !isIn(i / SampleColumns.BLOCK)) {
+                    i |= SampleColumns.BLOCK - 1;
+                } else if (i < n && columns.value(column, i) == value) {
                     run++;
                 } else if (run > 0) {
                     count += run;
                     int before = i - run - 1;
                     boolean alone = before >= 0
                             && i < n
-                            && Math.abs(extreme - columns.value(column, before)) > steep
-                            && Math.abs(extreme - columns.value(column, i)) > steep;
+                            && Math.abs(value - columns.value(column, before)) > steep
+                            && Math.abs(value - columns.value(column, i)) > steep;
                     if (run > 1 && alone) {
                         steepRuns++;
                         longestRun = Math.max(longestRun, run);
