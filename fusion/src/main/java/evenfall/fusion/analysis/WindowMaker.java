@@ -36,7 +36,7 @@ final class WindowMaker {
     /** A person who stands creeps at 1 to 3 cm/s (common practice, no source), m/s. */
     private static final double REST_SIGMA = 0.016;
     /** Just after a landing more, dying away. */
-    private static final double FRESH_REST_SIGMA = 0.09;
+    private static final double FRESH_REST_SIGMA = 0.08;
 
     private static final double FRESH_REST_S = 0.45;
 

@@ -28,6 +28,8 @@ public enum LandingFlag {
     CUT_SHORT,
     /** No take-off could be told from the signal. */
     NO_TAKEOFF,
+    /** Places further apart in time are as low as the lowest one, as far as the sensors can tell. */
+    LOWEST_UNSURE,
     /** Some measure that form is judged by is missing. */
     FORM_PARTIAL;
 

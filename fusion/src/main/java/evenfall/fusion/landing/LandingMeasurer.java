@@ -29,6 +29,9 @@ public final class LandingMeasurer {
 
     private static final double COLLAPSE_PER_G = 0.7;
 
+    /** Two places further apart in time than this are not the same lowest moment, s. */
+    private static final double LOWEST_WITHIN_S = 0.2;
+
     private final LandingScene scene;
     private final SegmentMotion pelvis;
     private final @Nullable SegmentMotion upperBack;
@@ -100,6 +103,9 @@ public final class LandingMeasurer {
         Posture posture = postures.measure(angleSigmas(impact));
         flag(impact, balance);
         Sigma sigma = sigma(fall, impact, braking);
+        if (lowestUnsure(sigma.depthM())) {
+            flags.add(LandingFlag.LOWEST_UNSURE);
+        }
         Measures measures = new Measures(fall, impact, braking, posture, balance, sigma);
         return new Landing(index, EventKind.LANDING, moments, null, measures, flags);
     }
@@ -173,6 +179,23 @@ public final class LandingMeasurer {
         if (balance.overFeet() == null && scene.after() != null) {
             flags.add(LandingFlag.FEET_MOVED);
         }
+    }
+
+    /** Whether the pelvis is within one sigma of its lowest place over a longer time. */
+    private boolean lowestUnsure(@Nullable Double depthSigma) {
+        Double lowest = moments.lowestS();
+        if (lowest == null || depthSigma == null) {
+            return false;
+        }
+        Motion motion = pelvis.motion();
+        double low = motion.placeAt(lowest).z() + depthSigma;
+        double end = Math.min(moments.contactS() + MomentFinder.LOWEST_WITHIN_S, scene.untilS());
+        for (int i = motion.indexAt(moments.contactS()) + 1; i < motion.size() && motion.time(i) <= end; i++) {
+            if (motion.place(i).z() < low && Math.abs(motion.time(i) - lowest) > LOWEST_WITHIN_S) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Spread spreadOver(SegmentMotion segment) {
