@@ -39,9 +39,11 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      * @param swing greatest angle from the stance before on the way
      * @param brakeShare least share of the speed gained downward that the brake takes away: standing up quickly ends in
      *     a lightness without a brake
+     * @param sunkTilt what {@code tilt} is if the person sinks on before coming to rest: into a sit
+     * @param sinks least downward speed of such sinking
      */
-    record Body(double tilt, double swing, double brakeShare) {
-        static final Body DEFAULT = new Body(Math.toRadians(40), Math.toRadians(60), 0.32);
+    record Body(double tilt, double swing, double brakeShare, double sunkTilt, double sinks) {
+        static final Body DEFAULT = new Body(Math.toRadians(40), Math.toRadians(60), 0.32, Math.toRadians(32), 1);
     }
 
     /**
@@ -98,7 +100,7 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
                 Math.toRadians(15),
                 0.85,
                 1.45,
-                Math.toRadians(32));
+                Math.toRadians(40));
     }
 
     /**
@@ -111,6 +113,8 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      * @param shareOfTwo the strength of the weaker of them
      * @param catching time after a landing within which a weaker one catches it
      * @param catchShare what weaker means, as a share of the speed lost on the way down
+     * @param catchUp upward speed below which a hop is slight: a new jump from standing is higher
+     * @param slightCatchShare what weaker means for a slight one
      * @param gap longest time between contacts of a run
      * @param contacts least number of contacts of a run
      * @param strength least strength of a contact of a run
@@ -123,11 +127,13 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
             double shareOfTwo,
             double catching,
             double catchShare,
+            double catchUp,
+            double slightCatchShare,
             double gap,
             int contacts,
             double strength,
             double light) {
-        static final Steps DEFAULT = new Steps(0.75, 0.6, 1.3, 0.45, 1.8, 0.5, 0.8, 4, 0.6, 0.1);
+        static final Steps DEFAULT = new Steps(0.75, 0.6, 1.3, 0.45, 1.8, 0.5, 0.8, 0.65, 0.8, 4, 0.6, 0.1);
     }
 
     /**

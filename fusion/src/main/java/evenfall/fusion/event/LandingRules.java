@@ -49,10 +49,24 @@ final class LandingRules {
         if (!isRested(d) && !isLong(d)) {
             return Verdict.NO_REST;
         }
-        if (d.tilt() > params.body().tilt() || d.swing() > params.body().swing()) {
+        double tilt = sinksOn(i) ? params.body().sunkTilt() : params.body().tilt();
+        if (d.tilt() > tilt || d.swing() > params.body().swing()) {
             return Verdict.NOT_UPRIGHT;
         }
         return Verdict.LANDING;
+    }
+
+    /** Whether the person goes down again before coming to rest, without a jump. */
+    private boolean sinksOn(int i) {
+        Descent d = descents.get(i);
+        for (int k = i + 1; k < descents.size() && descents.get(k).turn() < d.turn() + d.restAfter(); k++) {
+            Descent next = descents.get(k);
+            if (next.down() >= params.body().sinks()
+                    && next.brakeRate() < params.drop().brake()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isRested(Descent d) {
@@ -125,8 +139,9 @@ final class LandingRules {
         EventParams.Steps steps = params.steps();
         Descent d = descents.get(i);
         for (int k = i - 1; k >= 0 && d.turn() - descents.get(k).turn() < steps.catching(); k--) {
+            double share = d.upward() < steps.catchUp() ? steps.slightCatchShare() : steps.catchShare();
             if (verdicts.get(k) == Verdict.LANDING
-                    && d.fallen() < steps.catchShare() * descents.get(k).fallen()) {
+                    && d.fallen() < share * descents.get(k).fallen()) {
                 return true;
             }
         }

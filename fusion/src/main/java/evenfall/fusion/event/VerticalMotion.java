@@ -34,6 +34,9 @@ final class VerticalMotion {
     /** and both for this long, s. */
     private static final double QUIET_FOR = 0.3;
 
+    /** What the feet must leave uncarried before a gap, as a share of the level, for a contact in it to be looked for. */
+    private static final double LIGHT_SHARE = 0.5;
+
     /** Rests further apart than this say nothing of what happened in a gap between them, s: the level drifts. */
     private static final double RESTS_APART = 5;
 
@@ -69,6 +72,27 @@ final class VerticalMotion {
         }
         quiet = quiet();
         mendGaps();
+        dipIntoGaps(vertical, level);
+    }
+
+    /**
+     * A gap that begins light and ends loaded hides a contact, and with it the fastest moment. Of a force that stays as
+     * light as before until contact and is as after it from there on, the change of speed over the gap says when contact
+     * was. The first sample after the gap then stands for that moment.
+     */
+    private void dipIntoGaps(double[] vertical, double[] level) {
+        double shortest = SensorStream.GAP_INTERVALS / stream.rateHz();
+        for (int i = 1; i < size(); i++) {
+            double pause = time(i) - time(i - 1);
+            double falling = level[i - 1] - vertical[i - 1];
+            double braking = vertical[i] - level[i];
+            if (pause > shortest && falling > LIGHT_SHARE * level[i] && braking > 0) {
+                double change = speed[i] - speed[i - 1];
+                double untilContact = (braking * pause - change) / (braking + falling);
+                double fastest = speed[i - 1] - falling * Math.max(0, Math.min(pause, untilContact));
+                speed[i] = Math.min(speed[i], fastest);
+            }
+        }
     }
 
     /**

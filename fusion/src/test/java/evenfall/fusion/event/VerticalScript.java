@@ -92,4 +92,21 @@ final class VerticalScript {
         SensorStream stream = stream(rateHz, sensorToWorld);
         return new EventFinder().find(stream, still(stream.size(), sensorToWorld));
     }
+
+    /** The events found in it at {@code rateHz} while the sensor pitches by {@code pitch} (rad, of the time in s). */
+    List<Event> events(double rateHz, DoubleUnaryOperator pitch) {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        int n = (int) Math.floor(end * rateHz);
+        float[] wxyz = new float[4 * n];
+        for (int i = 0; i < n; i++) {
+            double t = i / rateHz;
+            double angle = pitch.applyAsDouble(t);
+            double rate = (pitch.applyAsDouble(t + 0.001) - pitch.applyAsDouble(t - 0.001)) / 0.002;
+            double force = G * force(t);
+            builder.add(t, -force * Math.sin(angle), 0, force * Math.cos(angle), 0, rate, 0);
+            wxyz[4 * i] = (float) Math.cos(angle / 2);
+            wxyz[4 * i + 2] = (float) Math.sin(angle / 2);
+        }
+        return new EventFinder().find(builder.build(), new OrientationTrack(wxyz));
+    }
 }
