@@ -19,6 +19,12 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
     private static final double TOGETHER_S = 25;
     /** Bends of one routine turn about axes no further apart, rad. */
     private static final double SAME_AXIS = Math.toRadians(20);
+    /** Who laces a shoe turns about several axes; this much of a bend is about one. */
+    private static final double STRAIGHT = 0.97;
+
+    private static final double DEEPER = 1.5;
+    /** Cosine between axes that oppose one another. */
+    private static final double OPPOSED = -0.7;
     /** Before and after the bends the person stands the same way, rad. */
     private static final double SAME_STANCE = Math.toRadians(10);
 
@@ -27,8 +33,8 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
     }
 
     /**
-     * Finds the routine: the first two bends that resemble one another, else the first bend, with the longest stance
-     * next to them; without a bend the first long stance.
+     * Finds the routine: the two bends most like one another with those that resemble them, else the first bend, with
+     * the longest stance next to them; without a bend the first long stance.
      *
      * @param stances all stances of the stream
      * @param beforeS where to stop looking: the first landing, s on the sensor's clock
@@ -69,17 +75,48 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
     }
 
     private static List<ForwardBend> choose(List<ForwardBend> all) {
-        for (ForwardBend first : all) {
-            List<ForwardBend> alike = all.stream()
+        List<ForwardBend> forward = new ArrayList<>();
+        for (ForwardBend bend : all) {
+            if (all.stream().noneMatch(other -> isOpposed(bend, other))
+                    && forward.stream().noneMatch(earlier -> isHeldIn(bend, earlier))) {
+                forward.add(bend);
+            }
+        }
+        List<ForwardBend> straight =
+                forward.stream().filter(bend -> bend.share() >= STRAIGHT).toList();
+        List<ForwardBend> alike = mostAlike(straight);
+        alike = alike.isEmpty() ? mostAlike(forward) : alike;
+        return alike.isEmpty() ? forward.subList(0, Math.min(1, forward.size())) : alike;
+    }
+
+    /** Standing up between two bends and going down again, seen from where the first is held. */
+    private static boolean isHeldIn(ForwardBend bend, ForwardBend other) {
+        return bend.before().startS() >= other.startS() && bend.before().endS() <= other.endS();
+    }
+
+    /** Leaning back on a chair: people bend further forward than back. */
+    private static boolean isOpposed(ForwardBend bend, ForwardBend other) {
+        return other.depth() > DEEPER * bend.depth() && bend.axis().dot(other.axis()) < OPPOSED;
+    }
+
+    private static List<ForwardBend> mostAlike(List<ForwardBend> bends) {
+        List<ForwardBend> alike = List.of();
+        double least = SAME_AXIS;
+        for (ForwardBend first : bends) {
+            List<ForwardBend> group = bends.stream()
                     .filter(bend -> bend.startS() >= first.startS()
                             && bend.startS() - first.endS() < TOGETHER_S
                             && bend.axis().angleTo(first.axis()) < SAME_AXIS)
                     .toList();
-            if (alike.size() > 1) {
-                return alike;
+            for (ForwardBend bend : group) {
+                double apart = bend.axis().angleTo(first.axis());
+                if (bend.startS() > first.startS() && apart < least) {
+                    least = apart;
+                    alike = group;
+                }
             }
         }
-        return all.isEmpty() ? all : all.subList(0, 1);
+        return alike;
     }
 
     private static @Nullable Stance stanceFor(List<Stance> stances, List<ForwardBend> bends, double beforeS) {
