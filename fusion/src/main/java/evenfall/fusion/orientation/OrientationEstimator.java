@@ -14,7 +14,7 @@ public final class OrientationEstimator {
     public static OrientationTrack estimate(SensorStream stream, FilterKind kind) {
         double rateHz = stream.rateHz() > 0 ? stream.rateHz() : FALLBACK_RATE;
         if (kind == FilterKind.TWO_PASS) {
-            return new TwoPassEstimator(stream, rateHz, InertialParams.published()).estimate();
+            return TwoPassEstimator.estimate(stream, rateHz);
         }
         StreamingEstimator estimator = new StreamingEstimator(kind, rateHz);
         OrientationFilter filter = estimator.filter();

@@ -17,11 +17,26 @@ public interface OrientationFilter {
      */
     void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz);
 
+    /** Whether turns that clipped are made up for before they are told; the filters as published take them as read. */
+    default boolean makesUpForClipping() {
+        return false;
+    }
+
     /**
-     * Tells that the turn of the next sample may be off by {@code angle} (rad), for want of samples or because they
-     * clipped. A filter with a fixed share of the accelerometer makes nothing of it.
+     * Tells that the turn of the next sample may be off, for want of samples or because they clipped. A filter with a
+     * fixed share of the accelerometer makes nothing of it.
+     *
+     * @param x about the first sensor axis, rad, and so on
      */
-    default void doubt(double angle) {}
+    default void doubt(double x, double y, double z) {}
+
+    /**
+     * Tells that time is missing before the next sample.
+     *
+     * @param seconds how much
+     * @param doubt how far the turn may be off about any axis, rad
+     */
+    default void gap(double seconds, double doubt) {}
 
     /** Scalar part. */
     double w();

@@ -46,6 +46,8 @@ public final class OrientationTrack {
     static final class Builder {
 
         private final long[] rows;
+        private final Attitude work = new Attitude();
+        private final Attitude turned = new Attitude();
         private int size;
 
         /** A track of exactly {@code size} rows. */
@@ -56,6 +58,30 @@ public final class OrientationTrack {
         /** Adds a row of unit length. */
         void add(double w, double x, double y, double z) {
             rows[size++] = pack(w, x, y, z);
+        }
+
+        /** Number of rows so far. */
+        int size() {
+            return size;
+        }
+
+        /**
+         * Turns row {@code i} in the world by {@code turn}, then by a small level turn, then about the vertical.
+         *
+         * @param x level turn about x, rad
+         * @param y level turn about y, rad
+         * @param cosine of half the turn about the vertical
+         * @param sine of half the turn about the vertical
+         */
+        void turn(int i, Attitude turn, double x, double y, double cosine, double sine) {
+            unpack(rows[i], work);
+            turned.setProduct(turn, work);
+            turned.tiltBy(1, x / 2, y / 2);
+            rows[i] = pack(
+                    cosine * turned.w - sine * turned.z,
+                    cosine * turned.x - sine * turned.y,
+                    cosine * turned.y + sine * turned.x,
+                    cosine * turned.z + sine * turned.w);
         }
 
         OrientationTrack build() {
@@ -97,14 +123,31 @@ public final class OrientationTrack {
         double a = part(row >>> 40);
         double b = part(row >>> 20);
         double c = part(row);
-        double size = Math.sqrt(Math.max(0, 1 - a * a - b * b - c * c));
-        double largest = (row & NEGATIVE) == 0 ? size : -size;
+        double largest = largest(row, a, b, c);
         return switch ((int) (row >>> 60 & 3)) {
             case 0 -> new Quaternion(largest, a, b, c);
             case 1 -> new Quaternion(a, largest, b, c);
             case 2 -> new Quaternion(a, b, largest, c);
             default -> new Quaternion(a, b, c, largest);
         };
+    }
+
+    private static double largest(long row, double a, double b, double c) {
+        double size = Math.sqrt(Math.max(0, 1 - a * a - b * b - c * c));
+        return (row & NEGATIVE) == 0 ? size : -size;
+    }
+
+    private static void unpack(long row, Attitude into) {
+        double a = part(row >>> 40);
+        double b = part(row >>> 20);
+        double c = part(row);
+        double largest = largest(row, a, b, c);
+        switch ((int) (row >>> 60 & 3)) {
+            case 0 -> into.set(largest, a, b, c);
+            case 1 -> into.set(a, largest, b, c);
+            case 2 -> into.set(a, b, largest, c);
+            default -> into.set(a, b, c, largest);
+        }
     }
 
     private static long pack(double w, double x, double y, double z) {

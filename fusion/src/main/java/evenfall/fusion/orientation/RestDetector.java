@@ -1,15 +1,35 @@
 package evenfall.fusion.orientation;
 
-/** Tells rest: both sensors near their own slow average for long enough (Laidig and Seel 2023). */
+import evenfall.fusion.filtering.Biquad;
+import evenfall.fusion.filtering.Butterworth;
+
+/**
+ * Tells rest: both sensors near their own slow average for long enough (Laidig and Seel 2023, Information Fusion
+ * 91:187, doi 10.1016/j.inffus.2022.10.014, with their limits).
+ */
 final class RestDetector {
 
-    private final InertialCoefficients coefficients;
-    private final double turnRateLimit;
-    private final double accelerationLimit;
-    private final double biasLimit;
-    private final LowPassBank turnRateFilter;
-    private final LowPassBank accelerationFilter;
-    private final double[] slow = new double[3];
+    /** How long both must be quiet, s. */
+    private static final double LEAST_TIME = 1.5;
+
+    /** Time constant of the slow average, s. */
+    private static final double AVERAGE_TIME = 0.5;
+
+    /** How far the turn rate may lie off its average, rad/s. */
+    private static final double TURN_RATE = Math.toRadians(2);
+
+    /** How far the specific force may lie off its average, m/s². */
+    private static final double FORCE = 0.5;
+
+    /** Largest average turn rate of an axis, rad/s: beyond, it is no bias. */
+    private static final double BIAS = Math.toRadians(2);
+
+    private final int restSamples;
+    private final LowPassBank averages;
+
+    /** Turn rate, then force. */
+    private final double[] slow = new double[6];
+
     private int quietSamples;
 
     /** Slow average of the turn rate, rad/s. */
@@ -18,49 +38,50 @@ final class RestDetector {
     double slowY;
     double slowZ;
 
-    RestDetector(InertialParams params, InertialCoefficients coefficients) {
-        this.coefficients = coefficients;
-        this.turnRateLimit = params.restTurnRate();
-        this.accelerationLimit = params.restAcceleration();
-        this.biasLimit = params.biasLimit();
-        this.turnRateFilter = new LowPassBank(coefficients.rest(), coefficients.restStart(), 3);
-        this.accelerationFilter = new LowPassBank(coefficients.rest(), coefficients.restStart(), 3);
+    RestDetector(double rateHz) {
+        this.restSamples = samples(LEAST_TIME, rateHz);
+        this.averages = new LowPassBank(lowPass(AVERAGE_TIME, rateHz), samples(AVERAGE_TIME, rateHz), 6);
+    }
+
+    private static int samples(double seconds, double rateHz) {
+        return Math.max(1, (int) Math.ceil(seconds * rateHz - 1e-6));
+    }
+
+    /** The low-pass, or at a rate too low for it one that lets everything through. */
+    private static Biquad lowPass(double seconds, double rateHz) {
+        return Math.sqrt(2) / (2 * Math.PI * seconds) < 0.45 * rateHz
+                ? Butterworth.ofTimeConstant(seconds, rateHz)
+                : new Biquad(1, 0, 0, 0, 0);
     }
 
     void step(double ax, double ay, double az, double gx, double gy, double gz) {
-        load(gx, gy, gz);
-        turnRateFilter.filter(slow);
+        slow[0] = gx;
+        slow[1] = gy;
+        slow[2] = gz;
+        slow[3] = ax;
+        slow[4] = ay;
+        slow[5] = az;
+        averages.filter(slow);
         slowX = slow[0];
         slowY = slow[1];
         slowZ = slow[2];
-        boolean quiet = offSquare(gx, gy, gz) < turnRateLimit * turnRateLimit
-                && Math.abs(slowX) <= biasLimit
-                && Math.abs(slowY) <= biasLimit
-                && Math.abs(slowZ) <= biasLimit;
-        load(ax, ay, az);
-        accelerationFilter.filter(slow);
-        quiet &= offSquare(ax, ay, az) < accelerationLimit * accelerationLimit;
-        quietSamples = quiet ? Math.min(quietSamples + 1, coefficients.restSamples()) : 0;
+        boolean quiet = square(gx - slow[0]) + square(gy - slow[1]) + square(gz - slow[2]) < TURN_RATE * TURN_RATE
+                && square(ax - slow[3]) + square(ay - slow[4]) + square(az - slow[5]) < FORCE * FORCE
+                && Math.abs(slowX) <= BIAS
+                && Math.abs(slowY) <= BIAS
+                && Math.abs(slowZ) <= BIAS;
+        quietSamples = quiet ? Math.min(quietSamples + 1, restSamples) : 0;
     }
 
     boolean isResting() {
-        return quietSamples >= coefficients.restSamples();
+        return quietSamples >= restSamples;
     }
 
     void interrupt() {
         quietSamples = 0;
     }
 
-    private void load(double x, double y, double z) {
-        slow[0] = x;
-        slow[1] = y;
-        slow[2] = z;
-    }
-
-    private double offSquare(double x, double y, double z) {
-        double dx = x - slow[0];
-        double dy = y - slow[1];
-        double dz = z - slow[2];
-        return dx * dx + dy * dy + dz * dz;
+    private static double square(double value) {
+        return value * value;
     }
 }

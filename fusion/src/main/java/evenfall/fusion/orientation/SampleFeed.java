@@ -4,7 +4,7 @@ import evenfall.ingest.recording.SensorStream;
 
 /**
  * Makes of each stamped sample the turn that a filter is to take: over which time, at which rate, and how far it may be
- * off.
+ * off. What clipped is made up for by {@link ClippedTurn}.
  *
  * <p>Over missing time of up to {@value #BRIDGED} s the rate is taken to run on a straight line from the last sample
  * before to the first after; longer gaps turn nothing. Either way the filter is told a doubt.
@@ -20,14 +20,16 @@ final class SampleFeed {
     /** How fast a body may have turned in a long gap though it was quiet at both ends, rad/s. */
     private static final double UNSEEN_RATE = 0.2;
 
-    /** Share of a clipped turn rate that the true one is taken to exceed it by, for want of knowledge. */
-    private static final double CLIPPED_SHARE = 0.3;
+    /** An axis of a clipped sample stands at full scale if it is this near to the largest of the three. */
+    private static final double NEAR_LARGEST = 0.97;
 
     private final SampleClock clock;
-    private final int sense;
+    private final boolean ahead;
+    private final ClippedTurn[] clipped = {new ClippedTurn(), new ClippedTurn(), new ClippedTurn()};
     private double lastX;
     private double lastY;
     private double lastZ;
+    private double gapDoubt;
 
     /** Time the turn takes, s. */
     double seconds;
@@ -38,58 +40,113 @@ final class SampleFeed {
     double gy;
     double gz;
 
-    /** How far the turn may be off, rad. */
-    double doubt;
-
-    private SampleFeed(double rateHz, int sense) {
+    /**
+     * A feed of samples in order of time.
+     *
+     * @param ahead whether it may look ahead in the stream
+     */
+    SampleFeed(double rateHz, boolean ahead) {
         this.clock = new SampleClock(1 / rateHz);
-        this.sense = sense;
-    }
-
-    /** For samples in order of time. */
-    static SampleFeed forward(double rateHz) {
-        return new SampleFeed(rateHz, 1);
-    }
-
-    /** For samples from the last to the first: time and turn both run back. */
-    static SampleFeed backward(double rateHz) {
-        return new SampleFeed(rateHz, -1);
+        this.ahead = ahead;
     }
 
     /** Takes sample {@code i} of a stream. */
     void next(SensorStream stream, int i) {
-        next(
-                sense * stream.time(i),
-                sense * stream.gx(i),
-                sense * stream.gy(i),
-                sense * stream.gz(i),
-                stream.turnRateClipped(i));
+        boolean clips = stream.turnRateClipped(i);
+        if (ahead && clips) {
+            for (int axis = 0; axis < 3; axis++) {
+                if (!clipped[axis].clips() && atFullScale(stream, i, axis)) {
+                    plan(stream, i, axis);
+                }
+            }
+        }
+        next(stream.time(i), stream.gx(i), stream.gy(i), stream.gz(i), clips);
     }
 
-    void next(double stamp, double x, double y, double z, boolean clipped) {
+    private void plan(SensorStream stream, int from, int axis) {
+        int to = from;
+        double before = stream.time(Math.max(0, from - 1));
+        while (to < stream.size() && atFullScale(stream, to, axis)) {
+            to++;
+        }
+        if (to + 1 < stream.size() && stream.time(to) - before <= ClippedTurn.LONGEST) {
+            double fall = Math.signum(rate(stream, from, axis)) * (rate(stream, to, axis) - rate(stream, to + 1, axis));
+            double interval = stream.time(to + 1) - stream.time(to);
+            if (interval > 0) {
+                clipped[axis].plan(fall / interval, stream.time(to) - before);
+            }
+        }
+    }
+
+    private static boolean atFullScale(SensorStream stream, int i, int axis) {
+        return stream.turnRateClipped(i)
+                && atFullScale(rate(stream, i, axis), stream.gx(i), stream.gy(i), stream.gz(i));
+    }
+
+    private static boolean atFullScale(double rate, double x, double y, double z) {
+        return Math.abs(rate) >= NEAR_LARGEST * Math.max(Math.abs(x), Math.max(Math.abs(y), Math.abs(z)));
+    }
+
+    private static double rate(SensorStream stream, int i, int axis) {
+        return axis == 0 ? stream.gx(i) : axis == 1 ? stream.gy(i) : stream.gz(i);
+    }
+
+    void next(double stamp, double x, double y, double z, boolean clips) {
         seconds = clock.next(stamp);
         gx = x;
         gy = y;
         gz = z;
-        double speed = Math.sqrt(x * x + y * y + z * z);
-        doubt = clipped ? CLIPPED_SHARE * speed * seconds : 0;
+        gapDoubt = 0;
+        clipped[0].next(x, clips && atFullScale(x, x, y, z), seconds);
+        clipped[1].next(y, clips && atFullScale(y, x, y, z), seconds);
+        clipped[2].next(z, clips && atFullScale(z, x, y, z), seconds);
         double missing = clock.missing();
         if (missing > 0) {
-            double before = Math.sqrt(lastX * lastX + lastY * lastY + lastZ * lastZ);
-            double mean = (before + speed) / 2;
-            if (missing <= BRIDGED) {
-                double part = missing / 2 / (seconds + missing);
-                gx += part * (lastX - x);
-                gy += part * (lastY - y);
-                gz += part * (lastZ - z);
-                seconds += missing;
-                doubt += mean * missing * missing / FORGETTING;
-            } else {
-                doubt += (mean + UNSEEN_RATE) * missing;
-            }
+            bridge(missing);
         }
         lastX = x;
         lastY = y;
         lastZ = z;
+    }
+
+    private void bridge(double missing) {
+        double before = Math.sqrt(lastX * lastX + lastY * lastY + lastZ * lastZ);
+        double mean = (before + Math.sqrt(gx * gx + gy * gy + gz * gz)) / 2;
+        if (missing <= BRIDGED) {
+            double part = missing / 2 / (seconds + missing);
+            gx += part * (lastX - gx);
+            gy += part * (lastY - gy);
+            gz += part * (lastZ - gz);
+            seconds += missing;
+            gapDoubt = mean * missing * missing / FORGETTING;
+        } else {
+            gapDoubt = (mean + UNSEEN_RATE) * missing;
+        }
+    }
+
+    /** Steps a filter by the sample last taken, with its specific force, m/s². */
+    void into(OrientationFilter filter, double ax, double ay, double az) {
+        double missing = clock.missing();
+        if (missing > 0) {
+            filter.gap(missing, gapDoubt);
+        }
+        double x = clipped[0].doubt;
+        double y = clipped[1].doubt;
+        double z = clipped[2].doubt;
+        if (x > 0 || y > 0 || z > 0) {
+            filter.doubt(x, y, z);
+        }
+        if (filter.makesUpForClipping() && seconds > 0) {
+            filter.step(
+                    seconds,
+                    ax,
+                    ay,
+                    az,
+                    gx + clipped[0].added / seconds,
+                    gy + clipped[1].added / seconds,
+                    gz + clipped[2].added / seconds);
+        } else {
+            filter.step(seconds, ax, ay, az, gx, gy, gz);
+        }
     }
 }

@@ -22,9 +22,9 @@ public final class StreamingEstimator {
         if (!(rateHz > 0 && rateHz < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a rate must be above 0, not " + rateHz + " Hz");
         }
-        this.feed = SampleFeed.forward(rateHz);
+        this.feed = new SampleFeed(rateHz, false);
         this.filter = switch (kind) {
-            case LIVE -> new InertialFilter(InertialParams.published(), rateHz);
+            case LIVE -> new MotionFilter(MotionParams.standard(), rateHz, LookLog.NONE);
             case MADGWICK -> new MadgwickFilter(MadgwickFilter.DEFAULT_BETA);
             case COMPLEMENTARY -> new ComplementaryFilter(ComplementaryFilter.DEFAULT_TIME_CONSTANT);
             case TWO_PASS -> throw new IllegalArgumentException("two-pass looks ahead and cannot follow live");
@@ -42,10 +42,7 @@ public final class StreamingEstimator {
     public void add(
             double stamp, double ax, double ay, double az, double gx, double gy, double gz, boolean turnRateClipped) {
         feed.next(stamp, gx, gy, gz, turnRateClipped);
-        if (feed.doubt > 0) {
-            filter.doubt(feed.doubt);
-        }
-        filter.step(feed.seconds, ax, ay, az, feed.gx, feed.gy, feed.gz);
+        feed.into(filter, ax, ay, az);
     }
 
     /** Takes sample {@code i} of a stream. */

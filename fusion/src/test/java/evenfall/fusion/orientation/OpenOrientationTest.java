@@ -30,8 +30,8 @@ class OpenOrientationTest {
             addErrors(trial, FilterKind.MADGWICK, madgwick);
             addErrors(trial, FilterKind.COMPLEMENTARY, complementary);
         }
-        assertThat(live[0]).isLessThan(0.554);
-        assertThat(twoPass[0]).isLessThan(0.309);
+        assertThat(live[0]).isLessThan(0.348);
+        assertThat(twoPass[0]).isLessThan(0.253);
         assertThat(live[1]).isLessThan(0.686);
         assertThat(twoPass[1]).isLessThan(0.468);
         // the default has to beat the plain filters clearly

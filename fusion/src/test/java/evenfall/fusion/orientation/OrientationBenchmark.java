@@ -77,6 +77,12 @@ public class OrientationBenchmark {
     @Benchmark
     @OperationsPerInvocation(SAMPLES)
     public double stepLive() {
+        return steps(new MotionFilter(MotionParams.standard(), 200, LookLog.NONE));
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(SAMPLES)
+    public double stepPublished() {
         return steps(new InertialFilter(InertialParams.published(), 200));
     }
 

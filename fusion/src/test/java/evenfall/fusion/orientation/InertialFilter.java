@@ -5,30 +5,18 @@ package evenfall.fusion.orientation;
  * and in motion. Swings of acceleration average out because they are filtered after the rotation.
  *
  * <p>Source: Laidig and Seel 2023, Information Fusion 91:187, doi 10.1016/j.inffus.2022.10.014, worked from the
- * formulas. Added to it: {@link #doubt}, by which gravity is trusted sooner after turns that were not seen whole.
- * Clipped specific force is taken as it is: the low-pass after the rotation makes little of it.
+ * formulas: the yardstick that {@link MotionFilter} is measured against.
  */
-public final class InertialFilter implements OrientationFilter {
-
-    /**
-     * Seconds of specific force that tell the tilt as well as a doubt of 1 rad does: a body whose speed changes by
-     * 1 m/s meanwhile makes the mean force lean by 1 m/s over g and the time.
-     */
-    static final double TELLING = 0.1;
-
-    /** How many time constants of the low-pass a doubt keeps tilt corrections from telling a bias. */
-    private static final double SETTLING = 2;
+final class InertialFilter implements OrientationFilter {
 
     private static final double[] UNIT = {1, 0, 0, 0, 1, 0, 0, 0, 1};
 
-    private final double settlingTime;
     private final InertialCoefficients coefficients;
     private final InertialState state;
     private final Attitude out = new Attitude();
 
     /** A filter at its start, for samples at {@code rateHz}. */
-    public InertialFilter(InertialParams params, double rateHz) {
-        this.settlingTime = SETTLING * params.accelerationTime();
+    InertialFilter(InertialParams params, double rateHz) {
         this.coefficients = InertialCoefficients.of(params, rateHz);
         this.state = new InertialState(params, coefficients);
     }
@@ -38,9 +26,6 @@ public final class InertialFilter implements OrientationFilter {
         InertialState s = state;
         s.rest.step(ax, ay, az, gx, gy, gz);
         s.turned.turnByBodyRate(gx - s.bias.x, gy - s.bias.y, gz - s.bias.z, seconds);
-        s.unsettled -= seconds;
-        s.doubt = s.doubtful ? s.doubt : 0;
-        s.doubtful = false;
         if (ax != 0 || ay != 0 || az != 0) {
             s.slowForce[0] = s.turned.worldX(ax, ay, az);
             s.slowForce[1] = s.turned.worldY(ax, ay, az);
@@ -49,19 +34,6 @@ public final class InertialFilter implements OrientationFilter {
             correct();
         }
         out.setProduct(s.tilt, s.turned);
-    }
-
-    @Override
-    public void doubt(double angle) {
-        InertialState s = state;
-        s.doubt += angle;
-        s.doubtful = true;
-        double samples = TELLING / (s.doubt * coefficients.interval());
-        if (samples < coefficients.accelerationStart()) {
-            s.force.restart(s.slowForce, samples);
-            s.unsettled = settlingTime;
-            s.rest.interrupt();
-        }
     }
 
     /** Turns the tilt so that the slow specific force points up, and lets the turn tell of the bias. */
@@ -93,7 +65,7 @@ public final class InertialFilter implements OrientationFilter {
         if (s.rest.isResting()) {
             double w = coefficients.restWeight();
             bias.measure(UNIT, s.rest.slowX - bias.x, s.rest.slowY - bias.y, s.rest.slowZ - bias.z, w, w);
-        } else if (s.unsettled <= 0) {
+        } else {
             double ex = -ly / coefficients.interval() + r[9] - (r[0] * bias.x + r[1] * bias.y + r[2] * bias.z);
             double ey = lx / coefficients.interval() + r[10] - (r[3] * bias.x + r[4] * bias.y + r[5] * bias.z);
             double ez = -(r[6] * bias.x + r[7] * bias.y + r[8] * bias.z);

@@ -24,18 +24,9 @@ final class InertialState {
     /** Work space of {@link #alongside}. */
     final double[] slowMatrix = new double[11];
 
-    /** How far the turn of the samples in a row that were in doubt may be off, rad. */
-    double doubt;
-
-    /** Whether the next sample is in doubt. */
-    boolean doubtful;
-
-    /** Time for which a tilt correction does not tell a bias, s: after clipped turn rates and gaps. */
-    double unsettled;
-
     InertialState(InertialParams params, InertialCoefficients c) {
         bias = new BiasFilter(c.biasStart(), c.biasGrowth(), params.biasLimit());
-        rest = new RestDetector(params, c);
+        rest = new RestDetector(1 / c.interval());
         force = new LowPassBank(c.acceleration(), c.accelerationStart(), 3);
         alongside = new LowPassBank(c.acceleration(), c.accelerationStart(), 11);
     }

@@ -1,0 +1,128 @@
+package evenfall.fusion.orientation;
+
+/**
+ * Makes up for what one gyroscope axis does not show while it stands at full scale.
+ *
+ * <p>Above full scale the turn rate is taken to run on a cubic that leaves and comes back with the slopes seen just before
+ * and just after; of its area, {@code T² (s₀ + s₁) / 12} over the time {@code T}, a share is believed, since such a
+ * cubic overshoots a rounder peak. Looking only back, the area is added once the slope after is seen; looking ahead, the
+ * cubic itself while it lasts.
+ */
+final class ClippedTurn {
+
+    /** Share of the cubic that is believed. */
+    private static final double SHARE = 0.8;
+
+    /** No more is added than this share of what was read. */
+    private static final double MOST = 1;
+
+    /** How far what is added may be off: a share of it, and a turn rate that noise in the slopes makes up, rad/s. */
+    private static final double OFF_SHARE = 0.4;
+
+    private static final double OFF_RATE = 0.01;
+
+    /** Longest time at full scale that slopes tell anything about, s. */
+    static final double LONGEST = 0.5;
+
+    /** Beyond that, the share of what is read by which the turn may be off. */
+    private static final double UNKNOWN_SHARE = 0.3;
+
+    private double rate;
+    private double lastRate;
+    private double slope;
+    private double entrySlope;
+    private double level;
+    private double time;
+    private boolean clips;
+    private boolean ended;
+    private boolean planned;
+    private double plannedExitSlope;
+    private double plannedTime;
+
+    /** What is added to the turn of the sample, rad. */
+    double added;
+
+    /** How far that may be off, rad. */
+    double doubt;
+
+    /** Whether the axis stood at full scale at the last sample. */
+    boolean clips() {
+        return clips;
+    }
+
+    /**
+     * Tells how a stretch at full scale that begins with the next sample will end.
+     *
+     * @param exitSlope how fast the rate falls after it, rad/s²
+     * @param seconds from the last sample before it to the first after it, s
+     */
+    void plan(double exitSlope, double seconds) {
+        planned = true;
+        plannedExitSlope = exitSlope;
+        plannedTime = seconds;
+    }
+
+    /** Takes the axis' reading (rad/s) over {@code seconds}. */
+    void next(double reading, boolean atFullScale, double seconds) {
+        added = 0;
+        doubt = 0;
+        lastRate = rate;
+        rate = reading;
+        if (atFullScale) {
+            clip(seconds);
+        } else if (clips) {
+            clips = false;
+            ended = !planned;
+            time += seconds;
+            if (planned) {
+                doubt = off(area(plannedExitSlope, plannedTime), plannedTime);
+                planned = false;
+            }
+        } else if (ended) {
+            ended = false;
+            makeUp(Math.signum(level) * (lastRate - rate) / seconds);
+        }
+        slope = seconds > 0 ? (rate - lastRate) / seconds : 0;
+    }
+
+    private void clip(double seconds) {
+        if (!clips) {
+            if (ended) {
+                // back at full scale at once: the slope after it was not seen
+                ended = false;
+                makeUp(entrySlope);
+            }
+            clips = true;
+            level = rate;
+            entrySlope = Math.max(0, Math.signum(level) * slope);
+            time = 0;
+        }
+        time += seconds;
+        if (planned) {
+            double u = time / plannedTime;
+            double height = entrySlope * u * (1 - u) * (1 - u) + Math.max(0, plannedExitSlope) * u * u * (1 - u);
+            double whole = (entrySlope + Math.max(0, plannedExitSlope)) * plannedTime * plannedTime / 12;
+            double believed = whole > 0 ? area(plannedExitSlope, plannedTime) / whole : 0;
+            added = Math.signum(level) * believed * height * plannedTime * seconds;
+        } else if (time > LONGEST) {
+            doubt = UNKNOWN_SHARE * Math.abs(rate) * seconds;
+        }
+    }
+
+    private void makeUp(double exitSlope) {
+        if (time <= LONGEST) {
+            double area = area(exitSlope, time);
+            added = Math.signum(level) * area;
+            doubt = off(area, time);
+        }
+    }
+
+    private double area(double exitSlope, double seconds) {
+        double area = SHARE * seconds * seconds * (entrySlope + Math.max(0, exitSlope)) / 12;
+        return Math.min(area, MOST * Math.abs(level) * seconds);
+    }
+
+    private static double off(double area, double seconds) {
+        return OFF_SHARE * area + OFF_RATE * seconds;
+    }
+}

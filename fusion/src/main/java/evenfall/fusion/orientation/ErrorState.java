@@ -1,0 +1,201 @@
+package evenfall.fusion.orientation;
+
+import java.util.Arrays;
+
+/**
+ * Kalman filter over the errors of what a strapdown integration carries: tilt (2, world axes x and y), speed (3), place
+ * (3), the gyroscope's bias (3) and matrix (9, by rows), the accelerometer's offset (3) and scale (3).
+ *
+ * <p>The errors are zero after each {@link #correction} has been taken over, so only their covariance is kept. The
+ * heading is no part: nothing tells it, and turning the world about the vertical changes nothing else.
+ */
+final class ErrorState {
+
+    static final int TILT = 0;
+    static final int SPEED = 2;
+    static final int PLACE = 5;
+    static final int BIAS = 8;
+    static final int MATRIX = 11;
+    static final int OFFSET = 20;
+    static final int SCALE = 23;
+    static final int SIZE = 26;
+
+    /** Those that change quickly: tilt, speed and place. */
+    static final int QUICK = 8;
+
+    private final MotionParams params;
+
+    /** Covariance by rows. */
+    final double[] covariance = new double[SIZE * SIZE];
+
+    /** What the looks of this block have found so far. */
+    final double[] correction = new double[SIZE];
+
+    private final double[] next = new double[QUICK * SIZE];
+    private final double[] middle = new double[2 * SIZE];
+    private final double[] gain = new double[SIZE];
+
+    ErrorState(MotionParams params) {
+        this.params = params;
+        constant(BIAS, 3, params.biasStart());
+        constant(MATRIX, 9, params.gyroCross());
+        for (int axis = 0; axis < 3; axis++) {
+            constant(MATRIX + 4 * axis, 1, params.gyroScale());
+        }
+        constant(OFFSET, 3, params.offsetStart());
+        constant(SCALE, 3, params.forceScale());
+    }
+
+    private void constant(int from, int count, double sigma) {
+        for (int i = from; i < from + count; i++) {
+            covariance[i * SIZE + i] = sigma * sigma;
+        }
+    }
+
+    double variance(int i) {
+        return covariance[i * SIZE + i];
+    }
+
+    void addVariance(int i, double variance) {
+        covariance[i * SIZE + i] += variance;
+    }
+
+    /** Forgets tilt, speed and place, each with the constants' share in it. */
+    void forgetQuick() {
+        Arrays.fill(covariance, 0, QUICK * SIZE, 0);
+        for (int i = QUICK; i < SIZE; i++) {
+            Arrays.fill(covariance, i * SIZE, i * SIZE + QUICK, 0);
+        }
+    }
+
+    /** Lets a block pass. */
+    void pass(BlockSums block) {
+        carryRows(block);
+        carryColumns(block);
+        addNoise(block);
+        Arrays.fill(correction, 0);
+    }
+
+    /** The quick rows of the transition times the covariance, into {@link #next}. */
+    private void carryRows(BlockSums b) {
+        double[] p = covariance;
+        double[] n = next;
+        for (int i = 0; i < 2; i++) {
+            System.arraycopy(p, i * SIZE, n, i * SIZE, SIZE);
+            for (int k = 0; k < 3; k++) {
+                add(n, i * SIZE, -b.turn[3 * i + k], p, (BIAS + k) * SIZE);
+            }
+            for (int k = 0; k < 9; k++) {
+                add(n, i * SIZE, -b.turnByRate[9 * i + k], p, (MATRIX + k) * SIZE);
+            }
+            for (int j = 0; j < SIZE; j++) {
+                middle[i * SIZE + j] = 0.5 * (p[i * SIZE + j] + n[i * SIZE + j]);
+            }
+        }
+        System.arraycopy(p, SPEED * SIZE, n, SPEED * SIZE, 3 * SIZE);
+        add(n, SPEED * SIZE, b.forceZ, middle, SIZE);
+        add(n, (SPEED + 1) * SIZE, -b.forceZ, middle, 0);
+        add(n, (SPEED + 2) * SIZE, b.forceY, middle, 0);
+        add(n, (SPEED + 2) * SIZE, -b.forceX, middle, SIZE);
+        for (int i = 0; i < 3; i++) {
+            int row = (SPEED + i) * SIZE;
+            for (int k = 0; k < 3; k++) {
+                add(n, row, -b.turn[3 * i + k], p, (OFFSET + k) * SIZE);
+                add(n, row, -b.turnByForce[3 * i + k], p, (SCALE + k) * SIZE);
+            }
+            int place = (PLACE + i) * SIZE;
+            double half = b.seconds / 2;
+            for (int j = 0; j < SIZE; j++) {
+                n[place + j] = p[place + j] + half * (p[row + j] + n[row + j]);
+            }
+        }
+    }
+
+    private static void add(double[] to, int at, double factor, double[] from, int start) {
+        for (int j = 0; j < SIZE; j++) {
+            to[at + j] += factor * from[start + j];
+        }
+    }
+
+    /** The quick columns of {@link #next} times the transition, and both into the covariance. */
+    private void carryColumns(BlockSums b) {
+        double[] p = covariance;
+        double[] n = next;
+        double half = b.seconds / 2;
+        for (int i = 0; i < QUICK; i++) {
+            int row = i * SIZE;
+            double tx = n[row];
+            double ty = n[row + 1];
+            for (int k = 0; k < 3; k++) {
+                tx -= b.turn[k] * n[row + BIAS + k];
+                ty -= b.turn[3 + k] * n[row + BIAS + k];
+            }
+            for (int k = 0; k < 9; k++) {
+                tx -= b.turnByRate[k] * n[row + MATRIX + k];
+                ty -= b.turnByRate[9 + k] * n[row + MATRIX + k];
+            }
+            double mx = 0.5 * (n[row] + tx);
+            double my = 0.5 * (n[row + 1] + ty);
+            p[row] = tx;
+            p[row + 1] = ty;
+            for (int c = 0; c < 3; c++) {
+                double before = n[row + SPEED + c];
+                double v = before + (c == 0 ? my * b.forceZ : c == 1 ? -mx * b.forceZ : mx * b.forceY - my * b.forceX);
+                for (int k = 0; k < 3; k++) {
+                    v -= b.turn[3 * c + k] * n[row + OFFSET + k] + b.turnByForce[3 * c + k] * n[row + SCALE + k];
+                }
+                p[row + SPEED + c] = v;
+                p[row + PLACE + c] = n[row + PLACE + c] + half * (before + v);
+            }
+            System.arraycopy(n, row + QUICK, p, row + QUICK, SIZE - QUICK);
+            for (int j = QUICK; j < SIZE; j++) {
+                p[j * SIZE + i] = n[row + j];
+            }
+        }
+    }
+
+    private void addNoise(BlockSums b) {
+        double turn = square(params.turnNoise()) * b.seconds + square(params.unevenTurn()) * b.unevenTurn;
+        addVariance(TILT, turn + b.doubtXX);
+        addVariance(TILT + 1, turn + b.doubtYY);
+        covariance[1] += b.doubtXY;
+        covariance[SIZE] += b.doubtXY;
+        double speed = square(params.speedNoise()) * b.seconds + square(params.unevenForce()) * b.unevenForce;
+        double bias = square(params.biasDrift()) * b.seconds;
+        double offset = square(params.offsetDrift()) * b.seconds;
+        for (int k = 0; k < 3; k++) {
+            addVariance(SPEED + k, speed);
+            addVariance(BIAS + k, bias);
+            addVariance(OFFSET + k, offset);
+        }
+    }
+
+    /**
+     * Takes a look at one part.
+     *
+     * @param part which
+     * @param value what the part is seen to be, beside what is held before this block's looks
+     * @param variance of that
+     * @param log told of it
+     */
+    void look(int part, double value, double variance, LookLog log) {
+        double[] p = covariance;
+        double[] k = gain;
+        double scale = 1 / (p[part * SIZE + part] + variance);
+        double surprise = value - correction[part];
+        System.arraycopy(p, part * SIZE, k, 0, SIZE);
+        for (int i = 0; i < SIZE; i++) {
+            double f = k[i] * scale;
+            correction[i] += f * surprise;
+            int row = i * SIZE;
+            for (int j = 0; j < SIZE; j++) {
+                p[row + j] -= f * k[j];
+            }
+        }
+        log.look(part, surprise * scale, k, scale);
+    }
+
+    static double square(double value) {
+        return value * value;
+    }
+}
