@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** The orientation filters on offer. */
 public enum FilterKind {
-    /** Low-pass in an inertial frame, forward and backward; may look ahead. */
+    /** Error-state filter over tilt, speed and place, smoothed backward; may look ahead. */
     TWO_PASS,
     /** The causal twin of {@link #TWO_PASS}. */
     LIVE,

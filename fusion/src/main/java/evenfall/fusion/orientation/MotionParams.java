@@ -2,8 +2,7 @@ package evenfall.fusion.orientation;
 
 /**
  * What the error-state filter is told, free of any sample rate. Each is one standard deviation unless said. They were
- * chosen on development data (see the method page); halving or doubling any of them changes the errors there by a few
- * percent.
+ * chosen on development data (see the method page), where the errors lie flat about them.
  *
  * @param blockTime time between two looks at speed and place, s
  * @param startTime time over which the mean force alone tells the tilt at the start, s
@@ -67,12 +66,12 @@ record MotionParams(
                 0.3,
                 Math.toRadians(1.2),
                 Math.toRadians(0.007),
-                0.007,
-                0.005,
+                0.014,
+                0.01,
                 0.04,
                 5e-4,
                 0.005,
-                Math.toRadians(0.02),
+                Math.toRadians(0.04),
                 0.01,
                 0.3,
                 0.3,

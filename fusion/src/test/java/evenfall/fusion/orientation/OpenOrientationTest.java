@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The filters on the {@link OpenTrials}. The published filter's own program reaches 0.552 deg causal and 0.306 deg offline
- * on these trials (0.684 and 0.466 as it comes). No parameter was tuned on them: the filter's are the published ones.
+ * on these trials (0.684 and 0.466 as it comes). They are development data: one set of parameters was chosen on these, on
+ * changed versions of them and on other recordings (see the method page).
  */
 class OpenOrientationTest {
 
@@ -30,10 +31,10 @@ class OpenOrientationTest {
             addErrors(trial, FilterKind.MADGWICK, madgwick);
             addErrors(trial, FilterKind.COMPLEMENTARY, complementary);
         }
-        assertThat(live[0]).isLessThan(0.348);
-        assertThat(twoPass[0]).isLessThan(0.253);
-        assertThat(live[1]).isLessThan(0.686);
-        assertThat(twoPass[1]).isLessThan(0.468);
+        assertThat(live[0]).isLessThan(0.357);
+        assertThat(twoPass[0]).isLessThan(0.250);
+        assertThat(live[1]).isLessThan(0.508);
+        assertThat(twoPass[1]).isLessThan(0.449);
         // the default has to beat the plain filters clearly
         assertThat(madgwick[0]).isBetween(2 * live[0], 2.5);
         assertThat(complementary[0]).isBetween(2 * live[0], 7.0);
