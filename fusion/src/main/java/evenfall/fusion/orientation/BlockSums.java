@@ -32,6 +32,9 @@ final class BlockSums {
     /** Variance of speed that unevenness adds, (m/s)², before its share. */
     double unevenForce;
 
+    /** Speed that clipped force may have hidden, m/s. */
+    double hiddenSpeed;
+
     /** Variance of tilt that doubtful turns add, rad². */
     double doubtXX;
 
@@ -48,6 +51,7 @@ final class BlockSums {
         forceZ = 0;
         unevenTurn = 0;
         unevenForce = 0;
+        hiddenSpeed = 0;
         doubtXX = 0;
         doubtXY = 0;
         doubtYY = 0;

@@ -160,7 +160,9 @@ final class ErrorState {
         addVariance(TILT + 1, turn + b.doubtYY);
         covariance[1] += b.doubtXY;
         covariance[SIZE] += b.doubtXY;
-        double speed = square(params.speedNoise()) * b.seconds + square(params.unevenForce()) * b.unevenForce;
+        double speed = square(params.speedNoise()) * b.seconds
+                + square(params.unevenForce()) * b.unevenForce
+                + square(b.hiddenSpeed);
         double bias = square(params.biasDrift()) * b.seconds;
         double offset = square(params.offsetDrift()) * b.seconds;
         for (int k = 0; k < 3; k++) {

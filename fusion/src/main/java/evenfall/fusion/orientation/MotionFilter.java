@@ -30,8 +30,14 @@ final class MotionFilter implements OrientationFilter {
     /** Time over which a place at rest is drawn to 0, s m². */
     private static final double REST_PLACE_TIME = 1;
 
+    /** A gap may hide a whole impact, which lasts about so long, s. */
+    private static final double IMPACT_TIME = 0.1;
+
     /** How far a body may go in a gap though nothing speeds it up, m in the first second. */
     private static final double GAP_PLACE = 0.3;
+
+    /** Share of a clipped force that may have been hidden. */
+    private static final double HIDDEN_SHARE = 0.5;
 
     private final MotionParams params;
     private final LookLog log;
@@ -57,6 +63,7 @@ final class MotionFilter implements OrientationFilter {
     private int seen;
     private boolean begun;
     private boolean starting;
+    private boolean forceClips;
 
     MotionFilter(MotionParams params, double rateHz, LookLog log) {
         this.params = params;
@@ -103,6 +110,10 @@ final class MotionFilter implements OrientationFilter {
             out.toMatrix(matrix);
             sums.add(matrix, seconds, rx, ry, rz, ax, ay, az);
             carry(seconds, fx, fy, fz);
+            if (forceClips) {
+                sums.hiddenSpeed += HIDDEN_SHARE * Math.sqrt(ax * ax + ay * ay + az * az) * seconds;
+                forceClips = false;
+            }
             roughness(seconds, ax, ay, az, gx, gy, gz);
             samples++;
         }
@@ -231,6 +242,11 @@ final class MotionFilter implements OrientationFilter {
     }
 
     @Override
+    public void forceClips() {
+        forceClips = true;
+    }
+
+    @Override
     public void gap(double seconds, double doubt) {
         boolean wasStarting = starting;
         if (wasStarting) {
@@ -244,9 +260,8 @@ final class MotionFilter implements OrientationFilter {
             beginStart(tilt);
             return;
         }
-        double most = Math.min(seconds, 1);
-        double gain = params.gapForce() * most;
-        double way = gain * seconds / 2 + GAP_PLACE * most;
+        double gain = params.gapForce() * Math.min(seconds, IMPACT_TIME);
+        double way = gain * seconds / 2 + GAP_PLACE * Math.min(seconds, 1);
         for (int axis = 0; axis < 3; axis++) {
             errors.addVariance(SPEED + axis, square(gain));
             errors.addVariance(PLACE + axis, square(way));

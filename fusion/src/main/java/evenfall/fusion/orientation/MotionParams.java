@@ -28,7 +28,7 @@ package evenfall.fusion.orientation;
  * @param restSpeed speed at rest, m/s
  * @param restTurn turn rate at rest, over one second, rad/s
  * @param lost tilt beyond which the filter starts anew, rad
- * @param gapForce how fast speed may change unseen, m/s²
+ * @param gapForce how fast speed may change unseen for the length of an impact, m/s²
  */
 record MotionParams(
         double blockTime,
@@ -66,12 +66,12 @@ record MotionParams(
                 0.3,
                 Math.toRadians(1.2),
                 Math.toRadians(0.007),
-                0.014,
-                0.01,
+                0.0105,
+                0.0075,
                 0.04,
                 5e-4,
                 0.005,
-                Math.toRadians(0.04),
+                Math.toRadians(0.03),
                 0.01,
                 0.3,
                 0.3,
@@ -83,6 +83,6 @@ record MotionParams(
                 0.01,
                 Math.toRadians(0.1),
                 1,
-                1);
+                15);
     }
 }

@@ -30,6 +30,9 @@ public interface OrientationFilter {
      */
     default void doubt(double x, double y, double z) {}
 
+    /** Tells that the next sample's specific force stood at full scale. */
+    default void forceClips() {}
+
     /**
      * Tells that time is missing before the next sample.
      *

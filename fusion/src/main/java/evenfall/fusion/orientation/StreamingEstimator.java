@@ -47,6 +47,9 @@ public final class StreamingEstimator {
 
     /** Takes sample {@code i} of a stream. */
     void add(SensorStream stream, int i) {
+        if (stream.accelerationClipped(i)) {
+            filter.forceClips();
+        }
         add(
                 stream.time(i),
                 stream.ax(i),

@@ -14,6 +14,9 @@ final class TwoPassEstimator {
         SampleFeed feed = new SampleFeed(rateHz, true);
         for (int i = 0; i < stream.size(); i++) {
             feed.next(stream, i);
+            if (stream.accelerationClipped(i)) {
+                filter.forceClips();
+            }
             feed.into(filter, stream.ax(i), stream.ay(i), stream.az(i));
             if (filter.isStarting()) {
                 // the history lays on the tilt once the start is over
