@@ -5,6 +5,7 @@ import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 
 /**
@@ -25,7 +26,7 @@ public final class StrapGiveFinder {
     private static final double ROOM_S = 0.25;
 
     /** Usual give, rad per m/s²: 0.3 deg per g (common practice, no source). */
-    private static final double USUAL_GIVE = Math.toRadians(0.3) / 9.80665;
+    private static final double USUAL_GIVE = Math.toRadians(0.3) / Gravity.STANDARD;
     /**
      * A strap's own frequency lies not far above the band, where it gives more than under a slow force: by a third at half
      * of it, more than twice at three quarters. Half of what the band says is left for slow forces.

@@ -23,7 +23,7 @@ record HiddenContact(double contactS, double sigmaS, double speed, double height
     /** Forces do not rise on a straight line: this part of the time since contact may be wrong. */
     private static final double SHAPE_SIGMA = 0.25;
     /** How fast the force rises on simulated feet when it leaves the noise, m/s³, and in which part that may be wrong. */
-    private static final double USUAL_RISE = 0.35 * Gravity.STANDARD / 0.0027;
+    private static final double USUAL_RISE = MomentFinder.CONTACT_RISE / MomentFinder.CONTACT_RISE_S;
 
     private static final double USUAL_RISE_SIGMA = 0.5;
     /** How sure the difference of the speeds on both sides is, m/s. */

@@ -12,7 +12,10 @@ import org.jspecify.annotations.Nullable;
 final class MomentFinder {
 
     /** Force on the ground is told from ringing of the strap by this much above flight, m/s². */
-    private static final double CONTACT_RISE = 0.35 * Gravity.STANDARD;
+    static final double CONTACT_RISE = 0.35 * Gravity.STANDARD;
+
+    /** So long after first touch the force of simulated feet has risen by that, s. */
+    static final double CONTACT_RISE_S = 0.0027;
 
     private static final double BEFORE_CONTACT_S = 0.05;
     /** The event's contact is smoothed and comes late by less than this, s; */
@@ -90,7 +93,7 @@ final class MomentFinder {
      * simulated feet at 100 to 400 Hz.
      */
     private double contactLag() {
-        return 0.0027 - 0.43 / motion.stream().rateHz();
+        return CONTACT_RISE_S - 0.43 / motion.stream().rateHz();
     }
 
     private double medianBefore(int i) {

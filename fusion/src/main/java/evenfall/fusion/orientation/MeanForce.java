@@ -1,9 +1,9 @@
 package evenfall.fusion.orientation;
 
+import evenfall.ingest.recording.Gravity;
+
 /** The tilt that the mean of all force since a start tells, in the frame that the turn rate alone carries along. */
 final class MeanForce {
-
-    private static final double GRAVITY = 9.80665;
 
     /**
      * Seconds of force that tell the tilt as well as a doubt of 1 rad does: a body whose speed changes by 0.5 m/s
@@ -34,7 +34,7 @@ final class MeanForce {
         seconds = doubt > 0 ? Math.min(TELLING / doubt, seconds) : 0;
         x = 0;
         y = 0;
-        z = seconds * GRAVITY;
+        z = seconds * Gravity.STANDARD;
     }
 
     void add(double duration, double fx, double fy, double fz) {

@@ -9,6 +9,8 @@ import static evenfall.fusion.orientation.ErrorState.SPEED;
 import static evenfall.fusion.orientation.ErrorState.TILT;
 import static evenfall.fusion.orientation.ErrorState.square;
 
+import evenfall.ingest.recording.Gravity;
+
 /**
  * Orientation by strapdown integration of turn, speed and place, whose errors a Kalman filter holds and takes out: a
  * body's speed is near 0 and it stays near its place, weakly, and surely at rest ({@link ErrorState},
@@ -18,8 +20,6 @@ import static evenfall.fusion.orientation.ErrorState.square;
  * ({@link MeanForce}). The method page has the formulas and what was tried.
  */
 final class MotionFilter implements OrientationFilter {
-
-    private static final double GRAVITY = 9.80665;
 
     /** Tilt, speed and place where a start ends in a rest: rad, m/s, m. */
     private static final double REST_TILT = Math.toRadians(1);
@@ -128,7 +128,7 @@ final class MotionFilter implements OrientationFilter {
         sums.forceX += x;
         sums.forceY += y;
         sums.forceZ += z;
-        z -= GRAVITY * seconds;
+        z -= Gravity.STANDARD * seconds;
         place[0] += (speed[0] + x / 2) * seconds;
         place[1] += (speed[1] + y / 2) * seconds;
         place[2] += (speed[2] + z / 2) * seconds;
