@@ -1,9 +1,11 @@
 package evenfall.ingest.recorder;
 
+import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.serial.Port;
 import evenfall.ingest.wire.LineCounts;
 import evenfall.ingest.wire.LineDecoder;
+import evenfall.ingest.wire.SampleReceiver;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -29,6 +31,7 @@ public final class WireRecorder implements AutoCloseable {
     private static final int BUFFER = 1 << 16;
 
     private final WireStreams streams = new WireStreams();
+    private final SampleQueue queue = new SampleQueue();
     private final List<PortReader> readers = new ArrayList<>();
     private final List<Thread> threads = new ArrayList<>();
     private final CountDownLatch ended;
@@ -63,6 +66,23 @@ public final class WireRecorder implements AutoCloseable {
         synchronized (streams) {
             return streams.recording("the port");
         }
+    }
+
+    /**
+     * Hands over the samples that came since the last time, in order of arrival; the cost goes with their number alone,
+     * and nobody who reads a port waits meanwhile. For one looker-on: what was handed over is not kept here. When nobody
+     * looks for more than {@value SampleQueue#MOST} samples, later ones are left out of this (see {@link #missed}), never
+     * of the files.
+     *
+     * @return how many samples that were
+     */
+    public int drainTo(SampleReceiver receiver) {
+        return queue.drainTo(receiver);
+    }
+
+    /** Samples that {@link #drainTo} will never give, since nobody looked for too long. */
+    public long missed() {
+        return queue.missed();
     }
 
     /** What became of all lines so far. */
@@ -139,7 +159,7 @@ public final class WireRecorder implements AutoCloseable {
 
         private final Port port;
         private final PortFile file;
-        private final LineDecoder decoder = new LineDecoder(streams);
+        private final LineDecoder decoder = new LineDecoder(this::give);
         private volatile boolean gone;
         private volatile @Nullable IOException failure;
 
@@ -175,6 +195,11 @@ public final class WireRecorder implements AutoCloseable {
             } finally {
                 ended.countDown();
             }
+        }
+
+        private void give(Place place, double timeS, double ax, double ay, double az, double gx, double gy, double gz) {
+            streams.sample(place, timeS, ax, ay, az, gx, gy, gz);
+            queue.sample(place, timeS, ax, ay, az, gx, gy, gz);
         }
 
         /** When the program is told to end, ports may be closed a moment before the recorder hears of it. */
