@@ -7,8 +7,9 @@ import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.ingest.wire.LineCounts;
-import evenfall.ingest.wire.LineDecoder;
+import evenfall.ingest.wire.EitherDecoder;
+import evenfall.ingest.wire.WireCounts;
+import evenfall.ingest.wire.WireDecoder;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
 import java.io.InputStream;
@@ -78,7 +79,7 @@ public final class KeptRecording {
         WireStreams streams = new WireStreams();
         List<Finding> findings = new ArrayList<>();
         for (Path file : files) {
-            LineDecoder decoder = new LineDecoder(streams);
+            WireDecoder decoder = new EitherDecoder(streams);
             decode(file, decoder, progress);
             refused(file, decoder.counts(), findings);
         }
@@ -96,7 +97,7 @@ public final class KeptRecording {
                 new SensorRecording(pelvis.source(), pelvis.stream(), pelvis.axes(), all), recording.upperBack());
     }
 
-    private static void decode(Path file, LineDecoder decoder, Progress progress) throws IOException {
+    private static void decode(Path file, WireDecoder decoder, Progress progress) throws IOException {
         long size = Math.max(1, Files.size(file));
         long done = 0;
         byte[] buffer = new byte[BUFFER];
@@ -110,7 +111,7 @@ public final class KeptRecording {
         decoder.end();
     }
 
-    private static void refused(Path file, LineCounts counts, List<Finding> findings) {
+    private static void refused(Path file, WireCounts counts, List<Finding> findings) {
         if (counts.bad() > 0) {
             double share = (double) counts.bad() / (counts.bad() + counts.good());
             findings.add(new Finding(

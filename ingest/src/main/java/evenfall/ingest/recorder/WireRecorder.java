@@ -1,11 +1,11 @@
 package evenfall.ingest.recorder;
 
-import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.serial.Port;
-import evenfall.ingest.wire.LineCounts;
-import evenfall.ingest.wire.LineDecoder;
+import evenfall.ingest.wire.EitherDecoder;
 import evenfall.ingest.wire.SampleReceiver;
+import evenfall.ingest.wire.WireCounts;
+import evenfall.ingest.wire.WireDecoder;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -30,8 +30,8 @@ public final class WireRecorder implements AutoCloseable {
     private static final long GRACE_MS = 200;
     private static final int BUFFER = 1 << 16;
 
-    private final WireStreams streams = new WireStreams();
     private final SampleQueue queue = new SampleQueue();
+    private final WireStreams streams = new WireStreams(queue);
     private final List<PortReader> readers = new ArrayList<>();
     private final List<Thread> threads = new ArrayList<>();
     private final CountDownLatch ended;
@@ -86,18 +86,13 @@ public final class WireRecorder implements AutoCloseable {
     }
 
     /** What became of all lines so far. */
-    public LineCounts counts() {
+    public WireCounts counts() {
         synchronized (streams) {
-            long good = 0;
-            long damaged = 0;
-            long unreadable = 0;
+            WireCounts counts = WireCounts.NONE;
             for (PortReader reader : readers) {
-                LineCounts counts = reader.decoder.counts();
-                good += counts.good();
-                damaged += counts.damaged();
-                unreadable += counts.unreadable();
+                counts = counts.plus(reader.decoder.counts());
             }
-            return new LineCounts(good, damaged, unreadable);
+            return counts;
         }
     }
 
@@ -159,7 +154,7 @@ public final class WireRecorder implements AutoCloseable {
 
         private final Port port;
         private final PortFile file;
-        private final LineDecoder decoder = new LineDecoder(this::give);
+        private final WireDecoder decoder = new EitherDecoder(streams);
         private volatile boolean gone;
         private volatile @Nullable IOException failure;
 
@@ -195,11 +190,6 @@ public final class WireRecorder implements AutoCloseable {
             } finally {
                 ended.countDown();
             }
-        }
-
-        private void give(Place place, double timeS, double ax, double ay, double az, double gx, double gy, double gz) {
-            streams.sample(place, timeS, ax, ay, az, gx, gy, gz);
-            queue.sample(place, timeS, ax, ay, az, gx, gy, gz);
         }
 
         /** When the program is told to end, ports may be closed a moment before the recorder hears of it. */

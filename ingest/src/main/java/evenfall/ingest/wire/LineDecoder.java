@@ -1,6 +1,5 @@
 package evenfall.ingest.wire;
 
-import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Gravity;
 
 /**
@@ -13,7 +12,7 @@ import evenfall.ingest.recording.Gravity;
  * begin with {@code #} are passed over. What stands before the first line end may be half a line, so it is not held
  * against the port when it cannot be read. Not safe for use from several threads.
  */
-public final class LineDecoder {
+public final class LineDecoder implements WireDecoder {
 
     /** A longer line is no sample, bytes. */
     public static final int LONGEST = 192;
@@ -26,7 +25,7 @@ public final class LineDecoder {
     private static final double IMPOSSIBLE_TURN_RATE = Math.toRadians(20_000);
     private static final double LATEST_MS = 1e13;
 
-    private final SampleReceiver receiver;
+    private final WireReceiver receiver;
     private final byte[] line = new byte[LONGEST];
     private final DecimalField field = new DecimalField();
     private final double[] values = new double[7];
@@ -35,17 +34,18 @@ public final class LineDecoder {
     private boolean first = true;
     private Trust trust = Trust.UNDECIDED;
     private final double[] waiting = new double[7];
-    private Place waitingPlace = Place.PELVIS;
+    private int waitingSensor;
     private long good;
     private long damaged;
     private long unreadable;
+    private long lost;
 
     /** A decoder that hands samples to {@code receiver}. */
-    public LineDecoder(SampleReceiver receiver) {
+    public LineDecoder(WireReceiver receiver) {
         this.receiver = receiver;
     }
 
-    /** Takes {@code bytes[from..to)}, cut anywhere. */
+    @Override
     public void accept(byte[] bytes, int from, int to) {
         for (int i = from; i < to; i++) {
             byte b = bytes[i];
@@ -60,6 +60,7 @@ public final class LineDecoder {
     }
 
     /** The bytes have come to their end: what is left is a whole line only if it carries its checksum. */
+    @Override
     public void end() {
         if (length >= CHECKSUM_LENGTH && line[length - CHECKSUM_LENGTH] == '*') {
             endLine();
@@ -68,13 +69,13 @@ public final class LineDecoder {
         tooLong = false;
         if (trust == Trust.WAITING) {
             trust = Trust.PLAIN;
-            give(waitingPlace, waiting);
+            give(waitingSensor, waiting);
         }
     }
 
-    /** What became of the lines so far. */
-    public LineCounts counts() {
-        return new LineCounts(good, damaged, unreadable);
+    @Override
+    public WireCounts counts() {
+        return new WireCounts(good, damaged, unreadable, lost);
     }
 
     private void endLine() {
@@ -87,16 +88,25 @@ public final class LineDecoder {
         }
         boolean half = first;
         first = false;
-        if (rubbish) {
-            unreadable += half ? 0 : 1;
+        Outcome outcome = rubbish ? Outcome.UNREADABLE : read(end);
+        if (outcome == Outcome.SAMPLE || half) {
             return;
         }
-        Outcome outcome = read(end);
-        if (outcome == Outcome.DAMAGED && !half) {
-            damaged++;
-        } else if (outcome == Outcome.UNREADABLE && !half) {
-            unreadable++;
+        damaged += outcome == Outcome.DAMAGED ? 1 : 0;
+        unreadable += outcome == Outcome.UNREADABLE ? 1 : 0;
+        if (begun(end)) {
+            lose(line[0]);
         }
+    }
+
+    /** Whether the line, whatever became of it, was begun as a sample. */
+    private boolean begun(int end) {
+        return end > 1 && (line[0] == 'P' || line[0] == 'B') && line[1] == ',';
+    }
+
+    private void lose(int sensor) {
+        lost++;
+        receiver.lost(sensor, 1);
     }
 
     private Outcome read(int end) {
@@ -109,30 +119,34 @@ public final class LineDecoder {
         } else if (trust == Trust.CHECKSUMS) {
             return Outcome.DAMAGED;
         }
-        if (body < 2 || (line[0] != 'P' && line[0] != 'B') || line[1] != ',' || !numbers(body) || !possible()) {
+        if (!begun(body) || !numbers(body) || !possible()) {
             return Outcome.UNREADABLE;
         }
-        Place place = line[0] == 'P' ? Place.PELVIS : Place.UPPER_BACK;
+        // The letters of the text form are the numbers of their sensors.
+        int sensor = line[0];
         if (body < end) {
-            damaged += trust == Trust.WAITING ? 1 : 0;
+            if (trust == Trust.WAITING) {
+                damaged++;
+                lose(waitingSensor);
+            }
             trust = Trust.CHECKSUMS;
         } else if (trust == Trust.UNDECIDED) {
             trust = Trust.WAITING;
-            waitingPlace = place;
+            waitingSensor = sensor;
             System.arraycopy(values, 0, waiting, 0, values.length);
             return Outcome.SAMPLE;
         } else if (trust == Trust.WAITING) {
             trust = Trust.PLAIN;
-            give(waitingPlace, waiting);
+            give(waitingSensor, waiting);
         }
-        give(place, values);
+        give(sensor, values);
         return Outcome.SAMPLE;
     }
 
-    private void give(Place place, double[] row) {
+    private void give(int sensor, double[] row) {
         good++;
         receiver.sample(
-                place,
+                sensor,
                 row[0] / 1000,
                 row[1] * Gravity.STANDARD,
                 row[2] * Gravity.STANDARD,

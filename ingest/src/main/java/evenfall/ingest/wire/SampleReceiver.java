@@ -2,7 +2,7 @@ package evenfall.ingest.wire;
 
 import evenfall.ingest.place.Place;
 
-/** Takes samples as they are read from the wire. */
+/** Takes samples by the place of their sensor. */
 @FunctionalInterface
 public interface SampleReceiver {
 

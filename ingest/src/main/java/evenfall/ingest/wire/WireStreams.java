@@ -1,47 +1,89 @@
 package evenfall.ingest.wire;
 
-import evenfall.ingest.finding.Finding;
-import evenfall.ingest.finding.FindingCode;
-import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Collects the samples of both sensors as they come from the wire into a recording. Not safe for use from several
- * threads.
+ * Collects the samples of all sensors as they come from the wire into a recording. A sensor whose place is not known yet
+ * is collected too and joins the recording, from its beginning, when it is {@link #place placed}. Not safe for use from
+ * several threads.
  *
  * <p>A sample whose time lies before that of the one before it is left out. When a sensor's clock jumps back by more
- * than {@value #RESTART_S} s the sensor has started anew: its time goes on from where it was, and a finding says so.
+ * than 1 s the sensor has started anew: its time goes on from where it was, and a finding says so.
  */
-public final class WireStreams implements SampleReceiver {
+public final class WireStreams implements WireReceiver {
 
-    private static final double RESTART_S = 1;
+    /** Further sensors are not listened to: nobody wears so many. */
+    public static final int MOST_SENSORS = 16;
 
-    private final Map<Place, Sensor> sensors = new EnumMap<>(Place.class);
+    private final List<SensorTrack> tracks = new ArrayList<>();
+    private final SampleReceiver placed;
+
+    /** Collects only. */
+    public WireStreams() {
+        this((place, timeS, ax, ay, az, gx, gy, gz) -> {});
+    }
+
+    /**
+     * Collects, and hands every sample on whose place is known, with the time it has in the recording; when a sensor is
+     * placed, all it has sent before.
+     */
+    public WireStreams(SampleReceiver placed) {
+        this.placed = placed;
+    }
 
     @Override
-    public void sample(Place place, double timeS, double ax, double ay, double az, double gx, double gy, double gz) {
-        Sensor sensor = sensors.get(place);
-        if (sensor == null) {
-            sensor = new Sensor();
-            sensors.put(place, sensor);
+    public void sample(int sensor, double timeS, double ax, double ay, double az, double gx, double gy, double gz) {
+        SensorTrack track = track(sensor);
+        if (track == null || !track.add(timeS, ax, ay, az, gx, gy, gz)) {
+            return;
         }
-        sensor.add(timeS, ax, ay, az, gx, gy, gz);
+        Place place = track.place();
+        if (place != null) {
+            placed.sample(place, track.lastS(), ax, ay, az, gx, gy, gz);
+        }
+    }
+
+    @Override
+    public void lost(int sensor, long samples) {
+        SensorTrack track = track(sensor);
+        if (track != null) {
+            track.lost(samples);
+        }
     }
 
     /** Samples of {@code place} so far. */
     public int size(Place place) {
-        Sensor sensor = sensors.get(place);
-        return sensor == null ? 0 : sensor.builder.size();
+        SensorTrack track = at(place);
+        return track == null ? 0 : track.size();
+    }
+
+    /** Numbers of the sensors that have sent samples and whose place is not known, in the order they were first heard. */
+    public List<Integer> unplaced() {
+        return tracks.stream()
+                .filter(track -> track.place() == null && track.size() > 0)
+                .map(SensorTrack::sensor)
+                .toList();
+    }
+
+    /** Says where a sensor is. Another sensor that was there has no place from now on. */
+    public void place(int sensor, Place place) {
+        SensorTrack before = at(place);
+        SensorTrack track = track(sensor);
+        if (track == null || track == before) {
+            return;
+        }
+        if (before != null) {
+            before.place(null);
+        }
+        track.place(place);
+        handOn(track, place);
     }
 
     /**
@@ -57,72 +99,48 @@ public final class WireStreams implements SampleReceiver {
     }
 
     private @Nullable SensorRecording recording(Place place, String source) {
-        Sensor sensor = sensors.get(place);
-        return sensor == null
-                ? null
-                : new SensorRecording(source, sensor.builder.findClipping().build(), null, sensor.findings(place));
+        SensorTrack track = at(place);
+        return track == null || track.size() == 0 ? null : track.recording(source);
     }
 
-    private static final class Sensor {
+    private void handOn(SensorTrack track, Place place) {
+        if (track.size() == 0) {
+            return;
+        }
+        SensorStream stream = track.stream();
+        for (int i = 0; i < stream.size(); i++) {
+            placed.sample(
+                    place,
+                    stream.clockStartS() + stream.time(i),
+                    stream.ax(i),
+                    stream.ay(i),
+                    stream.az(i),
+                    stream.gx(i),
+                    stream.gy(i),
+                    stream.gz(i));
+        }
+    }
 
-        private final SensorStream.Builder builder = new SensorStream.Builder();
-        private double startS;
-        private double lastS;
-        private double intervalS;
-        private double shiftS;
-        private int restarts;
-        private double firstRestartS;
-        private int backward;
-        private double firstBackwardS;
-
-        void add(double timeS, double ax, double ay, double az, double gx, double gy, double gz) {
-            double time = timeS + shiftS;
-            if (builder.size() == 0) {
-                startS = time;
-            } else if (time < lastS - RESTART_S) {
-                shiftS = lastS + intervalS - timeS;
-                time = lastS + intervalS;
-                firstRestartS = restarts++ == 0 ? lastS - startS : firstRestartS;
-            } else if (time < lastS) {
-                firstBackwardS = backward++ == 0 ? lastS - startS : firstBackwardS;
-                return;
-            } else if (time > lastS) {
-                intervalS = intervalS == 0 ? time - lastS : Math.min(intervalS, time - lastS);
+    private @Nullable SensorTrack at(Place place) {
+        for (SensorTrack track : tracks) {
+            if (track.place() == place) {
+                return track;
             }
-            lastS = time;
-            builder.add(time, ax, ay, az, gx, gy, gz);
         }
+        return null;
+    }
 
-        List<Finding> findings(Place place) {
-            List<Finding> findings = new ArrayList<>();
-            if (restarts > 0) {
-                findings.add(new Finding(
-                        FindingCode.BACKWARD_TIME,
-                        Severity.WARNING,
-                        "The sensor started anew " + times(restarts) + ", first at " + seconds(firstRestartS)
-                                + ": how long it was silent is not known, so time after it is not tied to time before;"
-                                + " look at its battery and cable.",
-                        place,
-                        firstRestartS));
+    private @Nullable SensorTrack track(int sensor) {
+        for (SensorTrack track : tracks) {
+            if (track.sensor() == sensor) {
+                return track;
             }
-            if (backward > 0) {
-                findings.add(new Finding(
-                        FindingCode.BACKWARD_TIME,
-                        Severity.WARNING,
-                        "Time ran backward " + times(backward) + ", first at " + seconds(firstBackwardS)
-                                + ": those samples were left out.",
-                        place,
-                        firstBackwardS));
-            }
-            return findings;
         }
-
-        private static String times(int count) {
-            return count == 1 ? "once" : count + " times";
+        if (tracks.size() == MOST_SENSORS) {
+            return null;
         }
-
-        private static String seconds(double value) {
-            return String.format(Locale.ROOT, "%.2f s", value);
-        }
+        SensorTrack track = new SensorTrack(sensor);
+        tracks.add(track);
+        return track;
     }
 }

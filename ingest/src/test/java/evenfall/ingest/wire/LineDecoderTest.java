@@ -23,13 +23,13 @@ class LineDecoderTest {
 
     private final List<Sample> samples = new ArrayList<>();
     private final LineDecoder decoder = new LineDecoder(
-            (place, t, ax, ay, az, gx, gy, gz) -> samples.add(new Sample(place, t, ax, ay, az, gx, gy, gz)));
+            (sensor, t, ax, ay, az, gx, gy, gz) -> samples.add(Sample.of(sensor, t, ax, ay, az, gx, gy, gz)));
 
     @Test
     void theWorkedLinesReadInSiUnits() {
         feed(UPRIGHT + "\n" + TURNING + "\n" + UPPER_BACK + "\n");
 
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(3, 0, 0));
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(3, 0, 0, 0));
         assertThat(samples.get(0)).isEqualTo(new Sample(Place.PELVIS, 0, 0, 0, STANDARD_GRAVITY, 0, 0, 0));
         Sample turning = samples.get(1);
         assertThat(turning.timeS()).isCloseTo(0.00525, within(1e-12));
@@ -46,14 +46,14 @@ class LineDecoderTest {
     void anyLineEndWill(String end) {
         feed(UPRIGHT + end + TURNING + end);
 
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(2, 0, 0));
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(2, 0, 0, 0));
     }
 
     @Test
     void linesWithoutChecksumAreTakenWhereThePortSendsNone() {
         feed("P,0,0,0,1,0,0,0\nP,5,0,0,1,0,0,0\nB,5, 0.5,+0.25,1.,-.5,0,0 \n");
 
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(3, 0, 0));
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(3, 0, 0, 0));
         assertThat(samples.get(2).ax()).isEqualTo(0.5 * STANDARD_GRAVITY);
     }
 
@@ -72,14 +72,14 @@ class LineDecoderTest {
         feed("P,0,0,0,1,0,0,0\n" + TURNING + "\nP,10,0,0,1,0,0,0\n");
 
         assertThat(samples).hasSize(1);
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(1, 2, 0));
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(1, 2, 0, 2));
     }
 
     @Test
     void aWrongDigitIsDamaged() {
         feed(UPRIGHT + "\n" + TURNING.replace("-12.5", "-12.6") + "\n");
 
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(1, 1, 0));
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(1, 1, 0, 1));
     }
 
     @Test
@@ -87,7 +87,7 @@ class LineDecoderTest {
         feed(TURNING.substring(9) + "\n" + UPRIGHT + "\n" + TURNING.substring(0, 20));
         decoder.end();
 
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(1, 0, 0));
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(1, 0, 0, 0));
     }
 
     @ParameterizedTest
@@ -111,14 +111,15 @@ class LineDecoderTest {
     void whatIsNoSampleIsUnreadable(String line) {
         feed("P,0,0,0,1,0,0,0\nP,5,0,0,1,0,0,0\n" + line + "\n");
 
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(2, 0, 1));
+        int lost = line.startsWith("P,") ? 1 : 0;
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(2, 0, 1, lost));
     }
 
     @Test
     void remarksArePassedOver() {
         feed("# a remark\n" + UPRIGHT + "\n# another, with *ABCD\n" + TURNING + "\n");
 
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(2, 0, 0));
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(2, 0, 0, 0));
     }
 
     @Test
@@ -128,7 +129,7 @@ class LineDecoderTest {
             decoder.accept(bytes, i, i + 1);
         }
 
-        assertThat(decoder.counts()).isEqualTo(new LineCounts(2, 0, 0));
+        assertThat(decoder.counts()).isEqualTo(new WireCounts(2, 0, 0, 0));
     }
 
     /** Source: the platform's own number reader. */

@@ -27,7 +27,7 @@ class LineFuzzTest {
             Set<Sample> original = new HashSet<>();
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             LineDecoder clean = new LineDecoder(
-                    (place, t, ax, ay, az, gx, gy, gz) -> original.add(new Sample(place, t, ax, ay, az, gx, gy, gz)));
+                    (sensor, t, ax, ay, az, gx, gy, gz) -> original.add(Sample.of(sensor, t, ax, ay, az, gx, gy, gz)));
             for (int i = 0; i < LINES; i++) {
                 byte[] line = Sample.random(random, i * 0.005).line();
                 bytes.writeBytes(line);
@@ -39,11 +39,11 @@ class LineFuzzTest {
             }
             int number = stream;
             int[] count = {0};
-            LineDecoder decoder = new LineDecoder((place, t, ax, ay, az, gx, gy, gz) -> {
+            LineDecoder decoder = new LineDecoder((sensor, t, ax, ay, az, gx, gy, gz) -> {
                 count[0]++;
                 assertThat(original)
                         .as("stream %d, seed %d", number, SEED)
-                        .contains(new Sample(place, t, ax, ay, az, gx, gy, gz));
+                        .contains(Sample.of(sensor, t, ax, ay, az, gx, gy, gz));
             });
             decoder.accept(spoilt, 0, spoilt.length);
             decoder.end();
@@ -60,7 +60,7 @@ class LineFuzzTest {
     void rubbishNeitherFailsNorTakesMemory() {
         SplittableRandom random = new SplittableRandom(SEED);
         byte[] rubbish = new byte[1 << 16];
-        LineDecoder decoder = new LineDecoder((place, t, ax, ay, az, gx, gy, gz) -> {});
+        LineDecoder decoder = new LineDecoder((sensor, t, ax, ay, az, gx, gy, gz) -> {});
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         random.nextBytes(rubbish);
         decoder.accept(rubbish, 0, rubbish.length);
