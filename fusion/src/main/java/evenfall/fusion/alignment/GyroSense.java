@@ -38,6 +38,8 @@ public record GyroSense(boolean x, boolean y, boolean z) {
     private static final double LEAST_RATIO = 2.5;
     /** Stretches enough to be sure. */
     private static final int ENOUGH = 600;
+    /** Looked at at most, spread evenly over the recording. */
+    private static final int MOST_STRETCHES = 3000;
 
     /** Some axes alone have six choices for chance to take, so they must show in more stretches. */
     private static final int LEAST_STRETCHES_ALONE = 12;
@@ -68,7 +70,8 @@ public record GyroSense(boolean x, boolean y, boolean z) {
         double[] angles = new double[ALL + 1];
         int seenWhole = 0;
         int seenAlone = 0;
-        for (int i = 0; i + 3 * third <= stream.size() && seenAlone < ENOUGH; i += third) {
+        int pace = third * Math.max(1, stream.size() / third / MOST_STRETCHES);
+        for (int i = 0; i + 3 * third <= stream.size() && seenAlone < ENOUGH; i += pace) {
             if (stream.time(i + 3 * third - 1) - stream.time(i) > GAP_SHARE * STRETCH_S) {
                 continue;
             }

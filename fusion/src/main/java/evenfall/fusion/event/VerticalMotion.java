@@ -3,6 +3,7 @@ package evenfall.fusion.event;
 import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SensorStream;
 import java.util.BitSet;
@@ -204,9 +205,10 @@ final class VerticalMotion {
         double y = 0;
         double z = 0;
         for (int i = a; i <= b; i++) {
-            x += upX(from + i);
-            y += upY(from + i);
-            z += upZ(from + i);
+            Quaternion q = track.at(from + i);
+            x += upX(q);
+            y += upY(q);
+            z += upZ(q);
         }
         return new Vector3(x, y, z);
     }
@@ -216,7 +218,8 @@ final class VerticalMotion {
         double least = 1;
         double length = stance.norm();
         for (int i = a; i <= b; i++) {
-            double dot = stance.x() * upX(from + i) + stance.y() * upY(from + i) + stance.z() * upZ(from + i);
+            Quaternion q = track.at(from + i);
+            double dot = stance.x() * upX(q) + stance.y() * upY(q) + stance.z() * upZ(q);
             least = Math.min(least, dot / length);
         }
         return Math.acos(Math.max(-1, least));
@@ -224,19 +227,20 @@ final class VerticalMotion {
 
     private double verticalForce(int i) {
         int k = from + i;
-        return upX(k) * stream.ax(k) + upY(k) * stream.ay(k) + upZ(k) * stream.az(k);
+        Quaternion q = track.at(k);
+        return upX(q) * stream.ax(k) + upY(q) * stream.ay(k) + upZ(q) * stream.az(k);
     }
 
-    private double upX(int k) {
-        return 2 * (track.x(k) * track.z(k) - track.w(k) * track.y(k));
+    private static double upX(Quaternion q) {
+        return 2 * (q.x() * q.z() - q.w() * q.y());
     }
 
-    private double upY(int k) {
-        return 2 * (track.y(k) * track.z(k) + track.w(k) * track.x(k));
+    private static double upY(Quaternion q) {
+        return 2 * (q.y() * q.z() + q.w() * q.x());
     }
 
-    private double upZ(int k) {
-        return 1 - 2 * (track.x(k) * track.x(k) + track.y(k) * track.y(k));
+    private static double upZ(Quaternion q) {
+        return 1 - 2 * (q.x() * q.x() + q.y() * q.y());
     }
 
     private double[] level(double[] vertical) {
