@@ -9,11 +9,20 @@ final class OpenPort implements Port {
 
     private final String name;
     private final SerialPort port;
+    private final boolean hasSpeed;
     private final AtomicBoolean closed = new AtomicBoolean();
 
-    OpenPort(String name, SerialPort port) {
+    /**
+     * An open port.
+     *
+     * @param name as a person names it
+     * @param port open
+     * @param hasSpeed whether its speed matters
+     */
+    OpenPort(String name, SerialPort port, boolean hasSpeed) {
         this.name = name;
         this.port = port;
+        this.hasSpeed = hasSpeed;
     }
 
     @Override
@@ -46,6 +55,11 @@ final class OpenPort implements Port {
             }
             at += count;
         }
+    }
+
+    @Override
+    public boolean speed(int baud) {
+        return hasSpeed && !closed.get() && port.setBaudRate(baud);
     }
 
     @Override

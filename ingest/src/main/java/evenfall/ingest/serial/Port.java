@@ -16,7 +16,7 @@ public interface Port extends Closeable {
      * Waits for bytes, but no longer than about 0.3 s.
      *
      * @param into takes the bytes from its beginning
-     * @return how many came, 0 if none did, {@link #GONE} once the port is unplugged or closed
+     * @return how many came, 0 if none did, {@link #GONE} while the port is unplugged or once it is closed
      */
     int read(byte[] into);
 
@@ -26,6 +26,14 @@ public interface Port extends Closeable {
      * @throws IOException if the port is gone, with a sentence for a person
      */
     void write(byte[] bytes, int from, int to) throws IOException;
+
+    /**
+     * Changes the speed of the line.
+     *
+     * @param baud bits a second
+     * @return false where there is no such thing: any speed is right
+     */
+    boolean speed(int baud);
 
     /** Closes the port; once is enough, more does no harm. */
     @Override

@@ -59,6 +59,11 @@ final class FakePort implements Port {
     }
 
     @Override
+    public boolean speed(int baud) {
+        return false;
+    }
+
+    @Override
     public void close() {
         closed = true;
     }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import evenfall.ingest.recording.UnusableInputException;
 import java.io.ByteArrayOutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,6 +76,27 @@ class SerialPortsTest {
                 .hasMessageStartingWith("There is no port " + path);
     }
 
+    /** A path may always be typed, so anything may be typed. */
+    @Test
+    void whatIsNoPortIsOneSentence() throws Exception {
+        Path file = Files.createFile(folder.resolve("plain.txt"));
+
+        for (Path path : List.of(file, folder)) {
+            assertThatThrownBy(() -> SerialPorts.open(path.toString(), SerialPorts.USUAL_BAUD))
+                    .isInstanceOf(UnusableInputException.class)
+                    .hasMessage(path + " is no serial port; give the path of the receiver.");
+        }
+    }
+
+    /** Which ports a machine has is not known here; those that are offered must open. */
+    @Test
+    void onlyFreePortsAreOffered() {
+        for (PortIdentity free : SerialPorts.free()) {
+            SerialPorts.open(free.path(), SerialPorts.USUAL_BAUD).close();
+        }
+        assertThat(SerialPorts.MACHINE.present()).containsAll(SerialPorts.free());
+    }
+
     @Test
     void aPortThatIsTakenIsOneSentence() throws Exception {
         try (PtyPair pair = new PtyPair(folder);
@@ -81,7 +104,7 @@ class SerialPortsTest {
             assertThat(first.name()).isEqualTo(pair.left);
             assertThatThrownBy(() -> SerialPorts.open(pair.left, SerialPorts.USUAL_BAUD))
                     .isInstanceOf(UnusableInputException.class)
-                    .hasMessageContaining("another program has it");
+                    .hasMessageContaining("is in use");
         }
     }
 }
