@@ -1,28 +1,24 @@
 package evenfall.ingest.recorder;
 
 import evenfall.ingest.finding.Finding;
-import evenfall.ingest.finding.FindingCode;
-import evenfall.ingest.finding.Severity;
+import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recorder.Arrivals.Mark;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.ingest.wire.EitherDecoder;
-import evenfall.ingest.wire.WireCounts;
-import evenfall.ingest.wire.WireDecoder;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /** Reads back what a {@link WireRecorder} kept in a folder, to its last whole line. */
@@ -62,7 +58,7 @@ public final class KeptRecording {
     /** Whether some port's file in {@code folder} has no end: the program or the machine stopped while it was written. */
     public static boolean cutShort(Path folder) throws IOException {
         for (Path file : files(folder)) {
-            if (remark(file).isEmpty()) {
+            if (!Arrivals.read(PortFile.arrivalsOf(file)).ended()) {
                 return true;
             }
         }
@@ -75,35 +71,61 @@ public final class KeptRecording {
      * @throws UnusableInputException if there is no sample of the pelvis in it
      */
     public static Recording read(Path folder, Progress progress) throws IOException {
-        List<Path> files = files(folder);
         WireStreams streams = new WireStreams();
-        List<Finding> findings = new ArrayList<>();
+        List<PortDecoder> decoders = new ArrayList<>();
+        List<Path> files = files(folder);
         for (Path file : files) {
-            WireDecoder decoder = new EitherDecoder(streams);
-            decode(file, decoder, progress);
-            refused(file, decoder.counts(), findings);
+            PortDecoder decoder = new PortDecoder(streams);
+            decode(file, Arrivals.read(PortFile.arrivalsOf(file)), decoder, progress);
+            decoders.add(decoder);
         }
         Recording recording = streams.recording(folder.toString())
                 .orElseThrow(() -> new UnusableInputException("There is no whole line of the pelvis sensor in " + folder
                         + "; look whether it was switched on and sends lines that begin with P."));
-        double endS = recording.pelvis().stream().durationS();
-        for (Path file : files) {
-            ended(file, endS, findings);
-        }
-        SensorRecording pelvis = recording.pelvis();
-        List<Finding> all = new ArrayList<>(pelvis.findings());
-        all.addAll(findings);
-        return new Recording(
-                new SensorRecording(pelvis.source(), pelvis.stream(), pelvis.axes(), all), recording.upperBack());
+        return withFindings(recording, files, decoders);
     }
 
-    private static void decode(Path file, WireDecoder decoder, Progress progress) throws IOException {
+    private static Recording withFindings(Recording recording, List<Path> files, List<PortDecoder> decoders)
+            throws IOException {
+        SensorRecording pelvis = recording.pelvis();
+        SensorRecording upperBack = recording.upperBack();
+        List<Finding> ofPelvis = new ArrayList<>(pelvis.findings());
+        List<Finding> ofUpperBack = new ArrayList<>(upperBack == null ? List.of() : upperBack.findings());
+        double endS = pelvis.stream().durationS();
+        for (int i = 0; i < files.size(); i++) {
+            Path file = files.get(i);
+            PortDecoder decoder = decoders.get(i);
+            ofPelvis.addAll(WireFindings.refused(String.valueOf(file.getFileName()), decoder.counts()));
+            ofPelvis.addAll(WireFindings.course(Arrivals.read(PortFile.arrivalsOf(file)), endS));
+            ofPelvis.addAll(WireFindings.newStarts(decoder.newStarts(), Place.PELVIS, pelvis));
+            ofUpperBack.addAll(WireFindings.newStarts(decoder.newStarts(), Place.UPPER_BACK, upperBack));
+        }
+        return new Recording(with(pelvis, ofPelvis), upperBack == null ? null : with(upperBack, ofUpperBack));
+    }
+
+    private static SensorRecording with(SensorRecording sensor, List<Finding> findings) {
+        return new SensorRecording(sensor.source(), sensor.stream(), sensor.axes(), findings);
+    }
+
+    /** Decodes as it was done live: in pieces that begin where an arrival was noted. */
+    private static void decode(Path file, Arrivals arrivals, PortDecoder decoder, Progress progress)
+            throws IOException {
         long size = Math.max(1, Files.size(file));
         long done = 0;
         byte[] buffer = new byte[BUFFER];
+        Iterator<Mark> marks = arrivals.marks().iterator();
+        Mark next = marks.hasNext() ? marks.next() : null;
         try (InputStream in = Files.newInputStream(file)) {
             for (int count = in.read(buffer); count >= 0; count = in.read(buffer)) {
-                decoder.accept(buffer, 0, count);
+                int from = 0;
+                while (next != null && next.bytes() < done + count) {
+                    int to = (int) (next.bytes() - done);
+                    decoder.accept(buffer, from, to);
+                    tell(decoder, next);
+                    from = to;
+                    next = marks.hasNext() ? marks.next() : null;
+                }
+                decoder.accept(buffer, from, count);
                 done += count;
                 progress.at("reading " + file.getFileName(), Math.min(1, (double) done / size));
             }
@@ -111,69 +133,11 @@ public final class KeptRecording {
         decoder.end();
     }
 
-    private static void refused(Path file, WireCounts counts, List<Finding> findings) {
-        if (counts.bad() > 0) {
-            double share = (double) counts.bad() / (counts.bad() + counts.good());
-            findings.add(new Finding(
-                    FindingCode.REFUSED_ROWS,
-                    share > 0.01 ? Severity.WARNING : Severity.NOTE,
-                    String.format(
-                            Locale.ROOT,
-                            "%d of %d lines in %s were left out (%d damaged on the way, %d no sample at all): look at the cable"
-                                    + " and the speed of the port.",
-                            counts.bad(),
-                            counts.bad() + counts.good(),
-                            file.getFileName(),
-                            counts.damaged(),
-                            counts.unreadable()),
-                    null,
-                    null));
+    private static void tell(PortDecoder decoder, Mark mark) {
+        if (mark.remark() == Remark.GONE) {
+            decoder.gone(mark.atS());
+        } else if (mark.remark() == null) {
+            decoder.arrived(mark.atS());
         }
-    }
-
-    private static void ended(Path file, double endS, List<Finding> findings) throws IOException {
-        String remark = remark(file);
-        if (remark.isEmpty()) {
-            findings.add(new Finding(
-                    FindingCode.CUT_SHORT,
-                    Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "The recording was cut short at about %.1f s (the program or the machine stopped): all that had"
-                                    + " come is here, the end of the session is not.",
-                            endS),
-                    null,
-                    endS));
-        } else if (remark.equals(Remark.GONE.code())) {
-            findings.add(new Finding(
-                    FindingCode.CUT_SHORT,
-                    Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "The port was lost at about %.1f s: look at the cable; what came after is not here.",
-                            endS),
-                    null,
-                    endS));
-        }
-    }
-
-    /** How the file says it ended, or nothing. */
-    private static String remark(Path file) throws IOException {
-        String name = file.getFileName().toString();
-        Path arrivals = file.resolveSibling(
-                name.substring(0, name.length() - PortFile.ENDING.length()) + PortFile.ARRIVALS_ENDING);
-        if (!Files.exists(arrivals)) {
-            return "";
-        }
-        String last = "";
-        try (Stream<String> lines = Files.lines(arrivals, StandardCharsets.ISO_8859_1)) {
-            last = lines.reduce("", (before, line) -> line);
-        }
-        for (Remark remark : Remark.values()) {
-            if (last.endsWith("," + remark.code())) {
-                return remark.code();
-            }
-        }
-        return "";
     }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.concurrent.atomic.AtomicBoolean;
 
@@ -24,7 +23,7 @@ final class PortFile implements AutoCloseable {
     private final FileChannel channel;
     private final ArrivalFile arrivals;
     private final AtomicBoolean dirty = new AtomicBoolean();
-    private long bytes;
+    private volatile long bytes;
 
     /**
      * Begins a pair of new files.
@@ -32,25 +31,40 @@ final class PortFile implements AutoCloseable {
      * @param name their name without ending
      * @throws IOException also when there is such a file already: nothing is ever written over
      */
-    PortFile(Path folder, String name, Clock clock) throws IOException {
-        this.channel = FileChannel.open(
-                folder.resolve(name + ENDING), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    PortFile(Path folder, String name, Clock clock, NewFile files) throws IOException {
+        this.channel = files.make(folder.resolve(name + ENDING));
         channel.lock();
-        this.arrivals = new ArrivalFile(folder.resolve(name + ARRIVALS_ENDING), clock);
+        this.arrivals = new ArrivalFile(files.make(folder.resolve(name + ARRIVALS_ENDING)), clock);
     }
 
-    void append(byte[] from, int count) throws IOException {
-        arrivals.at(bytes);
+    /** The file of arrival times of a file of bytes. */
+    static Path arrivalsOf(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return file.resolveSibling(name.substring(0, name.length() - ENDING.length()) + ARRIVALS_ENDING);
+    }
+
+    /** Appends a piece; gives its arrival as it was noted, s since the epoch, or {@link ArrivalFile#NOT_NOTED}. */
+    double append(byte[] from, int count) throws IOException {
+        double noted = arrivals.at(bytes);
         ByteBuffer buffer = ByteBuffer.wrap(from, 0, count);
+        long written = bytes;
         while (buffer.hasRemaining()) {
-            bytes += channel.write(buffer);
+            written += channel.write(buffer);
         }
+        bytes = written;
         dirty.set(true);
+        return noted;
     }
 
-    void remark(Remark remark) throws IOException {
-        arrivals.remark(bytes, remark);
+    /** Notes something that happened; gives the moment, s since the epoch. */
+    double remark(Remark remark) throws IOException {
         dirty.set(true);
+        return arrivals.remark(bytes, remark);
+    }
+
+    /** Bytes so far. */
+    long bytes() {
+        return bytes;
     }
 
     /** Has the system write what came to the disk; may be called from another thread. */
@@ -63,8 +77,9 @@ final class PortFile implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        force();
-        arrivals.close();
-        channel.close();
+        try (channel;
+                arrivals) {
+            force();
+        }
     }
 }

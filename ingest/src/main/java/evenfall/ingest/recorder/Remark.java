@@ -2,12 +2,14 @@ package evenfall.ingest.recorder;
 
 import java.util.Locale;
 
-/** How a port's file ended. A file without either was cut short. */
+/** What happened to a port while it was recorded. A file without an end was cut short. */
 enum Remark {
     /** The recording was ended as it should be. */
     END,
     /** The port was unplugged or went away. */
-    GONE;
+    GONE,
+    /** The port is there again. */
+    BACK;
 
     String code() {
         return name().toLowerCase(Locale.ROOT);

@@ -1,25 +1,24 @@
 package evenfall.ingest.recorder;
 
+import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.serial.Port;
-import evenfall.ingest.wire.EitherDecoder;
 import evenfall.ingest.wire.SampleReceiver;
 import evenfall.ingest.wire.WireCounts;
-import evenfall.ingest.wire.WireDecoder;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Reads ports until it is closed or all of them are gone, keeps their bytes and collects their samples.
+ * Reads ports until it is closed, also those that go away and come back, keeps their bytes and collects their samples.
  *
  * <p>One thread a port only reads, appends and decodes; another has the disk written every {@value #FORCE_MS} ms. May be
  * asked and closed from any thread.
@@ -27,36 +26,50 @@ import org.jspecify.annotations.Nullable;
 public final class WireRecorder implements AutoCloseable {
 
     private static final long FORCE_MS = 400;
-    private static final long GRACE_MS = 200;
-    private static final int BUFFER = 1 << 16;
 
     private final SampleQueue queue = new SampleQueue();
     private final WireStreams streams = new WireStreams(queue);
+    private final Path folder;
     private final List<PortReader> readers = new ArrayList<>();
     private final List<Thread> threads = new ArrayList<>();
     private final CountDownLatch ended;
-    private volatile boolean closing;
 
     /**
      * Starts reading.
      *
      * @param folder where the files {@code port-1.wire}, {@code port-2.wire} … are made; must exist and hold none yet
-     * @param ports what to read; closed with the recorder
+     * @param ports what to read, in order of the files; closed with the recorder
      * @param clock what arrival times are taken from, in the local zone
      * @throws IOException if the files cannot be made
      */
-    public WireRecorder(Path folder, List<Port> ports, Clock clock) throws IOException {
-        ended = new CountDownLatch(ports.size());
-        for (int i = 0; i < ports.size(); i++) {
-            readers.add(new PortReader(ports.get(i), new PortFile(folder, "port-" + (i + 1), clock)));
+    public WireRecorder(Path folder, List<? extends Port> ports, Clock clock) throws IOException {
+        this(folder, ports, clock, NewFile.ON_DISK);
+    }
+
+    WireRecorder(Path folder, List<? extends Port> ports, Clock clock, NewFile files) throws IOException {
+        this.folder = folder;
+        this.ended = new CountDownLatch(ports.size());
+        List<PortFile> opened = new ArrayList<>();
+        try {
+            for (int i = 0; i < ports.size(); i++) {
+                opened.add(new PortFile(folder, "port-" + (i + 1), clock, files));
+            }
+            syncFolder();
+        } catch (IOException e) {
+            for (PortFile file : opened) {
+                file.close();
+            }
+            throw DiskRoom.explained(folder, e);
         }
-        for (PortReader reader : readers) {
-            threads.add(start("port " + reader.port.name(), reader));
+        for (int i = 0; i < ports.size(); i++) {
+            PortReader reader = new PortReader(ports.get(i), opened.get(i), streams, ended);
+            readers.add(reader);
+            threads.add(start("port " + reader.name(), reader));
         }
         start("disk", this::forceNowAndThen);
     }
 
-    /** Waits until all ports are gone, but no longer than this; says whether they are. */
+    /** Waits until nothing is read any more, but no longer than this; says whether that is so. */
     public boolean awaitEnd(long milliseconds) throws InterruptedException {
         return ended.await(milliseconds, TimeUnit.MILLISECONDS);
     }
@@ -87,40 +100,42 @@ public final class WireRecorder implements AutoCloseable {
 
     /** What became of all lines so far. */
     public WireCounts counts() {
+        WireCounts counts = WireCounts.NONE;
+        for (Heard heard : heard()) {
+            counts = counts.plus(heard.counts());
+        }
+        return counts;
+    }
+
+    /** What came from each port so far, in their order. */
+    public List<Heard> heard() {
+        return readers.stream().map(PortReader::heard).toList();
+    }
+
+    /** How many samples of {@code place} came so far. */
+    public int samples(Place place) {
         synchronized (streams) {
-            WireCounts counts = WireCounts.NONE;
-            for (PortReader reader : readers) {
-                counts = counts.plus(reader.decoder.counts());
-            }
-            return counts;
+            return streams.size(place);
         }
     }
 
-    /** Names of the ports that are gone. */
-    public List<String> gone() {
-        return readers.stream()
-                .filter(reader -> reader.gone)
-                .map(reader -> reader.port.name())
-                .toList();
-    }
-
-    /** Why writing failed, if it did. */
+    /** Why writing failed, if it did; a {@link DiskFullException} if the disk is full. */
     public Optional<IOException> failure() {
         return readers.stream()
-                .map(reader -> reader.failure)
-                .filter(Objects::nonNull)
-                .findFirst();
+                .flatMap(reader -> reader.failure().stream())
+                .findFirst()
+                .map(failure -> DiskRoom.explained(folder, failure));
     }
 
     /** Wishes for the end and returns at once: a port that goes away from now on was not lost. */
     public void end() {
-        closing = true;
+        readers.forEach(PortReader::end);
     }
 
     /** Ends the recording: the files are marked as ended, written to disk and closed. */
     @Override
     public void close() {
-        closing = true;
+        end();
         for (Thread thread : threads) {
             try {
                 thread.join();
@@ -128,6 +143,15 @@ public final class WireRecorder implements AutoCloseable {
                 Thread.currentThread().interrupt();
                 return;
             }
+        }
+    }
+
+    /** Has the new names written to the disk; some systems cannot, and need not. */
+    private void syncFolder() {
+        try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {
+            names.force(true);
+        } catch (IOException e) {
+            return;
         }
     }
 
@@ -148,66 +172,5 @@ public final class WireRecorder implements AutoCloseable {
         thread.setDaemon(true);
         thread.start();
         return thread;
-    }
-
-    private final class PortReader implements Runnable {
-
-        private final Port port;
-        private final PortFile file;
-        private final WireDecoder decoder = new EitherDecoder(streams);
-        private volatile boolean gone;
-        private volatile @Nullable IOException failure;
-
-        PortReader(Port port, PortFile file) {
-            this.port = port;
-            this.file = file;
-        }
-
-        @Override
-        public void run() {
-            byte[] buffer = new byte[BUFFER];
-            try (port;
-                    file) {
-                while (!closing) {
-                    int count = port.read(buffer);
-                    if (count > 0) {
-                        file.append(buffer, count);
-                        synchronized (streams) {
-                            decoder.accept(buffer, 0, count);
-                        }
-                    }
-                    gone = count == Port.GONE && lost();
-                    if (count == Port.GONE) {
-                        break;
-                    }
-                }
-                file.remark(gone ? Remark.GONE : Remark.END);
-                synchronized (streams) {
-                    decoder.end();
-                }
-            } catch (IOException e) {
-                failure = e;
-            } finally {
-                ended.countDown();
-            }
-        }
-
-        /** When the program is told to end, ports may be closed a moment before the recorder hears of it. */
-        private boolean lost() {
-            try {
-                Thread.sleep(GRACE_MS);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-            return !closing;
-        }
-
-        void force() {
-            try {
-                file.force();
-            } catch (IOException e) {
-                failure = e;
-            }
-        }
     }
 }

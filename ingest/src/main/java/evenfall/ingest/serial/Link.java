@@ -46,11 +46,11 @@ public final class Link implements Port {
     private volatile Search found;
     private volatile String trouble = NO_TROUBLE;
 
-    private Link(PortOpener opener, String path, OptionalInt baud, Supplier<Readable> judges) {
+    private Link(PortOpener opener, String path, OptionalInt baud, Supplier<SpeedJudge> judges) {
         this.opener = opener;
         this.name = path;
         this.path = path;
-        this.speed = baud.orElse(SpeedSearch.USUAL.get(0));
+        this.speed = baud.orElse(SerialPorts.USUAL_BAUD);
         this.found = baud.isPresent() ? Search.SAID : Search.GOING_ON;
         this.search = baud.isPresent() ? null : new SpeedSearch(judges);
     }
@@ -63,7 +63,7 @@ public final class Link implements Port {
      * @param judges make one who says whether what comes is readable, by which a speed is known to be right
      * @throws UnusableInputException if it is missing, in use, not allowed or no port
      */
-    public static Link open(PortOpener opener, String path, OptionalInt baud, Supplier<Readable> judges) {
+    public static Link open(PortOpener opener, String path, OptionalInt baud, Supplier<SpeedJudge> judges) {
         Link link = new Link(opener, path, baud, judges);
         link.begin(opener.open(path, link.speed), path);
         return link;

@@ -28,12 +28,13 @@ public record PortIdentity(String path, String description, String serialNumber,
 
     /** Whether {@code other} is the same device, or one that cannot be told from it, whatever its path. */
     public boolean sameDevice(PortIdentity other) {
-        return nameless() || other.nameless()
-                ? path.equals(other.path)
-                : vendor == other.vendor
-                        && product == other.product
-                        && serialNumber.equals(other.serialNumber)
-                        && description.equals(other.description);
+        if (nameless() || other.nameless()) {
+            return path.equals(other.path);
+        }
+        return vendor == other.vendor
+                && product == other.product
+                && serialNumber.equals(other.serialNumber)
+                && description.equals(other.description);
     }
 
     private static String known(String text) {

@@ -9,6 +9,9 @@ public final class SerialPorts {
     /** The usual speed of such sensors; a sensor on USB takes any. */
     public static final int USUAL_BAUD = 115_200;
 
+    /** The usual speeds, bits a second, the likeliest first. */
+    public static final List<Integer> USUAL_SPEEDS = List.of(USUAL_BAUD, 921_600, 460_800, 230_400, 57_600);
+
     /** Where this machine's ports come from. */
     public static final PortOpener MACHINE = new MachinePorts();
 

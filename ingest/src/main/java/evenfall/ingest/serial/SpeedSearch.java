@@ -10,16 +10,15 @@ import java.util.function.Supplier;
  */
 final class SpeedSearch {
 
-    /** The usual speeds, the likeliest first. */
-    static final List<Integer> USUAL = List.of(SerialPorts.USUAL_BAUD, 921_600, 460_800, 230_400, 57_600);
+    private static final List<Integer> USUAL = SerialPorts.USUAL_SPEEDS;
 
     static final long TRIAL_MS = 400;
 
     /** Half a second at the fastest speed; more can only come where there is no speed. */
     private static final int MOST = 1 << 16;
 
-    private final Supplier<Readable> judges;
-    private Readable judge;
+    private final Supplier<SpeedJudge> judges;
+    private SpeedJudge judge;
     private byte[] held = new byte[4096];
     private int size;
     private int trial;
@@ -27,7 +26,7 @@ final class SpeedSearch {
     private long beganMs;
 
     /** A search that asks a new judge at each speed. */
-    SpeedSearch(Supplier<Readable> judges) {
+    SpeedSearch(Supplier<SpeedJudge> judges) {
         this.judges = judges;
         this.judge = judges.get();
     }

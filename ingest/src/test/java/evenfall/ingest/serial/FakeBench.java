@@ -118,7 +118,7 @@ public final class FakeBench implements PortOpener {
         private byte[] noise(byte[] bytes, int heardAt) {
             byte[] noise = new byte[Math.max(1, heardAt > speed ? bytes.length * 4 / 3 : bytes.length * 2 / 3)];
             for (int i = 0; i < noise.length; i++) {
-                noise[i] = (byte) (bytes[i % bytes.length] * 37 + i * 101 >> 1 | 0x80);
+                noise[i] = (byte) ((bytes[i % bytes.length] * 37 + i * 101) | 0x80);
             }
             return noise;
         }

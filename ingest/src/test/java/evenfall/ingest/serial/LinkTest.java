@@ -148,13 +148,14 @@ class LinkTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {115_200, 921_600, 460_800, 230_400, 57_600})
-    void theSpeedIsFoundAndNothingReadableIsLost(int speed) {
+    @ValueSource(ints = {115_200, 921_600, 57_600})
+    void theSpeedIsFoundAndNothingReadableIsLost(int speed) throws Exception {
         Device device = bench.plug(PATH, "7", speed);
         try (Link link = open(OptionalInt.empty())) {
             String text = "";
-            for (int sent = 0; text.isEmpty() && sent < 5000; sent++) {
+            while (text.isEmpty() && link.state().search() != Search.IN_VAIN) {
                 device.send(bytes(WORD));
+                Thread.sleep(1);
                 text = text(link);
             }
 
@@ -263,7 +264,7 @@ class LinkTest {
         return Link.open(bench, PATH, baud, judges());
     }
 
-    private static Supplier<Readable> judges() {
+    private static Supplier<SpeedJudge> judges() {
         return Word::new;
     }
 
@@ -302,7 +303,7 @@ class LinkTest {
     }
 
     /** Knows the word. */
-    private static final class Word implements Readable {
+    private static final class Word implements SpeedJudge {
 
         private final ByteArrayOutputStream heard = new ByteArrayOutputStream();
 

@@ -2,11 +2,14 @@ package evenfall.report.command;
 
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.ingest.recorder.KeptRecording;
+import evenfall.ingest.recorder.ReadableWire;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.ingest.serial.Port;
+import evenfall.ingest.serial.Link;
 import evenfall.ingest.serial.SerialPorts;
+import evenfall.report.live.DiskReport;
 import evenfall.report.live.LiveLandings;
+import evenfall.report.live.RecordingNews;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.LiveStore;
 import evenfall.report.log.SessionDate;
@@ -24,7 +27,9 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,13 +51,12 @@ final class RecordCommand implements Task {
 
     @Option(
             names = "--port",
-            required = true,
             paramLabel = "PATH",
-            description = "The port of the receiver; again for a second one.")
+            description = "The port of the receiver; again for a second one. Without it those that are free are named.")
     private List<String> ports = new ArrayList<>();
 
-    @Option(names = "--baud", paramLabel = "N", description = "Speed of the ports, ${DEFAULT-VALUE} if not given.")
-    private int baud = SerialPorts.USUAL_BAUD;
+    @Option(names = "--baud", paramLabel = "N", description = "Speed of the ports; without it it is looked for.")
+    private @Nullable Integer baud;
 
     @Option(
             names = "--seconds",
@@ -74,12 +78,17 @@ final class RecordCommand implements Task {
     @Override
     public int perform() throws IOException, InterruptedException {
         OutputFormat written = format.among(WRITTEN);
-        if (baud <= 0 || !(seconds > 0)) {
+        if ((baud != null && baud <= 0) || !(seconds > 0)) {
             throw new UsageException("--baud and --seconds take numbers above 0.");
         }
-        List<Port> open = open();
+        if (ports.isEmpty()) {
+            throw new UsageException(PortChoice.sentence(SerialPorts.free()));
+        }
+        List<Link> open = open();
         try (EndOnSignal signal = new EndOnSignal()) {
             AthleteFolder athlete = log.open();
+            DiskReport disk = new DiskReport(athlete.folder());
+            disk.before().ifPresent(console::say);
             Consent.remind(athlete, console);
             SessionFolder session = athlete.locked(console::say, () -> begin(athlete));
             Path raw = session.rawFolder();
@@ -88,22 +97,25 @@ final class RecordCommand implements Task {
                 signal.tell(recorder::end);
                 console.say("Recording " + athlete.id() + " into " + session.folder() + "; "
                         + (Double.isInfinite(seconds) ? "Ctrl-C ends." : "it ends by itself."));
-                new RecordLoop(console, recorder, live, written).run(seconds, signal);
+                new RecordLoop(console, recorder, new RecordingNews(recorder, open, disk), live, written)
+                        .run(seconds, signal);
             }
             return finish(athlete, session, signal);
         } finally {
-            open.forEach(Port::close);
+            open.forEach(Link::close);
         }
     }
 
-    private List<Port> open() {
-        List<Port> open = new ArrayList<>();
+    private List<Link> open() {
+        Integer said = baud;
+        OptionalInt speed = said == null ? OptionalInt.empty() : OptionalInt.of(said);
+        List<Link> open = new ArrayList<>();
         try {
             for (String path : ports) {
-                open.add(SerialPorts.open(path, baud));
+                open.add(Link.open(SerialPorts.MACHINE, path, speed, ReadableWire::new));
             }
         } catch (UnusableInputException e) {
-            open.forEach(Port::close);
+            open.forEach(Link::close);
             throw e;
         }
         return open;

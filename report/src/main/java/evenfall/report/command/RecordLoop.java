@@ -1,11 +1,13 @@
 package evenfall.report.command;
 
 import evenfall.fusion.event.EventKind;
+import evenfall.ingest.recorder.DiskFullException;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.ingest.recording.Recording;
 import evenfall.report.json.LandingsDocument;
 import evenfall.report.live.LiveLandings;
 import evenfall.report.live.LiveLandings.News;
+import evenfall.report.live.RecordingNews;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.table.SessionText;
@@ -30,23 +32,24 @@ final class RecordLoop {
     /** Analyses follow one another no closer than this, and no closer than the last one took. */
     private static final long BETWEEN_NANOS = 300_000_000L;
 
-    private static final long SILENCE_NANOS = 3_000_000_000L;
     private static final double SHORTEST_S = 2;
 
     private final Console console;
     private final WireRecorder recorder;
+    private final RecordingNews news;
     private final LiveLandings live;
     private final OutputFormat format;
     private final Set<String> told = new HashSet<>();
 
-    RecordLoop(Console console, WireRecorder recorder, LiveLandings live, OutputFormat format) {
+    RecordLoop(Console console, WireRecorder recorder, RecordingNews news, LiveLandings live, OutputFormat format) {
         this.console = console;
         this.recorder = recorder;
+        this.news = news;
         this.live = live;
         this.format = format;
     }
 
-    /** Looks on until the time is up, the end is wished for, the ports are gone or writing failed. */
+    /** Looks on until the time is up, the end is wished for or writing failed. */
     void run(double seconds, EndOnSignal signal) throws IOException, InterruptedException {
         ExecutorService analyses = Executors.newSingleThreadExecutor(work -> {
             Thread thread = new Thread(work, "live landings");
@@ -57,9 +60,7 @@ final class RecordLoop {
         try {
             lookOn(analyses, start, seconds, signal);
             recorder.close();
-            recorder.failure()
-                    .ifPresent(failure -> console.say("The recording could not be written any further ("
-                            + failure.getMessage() + "); what came until then is kept."));
+            recorder.failure().ifPresent(failure -> console.say(unwritten(failure)));
             Optional<Recording> whole = recorder.soFar();
             if (whole.isPresent() && whole.get().pelvis().stream().durationS() >= SHORTEST_S) {
                 print(waitFor(analyses.submit(() -> live.atEnd(whole.get()))));
@@ -74,7 +75,6 @@ final class RecordLoop {
         Future<News> running = null;
         long begunAt = start;
         long nextAt = start;
-        boolean silenceTold = false;
         boolean ended = false;
         while (!ended) {
             long now = System.nanoTime();
@@ -82,13 +82,8 @@ final class RecordLoop {
                     || (now - start) * 1e-9 >= seconds
                     || recorder.failure().isPresent()
                     || recorder.awaitEnd(LOOK_MS);
-            tellGone();
-            if (!silenceTold && now - start > SILENCE_NANOS && recorder.counts().good() == 0) {
-                silenceTold = true;
-                console.say(
-                        recorder.counts().bad() == 0
-                                ? "Nothing has come for three seconds; look whether the sensors are switched on."
-                                : "What comes cannot be read; look whether --baud is the speed of the sensors.");
+            if (!signal.wanted()) {
+                news.at((now - start) * 1e-9).forEach(console::say);
             }
             if (running != null && (running.isDone() || ended)) {
                 print(waitFor(running));
@@ -114,12 +109,11 @@ final class RecordLoop {
         });
     }
 
-    private void tellGone() {
-        for (String name : recorder.gone()) {
-            if (told.add(name)) {
-                console.say("The port " + name + " is gone; look at the cable. What came until now is kept.");
-            }
-        }
+    private static String unwritten(IOException failure) {
+        return failure instanceof DiskFullException
+                ? String.valueOf(failure.getMessage())
+                : "The recording could not be written any further (" + failure.getMessage()
+                        + "); what came until then is kept.";
     }
 
     private void print(News news) throws IOException {

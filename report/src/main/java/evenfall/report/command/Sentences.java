@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.ingest.recorder.DiskFullException;
 import evenfall.report.log.LogBusyException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -23,7 +24,7 @@ final class Sentences {
     }
 
     static String ofFiles(IOException e) {
-        if (e instanceof LogBusyException) {
+        if (e instanceof LogBusyException || e instanceof DiskFullException) {
             return String.valueOf(e.getMessage());
         }
         if (e instanceof NoSuchFileException missing) {

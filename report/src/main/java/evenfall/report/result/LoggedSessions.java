@@ -139,7 +139,7 @@ public final class LoggedSessions {
         RecordingInput input = new RecordingInput(
                 required(folder, manifest), file(folder, manifest, "upper-back"), file(folder, manifest, "layout"));
         RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
-        folder.storeResult(DOCUMENT, document(names(manifest), analysis));
+        keep(folder, manifest, analysis);
         return analysis;
     }
 
@@ -148,9 +148,19 @@ public final class LoggedSessions {
         Recording recording = KeptRecording.read(folder.rawFolder(), progress);
         RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
         if (!growing) {
-            folder.storeResult(DOCUMENT, document(names(manifest), analysis));
+            keep(folder, manifest, analysis);
         }
         return analysis;
+    }
+
+    /** Stores results that can be made again at any time: a full disk must not keep anybody from seeing them. */
+    private void keep(SessionFolder folder, Manifest manifest, RecordingAnalysis analysis) {
+        try {
+            folder.storeResult(DOCUMENT, document(names(manifest), analysis));
+        } catch (IOException e) {
+            tell.accept("The results of " + folder.date() + " could not be stored (" + e.getMessage()
+                    + ") and will be made again next time; look whether the disk is full.");
+        }
     }
 
     private static Path required(SessionFolder folder, Manifest manifest) {

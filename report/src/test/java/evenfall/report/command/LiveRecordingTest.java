@@ -59,7 +59,7 @@ class LiveRecordingTest {
                 "--port",
                 port("right"),
                 "--seconds",
-                "90",
+                "25",
                 "--format",
                 "json"));
         record.start();

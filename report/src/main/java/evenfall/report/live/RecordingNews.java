@@ -1,0 +1,46 @@
+package evenfall.report.live;
+
+import evenfall.ingest.place.Place;
+import evenfall.ingest.recorder.Heard;
+import evenfall.ingest.recorder.WireRecorder;
+import evenfall.ingest.serial.Link;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** What a person should know of a recording that goes on, besides landings: ports, sensors, disk. */
+public final class RecordingNews {
+
+    private final WireRecorder recorder;
+    private final List<Link> links;
+    private final LinkReport ports = new LinkReport();
+    private final DiskReport disk;
+
+    /**
+     * News of a recording.
+     *
+     * @param recorder what records
+     * @param links the ports it reads, in their order
+     * @param disk the disk it writes to
+     */
+    public RecordingNews(WireRecorder recorder, List<Link> links, DiskReport disk) {
+        this.recorder = recorder;
+        this.links = List.copyOf(links);
+        this.disk = disk;
+    }
+
+    /** Sentences that are new, by {@code nowS} s after the recording began. */
+    public List<String> at(double nowS) throws IOException {
+        List<Heard> heard = recorder.heard();
+        Map<Place, Integer> samples = new EnumMap<>(Place.class);
+        for (Place place : Place.values()) {
+            samples.put(place, recorder.samples(place));
+        }
+        List<String> news =
+                new ArrayList<>(ports.news(nowS, links.stream().map(Link::state).toList(), heard, samples));
+        disk.during(nowS, heard.stream().mapToLong(Heard::bytes).sum()).ifPresent(news::add);
+        return news;
+    }
+}
