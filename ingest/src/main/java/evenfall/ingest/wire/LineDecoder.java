@@ -26,6 +26,7 @@ public final class LineDecoder implements WireDecoder {
     private static final double LATEST_MS = 1e13;
 
     private final WireReceiver receiver;
+    private final WireTally tally;
     private final byte[] line = new byte[LONGEST];
     private final DecimalField field = new DecimalField();
     private final double[] values = new double[7];
@@ -35,14 +36,15 @@ public final class LineDecoder implements WireDecoder {
     private Trust trust = Trust.UNDECIDED;
     private final double[] waiting = new double[7];
     private int waitingSensor;
-    private long good;
-    private long damaged;
-    private long unreadable;
-    private long lost;
 
     /** A decoder that hands samples to {@code receiver}. */
     public LineDecoder(WireReceiver receiver) {
+        this(receiver, new WireTally());
+    }
+
+    LineDecoder(WireReceiver receiver, WireTally tally) {
         this.receiver = receiver;
+        this.tally = tally;
     }
 
     @Override
@@ -75,7 +77,7 @@ public final class LineDecoder implements WireDecoder {
 
     @Override
     public WireCounts counts() {
-        return new WireCounts(good, damaged, unreadable, lost);
+        return tally.counts();
     }
 
     private void endLine() {
@@ -92,9 +94,12 @@ public final class LineDecoder implements WireDecoder {
         if (outcome == Outcome.SAMPLE || half) {
             return;
         }
-        damaged += outcome == Outcome.DAMAGED ? 1 : 0;
-        unreadable += outcome == Outcome.UNREADABLE ? 1 : 0;
-        if (begun(end)) {
+        if (outcome == Outcome.DAMAGED) {
+            tally.damaged();
+        } else {
+            tally.unreadable();
+        }
+        if (begun(end) && tally.mayBeSpoken()) {
             lose(line[0]);
         }
     }
@@ -105,7 +110,7 @@ public final class LineDecoder implements WireDecoder {
     }
 
     private void lose(int sensor) {
-        lost++;
+        tally.lost(1);
         receiver.lost(sensor, 1);
     }
 
@@ -126,7 +131,7 @@ public final class LineDecoder implements WireDecoder {
         int sensor = line[0];
         if (body < end) {
             if (trust == Trust.WAITING) {
-                damaged++;
+                tally.damaged();
                 lose(waitingSensor);
             }
             trust = Trust.CHECKSUMS;
@@ -144,7 +149,7 @@ public final class LineDecoder implements WireDecoder {
     }
 
     private void give(int sensor, double[] row) {
-        good++;
+        tally.good();
         receiver.sample(
                 sensor,
                 row[0] / 1000,

@@ -4,6 +4,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
+import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ final class SensorTrack {
     private final int sensor;
     private final SensorStream.Builder builder = new SensorStream.Builder();
     private @Nullable Place place;
+    private String name = "";
     private double startS;
     private double lastS;
     private double intervalS;
@@ -49,6 +51,17 @@ final class SensorTrack {
 
     void place(@Nullable Place found) {
         place = found;
+    }
+
+    /** Takes what the sensor says of itself; a place it was given by somebody stays. */
+    void hello(Hello said) {
+        name = said.name();
+        builder.accelerationRange(said.accelerationRange() * Gravity.STANDARD);
+        builder.turnRateRange(Math.toRadians(said.turnRateRange()));
+    }
+
+    String name() {
+        return name;
     }
 
     int size() {

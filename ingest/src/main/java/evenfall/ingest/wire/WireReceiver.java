@@ -14,6 +14,9 @@ public interface WireReceiver {
      */
     void sample(int sensor, double timeS, double ax, double ay, double az, double gx, double gy, double gz);
 
+    /** A sensor says, now and then, what it is; always before its first sample in the binary form. */
+    default void hello(Hello hello) {}
+
     /**
      * So many samples of a sensor did not come.
      *

@@ -51,6 +51,19 @@ public final class WireStreams implements WireReceiver {
     }
 
     @Override
+    public void hello(Hello hello) {
+        SensorTrack track = track(hello.sensor());
+        if (track == null) {
+            return;
+        }
+        track.hello(hello);
+        Place place = hello.place();
+        if (place != null && track.place() == null && at(place) == null) {
+            place(hello.sensor(), place);
+        }
+    }
+
+    @Override
     public void lost(int sensor, long samples) {
         SensorTrack track = track(sensor);
         if (track != null) {
@@ -131,9 +144,9 @@ public final class WireStreams implements WireReceiver {
     }
 
     private @Nullable SensorTrack track(int sensor) {
-        for (SensorTrack track : tracks) {
-            if (track.sensor() == sensor) {
-                return track;
+        for (int i = 0; i < tracks.size(); i++) {
+            if (tracks.get(i).sensor() == sensor) {
+                return tracks.get(i);
             }
         }
         if (tracks.size() == MOST_SENSORS) {

@@ -35,7 +35,7 @@ class LineFuzzTest {
             }
             byte[] spoilt = bytes.toByteArray();
             for (int k = random.nextInt(1, 6); k > 0; k--) {
-                spoilt = spoil(spoilt, random);
+                spoilt = Spoiler.spoil(spoilt, random);
             }
             int number = stream;
             int[] count = {0};
@@ -75,36 +75,5 @@ class LineFuzzTest {
         assertThat(allocated).isLessThan(64 * 1024);
         assertThat(decoder.counts().good()).isZero();
         assertThat(decoder.counts().bad()).isPositive();
-    }
-
-    private static byte[] spoil(byte[] bytes, SplittableRandom random) {
-        if (bytes.length < 4) {
-            return bytes;
-        }
-        int at = random.nextInt(bytes.length);
-        int length = Math.min(bytes.length - at, random.nextInt(1, random.nextBoolean() ? 4 : 120));
-        byte[] head = Arrays.copyOf(bytes, at);
-        byte[] middle = Arrays.copyOfRange(bytes, at, at + length);
-        byte[] tail = Arrays.copyOfRange(bytes, at + length, bytes.length);
-        switch (random.nextInt(7)) {
-            case 0 -> middle[0] ^= (byte) (1 << random.nextInt(8));
-            case 1 -> middle = new byte[0];
-            case 2 -> random.nextBytes(middle);
-            case 3 -> middle = join(middle, middle);
-            case 4 -> middle[0] = (byte) "0123456789.,-*PB\r\n#eE".charAt(random.nextInt(21));
-            case 5 -> {
-                byte[] extra = new byte[length];
-                random.nextBytes(extra);
-                middle = join(extra, middle);
-            }
-            default -> tail = new byte[0];
-        }
-        return join(join(head, middle), tail);
-    }
-
-    private static byte[] join(byte[] a, byte[] b) {
-        byte[] joined = Arrays.copyOf(a, a.length + b.length);
-        System.arraycopy(b, 0, joined, a.length, b.length);
-        return joined;
     }
 }
