@@ -95,8 +95,11 @@ public final class KeptRecording {
         for (int i = 0; i < files.size(); i++) {
             Path file = files.get(i);
             PortDecoder decoder = decoders.get(i);
+            List<Double> losses = decoder.losses().stream()
+                    .map(clockS -> clockS - pelvis.stream().clockStartS())
+                    .toList();
             ofPelvis.addAll(WireFindings.refused(String.valueOf(file.getFileName()), decoder.counts()));
-            ofPelvis.addAll(WireFindings.course(Arrivals.read(PortFile.arrivalsOf(file)), endS));
+            ofPelvis.addAll(WireFindings.course(Arrivals.read(PortFile.arrivalsOf(file)), losses, endS));
             ofPelvis.addAll(WireFindings.newStarts(decoder.newStarts(), Place.PELVIS, pelvis));
             ofUpperBack.addAll(WireFindings.newStarts(decoder.newStarts(), Place.UPPER_BACK, upperBack));
         }
@@ -129,6 +132,10 @@ public final class KeptRecording {
                 done += count;
                 progress.at("reading " + file.getFileName(), Math.min(1, (double) done / size));
             }
+        }
+        while (next != null && next.bytes() == done) {
+            tell(decoder, next);
+            next = marks.hasNext() ? marks.next() : null;
         }
         decoder.end();
     }

@@ -1,9 +1,11 @@
 package evenfall.ingest.recorder;
 
 import evenfall.ingest.wire.EitherDecoder;
+import evenfall.ingest.wire.SensorId;
 import evenfall.ingest.wire.WireCounts;
 import evenfall.ingest.wire.WireDecoder;
 import evenfall.ingest.wire.WireReceiver;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,6 +15,7 @@ import java.util.List;
 final class PortDecoder {
 
     private final SensorClocks clocks;
+    private final List<Double> lossS = new ArrayList<>();
     private WireDecoder decoder;
     private WireCounts before = WireCounts.NONE;
 
@@ -37,6 +40,7 @@ final class PortDecoder {
         before = before.plus(decoder.counts());
         decoder = new EitherDecoder(clocks);
         clocks.gone(atS);
+        lossS.add(clocks.last(SensorId.PELVIS));
     }
 
     void end() {
@@ -45,6 +49,11 @@ final class PortDecoder {
 
     WireCounts counts() {
         return before.plus(decoder.counts());
+    }
+
+    /** The pelvis sensor's time at each loss of the port, s; NaN where it had not spoken on this port. */
+    List<Double> losses() {
+        return List.copyOf(lossS);
     }
 
     List<SensorClocks.NewStart> newStarts() {

@@ -25,6 +25,7 @@ final class PortReader implements Runnable {
     private volatile boolean there = true;
     private volatile boolean closing;
     private volatile @Nullable IOException failure;
+    private volatile @Nullable Throwable deafness;
 
     /**
      * A reader.
@@ -58,6 +59,11 @@ final class PortReader implements Runnable {
         return Optional.ofNullable(failure);
     }
 
+    /** Why nothing is decoded any more, if that is so. */
+    Optional<Throwable> deafness() {
+        return Optional.ofNullable(deafness);
+    }
+
     /** Wishes for the end. */
     void end() {
         closing = true;
@@ -85,9 +91,7 @@ final class PortReader implements Runnable {
         } catch (IOException e) {
             failure = e;
         } finally {
-            synchronized (streams) {
-                decoder.end();
-            }
+            decode(decoder::end);
             ended.countDown();
         }
     }
@@ -98,9 +102,7 @@ final class PortReader implements Runnable {
             if (there && lost()) {
                 there = false;
                 double at = file.remark(Remark.GONE);
-                synchronized (streams) {
-                    decoder.gone(at);
-                }
+                decode(() -> decoder.gone(at));
             }
             pause(PAUSE_MS);
             return;
@@ -116,11 +118,25 @@ final class PortReader implements Runnable {
 
     private void keep(int count) throws IOException {
         double noted = file.append(buffer, count);
-        synchronized (streams) {
+        decode(() -> {
             if (!Double.isNaN(noted)) {
                 decoder.arrived(noted);
             }
             decoder.accept(buffer, 0, count);
+        });
+    }
+
+    /** Whatever goes wrong in decoding, want of memory not excepted, the bytes must be kept. */
+    private void decode(Runnable step) {
+        if (deafness != null) {
+            return;
+        }
+        try {
+            synchronized (streams) {
+                step.run();
+            }
+        } catch (RuntimeException | OutOfMemoryError e) {
+            deafness = e;
         }
     }
 

@@ -22,6 +22,11 @@ final class SensorClocks implements WireReceiver {
     /** Samples that were kept back and sent later follow the ones before so closely, s. */
     private static final double FOLLOWS_S = 0.5;
 
+    /** A clock that is further ahead of its arrivals after a loss is another sensor's: no rehearsal plays so fast. */
+    private static final double AHEAD_S = 60;
+
+    private static final double AHEAD = 10;
+
     private final WireReceiver receiver;
     private final List<Clock> clocks = new ArrayList<>();
     private final List<NewStart> newStarts = new ArrayList<>();
@@ -55,6 +60,16 @@ final class SensorClocks implements WireReceiver {
         for (Clock clock : clocks) {
             clock.parted = true;
         }
+    }
+
+    /** Time of the last sample of a sensor as handed on, s; NaN if it has not spoken here. */
+    double last(int wanted) {
+        for (Clock clock : clocks) {
+            if (clock.sensor == wanted) {
+                return clock.rawS + clock.shiftS;
+            }
+        }
+        return Double.NaN;
     }
 
     /** Sensors that started anew and were put in place, in order. */
@@ -123,8 +138,10 @@ final class SensorClocks implements WireReceiver {
                 return false;
             }
             double tooLate = arrivalS - lateS - (timeS + shiftS);
-            // It may have been off and on again so long ago that it counts beyond where it was.
-            return tooLate < -NEW_START_S || (tooLate > NEW_START_S && timeS < arrivalS - goneS + NEW_START_S);
+            double away = arrivalS - goneS;
+            // It may have been off and on again so long ago that it counts beyond where it was; or another one is worn
+            // now.
+            return (tooLate > NEW_START_S && timeS < away + NEW_START_S) || -tooLate > AHEAD_S + AHEAD * away;
         }
 
         private void measure(double timeS) {

@@ -43,21 +43,27 @@ final class WireFindings {
     /**
      * How the port went away, came back and ended.
      *
+     * @param losses the pelvis sensor's time at each loss, s from its first sample; NaN where it is not known
      * @param endS duration of the recording, s
      */
-    static List<Finding> course(Arrivals arrivals, double endS) {
+    static List<Finding> course(Arrivals arrivals, List<Double> losses, double endS) {
         List<Finding> findings = new ArrayList<>();
         List<Mark> marks = arrivals.marks();
         double startS = marks.isEmpty() ? 0 : marks.get(0).atS();
+        int number = 0;
         int times = 0;
         double firstS = 0;
         double wholeS = 0;
+        double lostS = 0;
         Mark gone = null;
         for (Mark mark : marks) {
             if (mark.remark() == Remark.GONE) {
                 gone = mark;
+                double known = number < losses.size() ? losses.get(number) : Double.NaN;
+                lostS = Double.isNaN(known) ? mark.atS() - startS : known;
+                number++;
             } else if (mark.remark() == Remark.BACK && gone != null) {
-                firstS = times++ == 0 ? gone.atS() - startS : firstS;
+                firstS = times++ == 0 ? lostS : firstS;
                 wholeS += mark.atS() - gone.atS();
                 gone = null;
             }
@@ -82,10 +88,10 @@ final class WireFindings {
         } else if (gone != null) {
             findings.add(warning(
                     FindingCode.CUT_SHORT,
-                    gone.atS() - startS,
+                    lostS,
                     "The port was lost at about %.1f s and did not come back: look at the cable; what came after is not"
                             + " here.",
-                    gone.atS() - startS));
+                    lostS));
         }
         return findings;
     }

@@ -3,7 +3,6 @@ package evenfall.ingest.recorder;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.serial.Port;
-import evenfall.ingest.wire.SampleReceiver;
 import evenfall.ingest.wire.WireCounts;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
@@ -27,8 +26,7 @@ public final class WireRecorder implements AutoCloseable {
 
     private static final long FORCE_MS = 400;
 
-    private final SampleQueue queue = new SampleQueue();
-    private final WireStreams streams = new WireStreams(queue);
+    private final WireStreams streams = new WireStreams();
     private final Path folder;
     private final List<PortReader> readers = new ArrayList<>();
     private final List<Thread> threads = new ArrayList<>();
@@ -81,21 +79,9 @@ public final class WireRecorder implements AutoCloseable {
         }
     }
 
-    /**
-     * Hands over the samples that came since the last time, in order of arrival; the cost goes with their number alone,
-     * and nobody who reads a port waits meanwhile. For one looker-on: what was handed over is not kept here. When nobody
-     * looks for more than {@value SampleQueue#MOST} samples, later ones are left out of this (see {@link #missed}), never
-     * of the files.
-     *
-     * @return how many samples that were
-     */
-    public int drainTo(SampleReceiver receiver) {
-        return queue.drainTo(receiver);
-    }
-
-    /** Samples that {@link #drainTo} will never give, since nobody looked for too long. */
-    public long missed() {
-        return queue.missed();
+    /** Why nothing is read from the bytes any more, if that is so; they are kept all the same. */
+    public Optional<Throwable> deafness() {
+        return readers.stream().flatMap(reader -> reader.deafness().stream()).findFirst();
     }
 
     /** What became of all lines so far. */

@@ -13,6 +13,8 @@ final class FakePort implements Port {
 
     private final BlockingQueue<byte[]> waiting = new LinkedBlockingQueue<>();
     private volatile boolean closed;
+    private volatile long goneMs = Long.MAX_VALUE;
+    private volatile long backAtMs;
 
     void send(String text) {
         waiting.add(text.getBytes(StandardCharsets.US_ASCII));
@@ -26,6 +28,12 @@ final class FakePort implements Port {
         waiting.add(UNPLUGGED);
     }
 
+    /** Pulls the cable and plugs it in again. */
+    void unplugFor(long milliseconds) {
+        goneMs = milliseconds;
+        unplug();
+    }
+
     boolean closed() {
         return closed;
     }
@@ -37,12 +45,16 @@ final class FakePort implements Port {
 
     @Override
     public int read(byte[] into) {
+        if (backAtMs > System.currentTimeMillis()) {
+            return GONE;
+        }
         try {
             byte[] bytes = waiting.poll(20, TimeUnit.MILLISECONDS);
             if (bytes == null) {
                 return 0;
             }
             if (bytes == UNPLUGGED) {
+                backAtMs = goneMs == Long.MAX_VALUE ? goneMs : System.currentTimeMillis() + goneMs;
                 return GONE;
             }
             System.arraycopy(bytes, 0, into, 0, bytes.length);

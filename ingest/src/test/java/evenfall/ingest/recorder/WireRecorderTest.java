@@ -11,6 +11,8 @@ import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.serial.FakeBench;
+import evenfall.ingest.serial.Link;
 import evenfall.ingest.wire.LineWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -19,9 +21,13 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,6 +86,63 @@ class WireRecorderTest {
                 KeptRecording.read(lost, Progress.NONE).pelvis().findings();
         assertThat(findings).extracting(Finding::code).containsExactly(FindingCode.CUT_SHORT);
         assertThat(findings.get(0).message()).contains("did not come back");
+    }
+
+    /** The device comes back under another name; its clock went on. */
+    @Test
+    void aRecordingGoesOnOverALostPort() throws Exception {
+        FakeBench bench = new FakeBench();
+        FakeBench.Device device = bench.plug("/dev/ttyACM0", "7", 0);
+        try (Link link = Link.open(bench, "/dev/ttyACM0", OptionalInt.empty(), ReadableWire::new);
+                WireRecorder recorder = new WireRecorder(folder, List.of(link), CLOCK)) {
+            device.send(lines(Place.PELVIS, 0, 300));
+            device.send("P,1500,0.1,0.2,0".getBytes(StandardCharsets.US_ASCII));
+            await(() -> recorder.counts().good() == 300);
+            device.unplug();
+            awaitGone(recorder);
+            device.plugAgain("/dev/ttyACM3");
+            await(() -> recorder.heard().get(0).there());
+            device.send(".98,0,0,0\n".getBytes(StandardCharsets.US_ASCII));
+            device.send(lines(Place.PELVIS, 4, 200));
+            await(() -> recorder.counts().good() == 500);
+            assertThat(recorder.soFar().orElseThrow().pelvis().stream().size()).isEqualTo(500);
+        }
+
+        Recording recording = KeptRecording.read(folder, Progress.NONE);
+        assertThat(recording.pelvis().stream().size()).isEqualTo(500);
+        assertThat(recording.pelvis().stream().durationS()).isCloseTo(4.995, within(1e-9));
+        assertThat(recording.pelvis().findings()).extracting(Finding::code).containsExactly(FindingCode.GAP);
+        assertThat(recording.pelvis().findings().get(0).message())
+                .startsWith("The port was gone once, first at about 1.5 s");
+        assertThat(KeptRecording.cutShort(folder)).isFalse();
+    }
+
+    /** Power comes over the cable: the sensor counts from nothing again, and is put where its data arrived. */
+    @Test
+    void aSensorThatStartedAnewMeanwhileIsPutWhereItsDataArrived() throws Exception {
+        SetClock clock = new SetClock();
+        FakePort port = new FakePort();
+        try (WireRecorder recorder = new WireRecorder(folder, List.of(port), clock)) {
+            for (int i = 0; i < 10; i++) {
+                clock.set(100 + i);
+                port.send(lines(Place.PELVIS, 50 + i, 200));
+                int sent = 200 * (i + 1);
+                await(() -> recorder.counts().good() == sent);
+            }
+            port.unplugFor(300);
+            awaitGone(recorder);
+            clock.set(140);
+            await(() -> recorder.heard().get(0).there());
+            port.send(lines(Place.PELVIS, 1, 200));
+            await(() -> recorder.counts().good() == 2200);
+        }
+
+        Recording recording = KeptRecording.read(folder, Progress.NONE);
+        // The first sample of each second arrived with it, at 100 s by the clock: 140 s is 40 s into the recording.
+        assertThat(recording.pelvis().stream().time(2000)).isCloseTo(40, within(1e-6));
+        assertThat(recording.pelvis().findings())
+                .extracting(Finding::code)
+                .containsExactly(FindingCode.GAP, FindingCode.BACKWARD_TIME);
     }
 
     @Test
@@ -181,6 +244,31 @@ class WireRecorderTest {
             Thread.sleep(5);
         }
         assertThat(state.getAsBoolean()).isTrue();
+    }
+
+    /** A clock a test sets, s. */
+    private static final class SetClock extends Clock {
+
+        private volatile long ms;
+
+        void set(double seconds) {
+            ms = Math.round(1000 * seconds);
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public Instant instant() {
+            return Instant.ofEpochMilli(ms);
+        }
     }
 
     static byte[] lines(Place place, double fromS, int count) {

@@ -92,6 +92,7 @@ final class RecordCommand implements Task {
             Consent.remind(athlete, console);
             SessionFolder session = athlete.locked(console::say, () -> begin(athlete));
             Path raw = session.rawFolder();
+            int code;
             LiveLandings live = new LiveLandings(recording -> SessionReading.ofRecording(recording, FilterKind.LIVE));
             try (WireRecorder recorder = new WireRecorder(raw, open, Clock.system(ZoneId.systemDefault()))) {
                 signal.tell(recorder::end);
@@ -99,8 +100,11 @@ final class RecordCommand implements Task {
                         + (Double.isInfinite(seconds) ? "Ctrl-C ends." : "it ends by itself."));
                 new RecordLoop(console, recorder, new RecordingNews(recorder, open, disk), live, written)
                         .run(seconds, signal);
+                code = recorder.failure().isPresent() ? CommandRunner.FAILED : CommandRunner.DONE;
             }
-            return finish(athlete, session, signal);
+            finish(athlete, session);
+            signal.done(code);
+            return code;
         } finally {
             open.forEach(Link::close);
         }
@@ -131,7 +135,7 @@ final class RecordCommand implements Task {
         return session;
     }
 
-    private int finish(AthleteFolder athlete, SessionFolder session, EndOnSignal signal) throws IOException {
+    private void finish(AthleteFolder athlete, SessionFolder session) throws IOException {
         if (LiveStore.removeIfNothingCame(session, KeptRecording.files(session.rawFolder()))) {
             throw new UnusableInputException("Nothing came from " + String.join(" and ", ports)
                     + ", so nothing was stored; look whether the sensors are switched on and try again.");
@@ -142,7 +146,5 @@ final class RecordCommand implements Task {
                         new LoggedSessions(athlete, console.progress(), console::say).summary(session.date())));
         stored.ifPresent(whole -> console.say(RecordLoop.landings(whole) + " of " + athlete.id() + " on "
                 + session.date() + " stored in " + session.folder() + "."));
-        signal.done(CommandRunner.DONE);
-        return CommandRunner.DONE;
     }
 }

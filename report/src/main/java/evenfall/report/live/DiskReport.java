@@ -72,10 +72,11 @@ public final class DiskReport {
             isShort = true;
         }
         return isShort
-                ? Optional.of(String.format(
-                        Locale.ROOT,
-                        "The disk has room for %.0f more minutes of this recording; make room now.",
-                        Math.floor(minutes)))
+                ? Optional.of("The disk has room for " + left(minutes) + " of this recording; make room now.")
                 : Optional.empty();
+    }
+
+    private static String left(double minutes) {
+        return minutes < 1 ? "less than a minute" : String.format(Locale.ROOT, "%.0f more minutes", Math.ceil(minutes));
     }
 }

@@ -17,6 +17,7 @@ public final class RecordingNews {
     private final List<Link> links;
     private final LinkReport ports = new LinkReport();
     private final DiskReport disk;
+    private boolean deafTold;
 
     /**
      * News of a recording.
@@ -40,6 +41,11 @@ public final class RecordingNews {
         }
         List<String> news =
                 new ArrayList<>(ports.news(nowS, links.stream().map(Link::state).toList(), heard, samples));
+        if (!deafTold && recorder.deafness().isPresent()) {
+            deafTold = true;
+            news.add("Landings cannot be shown any more (" + recorder.deafness().get()
+                    + "); the recording goes on and is analysed by the next command that asks for it.");
+        }
         disk.during(nowS, heard.stream().mapToLong(Heard::bytes).sum()).ifPresent(news::add);
         return news;
     }
