@@ -3,7 +3,11 @@ package evenfall.report.command;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.serial.Port;
 import evenfall.ingest.serial.SerialPorts;
-import evenfall.report.live.Playback;
+import evenfall.report.rehearsal.Faults;
+import evenfall.report.rehearsal.Pace;
+import evenfall.report.rehearsal.Playback;
+import evenfall.report.rehearsal.Player;
+import evenfall.report.rehearsal.WireForm;
 import java.io.IOException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,10 +19,6 @@ import picocli.CommandLine.Option;
         description =
                 "Plays a recording onto a port as the sensors would: for rehearsal without sensors, and for tests.")
 final class SendCommand implements Task {
-
-    private static final String TEXT = "text";
-    private static final int MOST_AT_ONCE = 64;
-    private static final long PAUSE_MS = 2;
 
     /** What was written last may still be on its way when a port is closed. */
     private static final long LINGER_MS = 500;
@@ -34,8 +34,14 @@ final class SendCommand implements Task {
     @Option(names = "--baud", paramLabel = "N", description = "Speed of the port, ${DEFAULT-VALUE} if not given.")
     private int baud = SerialPorts.USUAL_BAUD;
 
-    @Option(names = "--wire", paramLabel = "FORM", description = "text, the only form so far.")
-    private String wire = TEXT;
+    @Option(
+            names = "--wire",
+            paramLabel = "FORM",
+            description = "text (lines, the default) or binary (frames); see docs/wire.md.")
+    private String wire = "text";
+
+    @Option(names = "--unplaced", description = "The sensors do not say where they are worn; in the binary form only.")
+    private boolean unplaced;
 
     @Option(
             names = "--speed",
@@ -43,15 +49,16 @@ final class SendCommand implements Task {
             description = "So many times as fast as it was, ${DEFAULT-VALUE} if not given.")
     private double speed = 1;
 
+    @Mixin
+    private FaultOptions faults;
+
     SendCommand(Console console) {
         this.console = console;
     }
 
     @Override
     public int perform() throws IOException, InterruptedException {
-        if (!TEXT.equals(wire)) {
-            throw new UsageException("--wire " + wire + " is not spoken; use text.");
-        }
+        WireForm form = form();
         if (!(speed > 0) || Double.isInfinite(speed)) {
             throw new UsageException("--speed " + speed + " is no speed; give a number above 0, such as 1 or 4.");
         }
@@ -59,24 +66,32 @@ final class SendCommand implements Task {
             throw new UsageException("--baud " + baud + " is no speed of a port; usual are 115200 and 921600.");
         }
         Recording read = recording.files().read(console.progress());
-        try (Port open = SerialPorts.open(port, baud)) {
-            play(new Playback(read), open, read.pelvis().stream().durationS());
-            Thread.sleep(LINGER_MS);
+        Faults wrong = faults.faults();
+        Playback playback = new Playback(read, form, wrong);
+        Player player = new Player(playback, wrong.unplugged(), () -> SerialPorts.open(port, baud), Pace.times(speed));
+        try (Port last = player.play(console.progress())) {
+            if (last != null) {
+                Thread.sleep(LINGER_MS);
+            }
+        }
+        if (playback.lost() + playback.damaged() > 0) {
+            console.say("As asked, " + playback.lost() + " samples were not sent and " + playback.damaged()
+                    + " were damaged.");
         }
         return CommandRunner.DONE;
     }
 
-    private void play(Playback playback, Port open, double durationS) throws IOException, InterruptedException {
-        long start = System.nanoTime();
-        while (!playback.ended()) {
-            double nowS = (System.nanoTime() - start) * 1e-9 * speed;
-            byte[] bytes = playback.due(nowS, MOST_AT_ONCE);
-            if (bytes.length == 0) {
-                Thread.sleep(PAUSE_MS);
-            } else {
-                open.write(bytes, 0, bytes.length);
-                console.progress().at("sending", durationS > 0 ? Math.min(1, nowS / durationS) : 1);
+    private WireForm form() {
+        if ("text".equals(wire)) {
+            if (unplaced) {
+                throw new UsageException(
+                        "--unplaced goes with --wire binary: a line of text always says where it is" + " from.");
             }
+            return WireForm.TEXT;
         }
+        if ("binary".equals(wire)) {
+            return unplaced ? WireForm.BINARY_UNPLACED : WireForm.BINARY;
+        }
+        throw new UsageException("--wire " + wire + " is not spoken; use text or binary.");
     }
 }

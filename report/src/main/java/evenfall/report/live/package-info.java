@@ -1,6 +1,6 @@
 /**
  * Landings while they are recorded: the data so far is analysed again and again, and each landing is given once. Enter at
- * {@link evenfall.report.live.LiveLandings}; {@link evenfall.report.live.Playback} plays a recording as sensors would.
+ * {@link evenfall.report.live.LiveLandings}.
  */
 @NullMarked
 package evenfall.report.live;
