@@ -7,6 +7,7 @@ import evenfall.ingest.recorder.Arrivals.Mark;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.wire.SensorId;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
 import java.io.InputStream;
@@ -25,6 +26,9 @@ import java.util.stream.Stream;
 public final class KeptRecording {
 
     private static final int BUFFER = 1 << 16;
+
+    /** So many samples may come before a sensor first says what it is: twenty minutes at 400 Hz. */
+    private static final int HELD = 1 << 19;
 
     private KeptRecording() {}
 
@@ -72,21 +76,32 @@ public final class KeptRecording {
      */
     public static Recording read(Path folder, Progress progress) throws IOException {
         WireStreams streams = new WireStreams();
+        PlacesFile.read(folder).forEach(streams::place);
         List<PortDecoder> decoders = new ArrayList<>();
         List<Path> files = files(folder);
         for (Path file : files) {
-            PortDecoder decoder = new PortDecoder(streams);
+            PortDecoder decoder = new PortDecoder(streams, HELD);
             decode(file, Arrivals.read(PortFile.arrivalsOf(file)), decoder, progress);
             decoders.add(decoder);
         }
+        streams.placeByElimination();
         Recording recording = streams.recording(folder.toString())
-                .orElseThrow(() -> new UnusableInputException("There is no whole line of the pelvis sensor in " + folder
-                        + "; look whether it was switched on and sends lines that begin with P."));
-        return withFindings(recording, files, decoders);
+                .orElseThrow(() -> new UnusableInputException(noPelvis(folder, streams)));
+        return withFindings(recording, streams, files, decoders);
     }
 
-    private static Recording withFindings(Recording recording, List<Path> files, List<PortDecoder> decoders)
-            throws IOException {
+    private static String noPelvis(Path folder, WireStreams streams) {
+        List<String> unplaced = streams.unplaced().stream().map(SensorId::text).toList();
+        return unplaced.isEmpty()
+                ? "There is no whole line of the pelvis sensor in " + folder
+                        + "; look whether it was switched on and sends lines that begin with P."
+                : "The sensors " + String.join(" and ", unplaced) + " did not say where they were worn, and nobody else"
+                        + " did; write it into " + folder.resolve(PlacesFile.NAME) + ", a line each, such as "
+                        + unplaced.get(0) + "," + Place.PELVIS.code() + ".";
+    }
+
+    private static Recording withFindings(
+            Recording recording, WireStreams streams, List<Path> files, List<PortDecoder> decoders) throws IOException {
         SensorRecording pelvis = recording.pelvis();
         SensorRecording upperBack = recording.upperBack();
         List<Finding> ofPelvis = new ArrayList<>(pelvis.findings());
@@ -100,10 +115,17 @@ public final class KeptRecording {
                     .toList();
             ofPelvis.addAll(WireFindings.refused(String.valueOf(file.getFileName()), decoder.counts()));
             ofPelvis.addAll(WireFindings.course(Arrivals.read(PortFile.arrivalsOf(file)), losses, endS));
-            ofPelvis.addAll(WireFindings.newStarts(decoder.newStarts(), Place.PELVIS, pelvis));
-            ofUpperBack.addAll(WireFindings.newStarts(decoder.newStarts(), Place.UPPER_BACK, upperBack));
+            ofPelvis.addAll(WireFindings.newStarts(newStarts(decoder, streams, Place.PELVIS), Place.PELVIS, pelvis));
+            ofUpperBack.addAll(
+                    WireFindings.newStarts(newStarts(decoder, streams, Place.UPPER_BACK), Place.UPPER_BACK, upperBack));
         }
         return new Recording(with(pelvis, ofPelvis), upperBack == null ? null : with(upperBack, ofUpperBack));
+    }
+
+    private static List<SensorClocks.NewStart> newStarts(PortDecoder decoder, WireStreams streams, Place place) {
+        return decoder.newStarts().stream()
+                .filter(start -> streams.placeOf(start.sensor()) == place)
+                .toList();
     }
 
     private static SensorRecording with(SensorRecording sensor, List<Finding> findings) {

@@ -16,13 +16,16 @@ final class PortDecoder {
 
     private final SensorClocks clocks;
     private final List<Double> lossS = new ArrayList<>();
-    private WireDecoder decoder;
-    private WireCounts before = WireCounts.NONE;
+    private final WireDecoder decoder;
 
-    /** Hands samples to {@code receiver}. */
-    PortDecoder(WireReceiver receiver) {
+    /**
+     * Hands samples to {@code receiver}.
+     *
+     * @param hold so many samples of a sensor wait until it first says what it is
+     */
+    PortDecoder(WireReceiver receiver, int hold) {
         this.clocks = new SensorClocks(receiver);
-        this.decoder = new EitherDecoder(clocks);
+        this.decoder = new EitherDecoder(clocks, hold);
     }
 
     /** The bytes that follow arrived at this moment, s since the epoch. */
@@ -37,8 +40,6 @@ final class PortDecoder {
     /** The port was lost at this moment, s since the epoch. */
     void gone(double atS) {
         end();
-        before = before.plus(decoder.counts());
-        decoder = new EitherDecoder(clocks);
         clocks.gone(atS);
         lossS.add(clocks.last(SensorId.PELVIS));
     }
@@ -48,7 +49,7 @@ final class PortDecoder {
     }
 
     WireCounts counts() {
-        return before.plus(decoder.counts());
+        return decoder.counts();
     }
 
     /** The pelvis sensor's time at each loss of the port, s; NaN where it had not spoken on this port. */

@@ -1,6 +1,7 @@
 package evenfall.ingest.recorder;
 
 import evenfall.ingest.serial.Port;
+import evenfall.ingest.wire.FrameDecoder;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
 import java.util.Optional;
@@ -39,7 +40,7 @@ final class PortReader implements Runnable {
         this.port = port;
         this.file = file;
         this.streams = streams;
-        this.decoder = new PortDecoder(streams);
+        this.decoder = new PortDecoder(streams, FrameDecoder.HELD);
         this.ended = ended;
     }
 

@@ -1,5 +1,6 @@
 package evenfall.ingest.recorder;
 
+import evenfall.ingest.wire.Hello;
 import evenfall.ingest.wire.WireReceiver;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,6 +82,11 @@ final class SensorClocks implements WireReceiver {
     public void sample(int sensor, double timeS, double ax, double ay, double az, double gx, double gy, double gz) {
         double time = clock(sensor).place(timeS);
         receiver.sample(sensor, time, ax, ay, az, gx, gy, gz);
+    }
+
+    @Override
+    public void hello(Hello hello) {
+        receiver.hello(hello);
     }
 
     @Override

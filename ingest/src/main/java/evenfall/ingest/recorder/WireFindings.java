@@ -6,7 +6,6 @@ import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recorder.Arrivals.Mark;
 import evenfall.ingest.recording.SensorRecording;
-import evenfall.ingest.wire.SensorId;
 import evenfall.ingest.wire.WireCounts;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +28,7 @@ final class WireFindings {
                 share > 0.01 ? Severity.WARNING : Severity.NOTE,
                 String.format(
                         Locale.ROOT,
-                        "%d of %d lines in %s were left out (%d damaged on the way, %d no sample at all): look at the cable"
+                        "%d of %d lines or frames in %s were left out (%d damaged on the way, %d no sample at all): look at the cable"
                                 + " and the speed of the port.",
                         counts.bad(),
                         counts.bad() + counts.good(),
@@ -96,11 +95,8 @@ final class WireFindings {
         return findings;
     }
 
-    /** Sensors at {@code place} that started anew, told in one finding. */
-    static List<Finding> newStarts(List<SensorClocks.NewStart> starts, Place place, @Nullable SensorRecording sensor) {
-        List<SensorClocks.NewStart> own = starts.stream()
-                .filter(start -> SensorId.place(start.sensor()) == place)
-                .toList();
+    /** The sensor at {@code place} started anew so often, told in one finding. */
+    static List<Finding> newStarts(List<SensorClocks.NewStart> own, Place place, @Nullable SensorRecording sensor) {
         if (own.isEmpty() || sensor == null) {
             return List.of();
         }

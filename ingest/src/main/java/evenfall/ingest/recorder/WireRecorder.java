@@ -3,6 +3,7 @@ package evenfall.ingest.recorder;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.serial.Port;
+import evenfall.ingest.wire.TapWatch;
 import evenfall.ingest.wire.WireCounts;
 import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
@@ -102,6 +103,33 @@ public final class WireRecorder implements AutoCloseable {
     public int samples(Place place) {
         synchronized (streams) {
             return streams.size(place);
+        }
+    }
+
+    /** Numbers of the sensors that send samples and whose place is not known, in the order they were first heard. */
+    public List<Integer> unplaced() {
+        synchronized (streams) {
+            return streams.unplaced();
+        }
+    }
+
+    /**
+     * Says where a sensor is worn: what it sent joins the recording from its beginning and is handed over to the one who
+     * looks on, and the session remembers it.
+     *
+     * @throws IOException if that could not be written; it holds for this recorder all the same
+     */
+    public void place(int sensor, Place place) throws IOException {
+        synchronized (streams) {
+            streams.place(sensor, place);
+        }
+        PlacesFile.add(folder, sensor, place);
+    }
+
+    /** Which of the sensors whose place is not known was tapped just now, if that can be told. */
+    public TapWatch.Answer tapped() {
+        synchronized (streams) {
+            return streams.tapped();
         }
     }
 

@@ -70,6 +70,7 @@ public final class FrameDecoder implements WireDecoder {
     public void end() {
         first = true;
         endFrame();
+        first = true;
         for (FrameSensor sensor : sensors) {
             sensor.end();
         }

@@ -69,6 +69,7 @@ public final class LineDecoder implements WireDecoder {
         }
         length = 0;
         tooLong = false;
+        first = true;
         if (trust == Trust.WAITING) {
             trust = Trust.PLAIN;
             give(waitingSensor, waiting);

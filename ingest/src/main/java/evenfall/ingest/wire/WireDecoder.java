@@ -9,7 +9,10 @@ public interface WireDecoder {
     /** Takes {@code bytes[from..to)}, cut anywhere. */
     void accept(byte[] bytes, int from, int to);
 
-    /** The bytes have come to their end: gives what can still be given. */
+    /**
+     * The bytes have come to an end: gives what can still be given. More may follow, after a loss of the port say; they
+     * are not read as one line or frame with what came before, and what is known of the sensors stays known.
+     */
     void end();
 
     /** What became of the bytes so far. */

@@ -24,6 +24,7 @@ public final class WireStreams implements WireReceiver {
 
     private final List<SensorTrack> tracks = new ArrayList<>();
     private final SampleReceiver placed;
+    private final TapWatch taps = new TapWatch();
 
     /** Collects only. */
     public WireStreams() {
@@ -47,6 +48,8 @@ public final class WireStreams implements WireReceiver {
         Place place = track.place();
         if (place != null) {
             placed.sample(place, track.lastS(), ax, ay, az, gx, gy, gz);
+        } else {
+            taps.sample(sensor, track.lastS(), ax, ay, az, gx, gy, gz);
         }
     }
 
@@ -83,6 +86,43 @@ public final class WireStreams implements WireReceiver {
                 .filter(track -> track.place() == null && track.size() > 0)
                 .map(SensorTrack::sensor)
                 .toList();
+    }
+
+    /** Which of the sensors whose place is not known was tapped just now, if that can be told. */
+    public TapWatch.Answer tapped() {
+        return taps.answer();
+    }
+
+    /** Where a sensor is, if that is known. */
+    public @Nullable Place placeOf(int sensor) {
+        for (SensorTrack track : tracks) {
+            if (track.sensor() == sensor) {
+                return track.place();
+            }
+        }
+        return null;
+    }
+
+    /** What a sensor calls itself; empty if it has no name. */
+    public String nameOf(int sensor) {
+        for (SensorTrack track : tracks) {
+            if (track.sensor() == sensor) {
+                return track.name();
+            }
+        }
+        return "";
+    }
+
+    /**
+     * Places a sensor whose place follows from what is known: one that is left beside a placed one is at the other place,
+     * and one that is alone is the pelvis sensor. Only for when all has come.
+     */
+    public void placeByElimination() {
+        List<Integer> unplaced = unplaced();
+        boolean pelvis = size(Place.PELVIS) > 0;
+        if (unplaced.size() == 1 && !(pelvis && size(Place.UPPER_BACK) > 0)) {
+            place(unplaced.get(0), pelvis ? Place.UPPER_BACK : Place.PELVIS);
+        }
     }
 
     /** Says where a sensor is. Another sensor that was there has no place from now on. */

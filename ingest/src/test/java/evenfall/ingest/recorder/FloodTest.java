@@ -2,6 +2,7 @@ package evenfall.ingest.recorder;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenfall.ingest.wire.FrameDecoder;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,7 +21,7 @@ class FloodTest {
     @ValueSource(strings = {"noise", "zeros", "letters", "line ends", "commas", "P,1,"})
     void rubbishTakesNoMemory(String kind) {
         SplittableRandom random = new SplittableRandom(SEED);
-        PortDecoder decoder = new PortDecoder((sensor, t, ax, ay, az, gx, gy, gz) -> {});
+        PortDecoder decoder = new PortDecoder((sensor, t, ax, ay, az, gx, gy, gz) -> {}, FrameDecoder.HELD);
         byte[] piece = new byte[PIECE];
         fill(piece, kind, random);
         decoder.accept(piece, 0, PIECE);

@@ -200,7 +200,8 @@ class WireRecorderTest {
 
         assertThat(KeptRecording.read(folder, Progress.NONE).pelvis().findings())
                 .anyMatch(finding -> finding.code() == FindingCode.REFUSED_ROWS
-                        && finding.message().startsWith("3 of 303 lines in port-1.wire were left out (3 damaged"));
+                        && finding.message()
+                                .startsWith("3 of 303 lines or frames in port-1.wire were left out (3 damaged"));
     }
 
     /** The files are cut at every byte of their end, as a power cut would. */
