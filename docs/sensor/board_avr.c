@@ -16,7 +16,7 @@
 #define READ_FROM_SENSOR 0xD1
 
 static volatile uint64_t rounds;      /* of timer 1, 65536 half microseconds each */
-static uint8_t queue[256];            /* its indices come round by themselves */
+static volatile uint8_t queue[256];   /* its indices come round by themselves */
 static volatile uint8_t queue_start;
 static volatile uint8_t queue_end;
 
@@ -116,7 +116,8 @@ uint8_t board_room(void)
 void board_send(const uint8_t *bytes, uint8_t count)
 {
     while (count-- > 0) {
-        queue[queue_end++] = *bytes++;
+        queue[queue_end] = *bytes++; /* first the byte, then the news of it */
+        queue_end++;
     }
     UCSR0B |= 1 << UDRIE0;
 }

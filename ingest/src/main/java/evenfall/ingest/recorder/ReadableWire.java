@@ -2,16 +2,15 @@ package evenfall.ingest.recorder;
 
 import evenfall.ingest.serial.SpeedJudge;
 import evenfall.ingest.wire.EitherDecoder;
-import evenfall.ingest.wire.WireDecoder;
 
-/** Knows the right speed by the first sample that can be read. */
+/** Knows the right speed by the first sample or hello that can be read. */
 public final class ReadableWire implements SpeedJudge {
 
-    private final WireDecoder decoder = new EitherDecoder((sensor, t, ax, ay, az, gx, gy, gz) -> {});
+    private final EitherDecoder decoder = new EitherDecoder((sensor, t, ax, ay, az, gx, gy, gz) -> {});
 
     @Override
     public boolean readable(byte[] bytes, int count) {
         decoder.accept(bytes, 0, count);
-        return decoder.counts().good() > 0;
+        return decoder.heard();
     }
 }

@@ -38,6 +38,11 @@ public final class EitherDecoder implements WireDecoder {
         }
     }
 
+    /** Whether anything of a sensor was ever read whole, also samples that still wait for a hello. */
+    public boolean heard() {
+        return lineTally.everHeard() || frameTally.everHeard();
+    }
+
     @Override
     public void end() {
         lines.end();

@@ -51,7 +51,7 @@ final class FrameSensor {
     }
 
     void sample(int number, int clock, short[] counts) {
-        tally.sure();
+        tally.heard();
         if (timed && follows(extended(clock))) {
             dropHeld();
             take(number, extended(clock), counts);
@@ -66,7 +66,7 @@ final class FrameSensor {
     }
 
     void hello(Hello said, long nowUs) {
-        tally.sure();
+        tally.heard();
         if (!said.equals(hello)) {
             hello = said;
             accelerationPerCount = said.accelerationPerCount();

@@ -17,6 +17,7 @@ final class WireTally {
     private long doubtfulUnreadable;
     private long doubtfulLost;
     private boolean spoken;
+    private boolean heard;
     private @Nullable WireTally rival;
 
     /** Sets two readers of the same bytes against each other. */
@@ -27,7 +28,18 @@ final class WireTally {
 
     void good() {
         good++;
+        heard();
+    }
+
+    /** Something of a sensor was read whole, be it of use yet or not. */
+    void heard() {
+        heard = true;
         sure();
+    }
+
+    /** Whether anything of a sensor was ever read whole. */
+    boolean everHeard() {
+        return heard;
     }
 
     void unknown() {

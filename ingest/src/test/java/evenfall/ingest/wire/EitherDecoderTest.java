@@ -34,6 +34,20 @@ class EitherDecoderTest {
         assertThat(heard.lost).isEmpty();
     }
 
+    /** The right speed of a port is known by the first frame, a second before its scale may be. */
+    @Test
+    void aSampleThatWaitsIsHeard() {
+        feed(new byte[1]);
+        feed("what is this".getBytes(StandardCharsets.US_ASCII));
+        feed(new byte[1]);
+        assertThat(decoder.heard()).isFalse();
+
+        feed(sensor.next());
+
+        assertThat(decoder.heard()).isTrue();
+        assertThat(decoder.counts().good()).isZero();
+    }
+
     @Test
     void aPortMayChangeOver() {
         feed(lines(0, 100));
