@@ -6,6 +6,7 @@ import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.apache.commons.math3.complex.Complex;
 import org.apache.commons.math3.transform.DftNormalization;
@@ -23,23 +24,26 @@ import org.jspecify.annotations.Nullable;
 public final class ClockFinder {
 
     private static final double CUTOFF_HZ = 4;
-    private static final double STRETCH_S = 4;
-    private static final double STRIDE_S = 2;
-    private static final double LEAST_CORRELATION = 0.97;
-    private static final double FALLBACK_CORRELATION = 0.9;
+    static final double STRETCH_S = 4;
+    static final double STRIDE_S = 2;
+    static final double LEAST_CORRELATION = 0.97;
+    static final double FALLBACK_CORRELATION = 0.9;
     /** Below this standard deviation of the force there is nothing to compare, m/s². */
-    private static final double LEAST_MOTION = 0.25;
+    static final double LEAST_MOTION = 0.25;
     /** First guess from at most so much of the recording, s. */
-    private static final double GUESS_S = 1200;
+    static final double GUESS_S = 1200;
 
-    private static final double REACH_S = 0.3;
-    private static final double LANDING_ROOM_S = 3;
+    static final double REACH_S = 0.3;
+    static final double LANDING_ROOM_S = 3;
     /** How much later the shoulders move than the pelvis below 4 Hz, s: from simulated spines. */
     private static final double SPINE_DELAY_S = 0.0017;
     /** How far people's spines may differ from that, s: half the delay itself. */
     private static final double SPINE_DELAY_SIGMA_S = 0.0009;
 
-    private static final int LEAST_STRETCHES = 4;
+    static final int LEAST_STRETCHES = 4;
+
+    static final String AWAY_FROM_LANDINGS = "shared motion away from landings";
+    static final String WITH_LANDINGS = "shared motion, landings included";
 
     private final double[] pelvis;
     private final double[] upperBack;
@@ -65,20 +69,18 @@ public final class ClockFinder {
         if (finder.pelvis.length < 100 || finder.upperBack.length < 100) {
             return null;
         }
-        int guess = finder.guess();
-        ClockMap map = finder.fit(guess, landingsS, LEAST_CORRELATION, "shared motion away from landings");
-        return map != null
-                ? map
-                : finder.fit(guess, List.of(), FALLBACK_CORRELATION, "shared motion, landings included");
+        int guess = guess(finder.pelvis, finder.upperBack);
+        ClockMap map = finder.fit(guess, landingsS, LEAST_CORRELATION, AWAY_FROM_LANDINGS);
+        return map != null ? map : finder.fit(guess, List.of(), FALLBACK_CORRELATION, WITH_LANDINGS);
     }
 
-    private static double[] smooth(double[] grid) {
+    static double[] smooth(double[] grid) {
         Biquad lowPass = Butterworth.twoPassLowPass(CUTOFF_HZ, 1 / ForceColumn.STEP_S);
         return ZeroPhase.filter(lowPass, grid);
     }
 
     /** Grid steps by which the upper back's column is later, from the whole. */
-    private int guess() {
+    static int guess(double[] pelvis, double[] upperBack) {
         int span = (int) (GUESS_S / ForceColumn.STEP_S);
         int n = Math.min(span, pelvis.length);
         int m = Math.min(span, upperBack.length);
@@ -110,16 +112,10 @@ public final class ClockFinder {
         int reach = (int) Math.round(REACH_S / ForceColumn.STEP_S);
         List<Double> times = new ArrayList<>();
         List<Double> lags = new ArrayList<>();
-        int landing = 0;
         double near = guess;
         for (int from = 0; from + length <= pelvis.length; from += stride) {
             double start = (from + 0.5) * ForceColumn.STEP_S;
-            while (landing < landingsS.size() && landingsS.get(landing) + LANDING_ROOM_S < start) {
-                landing++;
-            }
-            boolean byLanding =
-                    landing < landingsS.size() && landingsS.get(landing) - LANDING_ROOM_S < start + STRETCH_S;
-            if (byLanding || deviation(from, length) < LEAST_MOTION) {
+            if (byLanding(landingsS, start) || deviation(pelvis, from, length) < LEAST_MOTION) {
                 continue;
             }
             int centre = (int) Math.round(near);
@@ -130,6 +126,18 @@ public final class ClockFinder {
                 near += 0.3 * (lag.samples() - near);
             }
         }
+        return line(times, lags, method);
+    }
+
+    /** Whether a stretch that starts at a moment lies near one of the landings, which are in order. */
+    static boolean byLanding(List<Double> landingsS, double start) {
+        int k = Collections.binarySearch(landingsS, start - LANDING_ROOM_S);
+        int next = k < 0 ? -k - 1 : k;
+        return next < landingsS.size() && landingsS.get(next) - LANDING_ROOM_S < start + STRETCH_S;
+    }
+
+    /** The map that lags (s) at times (s) tell, or null if they are too few. */
+    static @Nullable ClockMap line(List<Double> times, List<Double> lags, String method) {
         if (times.size() < LEAST_STRETCHES) {
             return null;
         }
@@ -138,12 +146,12 @@ public final class ClockFinder {
         return new ClockMap(line.offsetS() - SPINE_DELAY_S, line.drift() * 1e6, 1000 * sigma, method);
     }
 
-    private double deviation(int from, int length) {
+    static double deviation(double[] x, int from, int length) {
         double sum = 0;
         double squares = 0;
         for (int i = from; i < from + length; i++) {
-            sum += pelvis[i];
-            squares += pelvis[i] * pelvis[i];
+            sum += x[i];
+            squares += x[i] * x[i];
         }
         double mean = sum / length;
         return Math.sqrt(Math.max(0, squares / length - mean * mean));

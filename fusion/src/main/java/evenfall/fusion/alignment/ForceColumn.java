@@ -4,6 +4,7 @@ import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
+import java.util.Arrays;
 
 /**
  * The vertical force of one sensor on an even time grid, low-passed, for comparing two sensors.
@@ -19,27 +20,37 @@ final class ForceColumn {
 
     private static final double CEILING = 2.5 * Gravity.STANDARD;
 
-    private ForceColumn() {}
+    private double[] grid = new double[256];
+    private int bin;
+    private double held;
+    private double before;
+    private int next;
 
     /** Vertical force less 1 g at STEP_S/2, 3·STEP_S/2, and so on from the stream's first sample, m/s². */
     static double[] of(SensorStream stream, OrientationTrack track) {
-        int n = (int) Math.floor(stream.durationS() / STEP_S);
-        double[] grid = new double[Math.max(0, n)];
-        int bin = 0;
-        double held = 0;
-        double before = vertical(stream, track, 0);
-        for (int i = 1; i < stream.size() && bin < n; i++) {
-            double start = stream.time(i - 1);
-            double end = stream.time(i);
-            double now = vertical(stream, track, i);
+        ForceColumn column = new ForceColumn();
+        column.add(stream, track);
+        return column.part(0, column.size());
+    }
+
+    /** Adds what the samples that were not taken yet tell; the stream begins with those that were. */
+    void add(SensorStream stream, OrientationTrack track) {
+        if (next == 0 && track.size() > 0) {
+            before = vertical(stream, track, 0);
+            next = 1;
+        }
+        for (; next < track.size(); next++) {
+            double start = stream.time(next - 1);
+            double end = stream.time(next);
+            double now = vertical(stream, track, next);
             double at = start;
             double value = before;
-            while (bin < n && end >= (bin + 1) * STEP_S) {
+            while (end >= (bin + 1) * STEP_S) {
                 double edge = (bin + 1) * STEP_S;
                 double part = end > start ? (edge - start) / (end - start) : 1;
                 double atEdge = before + part * (now - before);
                 held += (edge - at) * (value + atEdge) / 2;
-                grid[bin++] = held / STEP_S;
+                put(held / STEP_S);
                 held = 0;
                 at = edge;
                 value = atEdge;
@@ -47,7 +58,23 @@ final class ForceColumn {
             held += (end - at) * (value + now) / 2;
             before = now;
         }
-        return grid;
+    }
+
+    private void put(double value) {
+        if (bin == grid.length) {
+            grid = Arrays.copyOf(grid, grid.length + grid.length / 2);
+        }
+        grid[bin++] = value;
+    }
+
+    /** Number of grid values so far. */
+    int size() {
+        return bin;
+    }
+
+    /** The values from one to another (exclusive). */
+    double[] part(int from, int to) {
+        return Arrays.copyOfRange(grid, from, to);
     }
 
     private static double vertical(SensorStream s, OrientationTrack q, int i) {

@@ -3,6 +3,7 @@ package evenfall.fusion.alignment;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,6 +41,12 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
      * @param beforeS where to stop looking: the first landing, s on the sensor's clock
      */
     public static OpeningRoutine find(SensorStream stream, List<Stance> stances, double beforeS) {
+        return find(stances, beforeS, (before, after) -> BendFinder.find(stream, before, after));
+    }
+
+    /** The same with bends between two stances by {@code between}. */
+    static OpeningRoutine find(
+            List<Stance> stances, double beforeS, BiFunction<Stance, Stance, List<ForwardBend>> between) {
         List<ForwardBend> all = new ArrayList<>();
         for (int k = 0; k < stances.size() && stances.get(k).endS() < beforeS; k++) {
             if (decided(all, stances.get(k).endS())) {
@@ -47,7 +54,7 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
             }
             Stance after = next(stances, k);
             if (after != null) {
-                all.addAll(BendFinder.find(stream, stances.get(k), after));
+                all.addAll(between.apply(stances.get(k), after));
             }
         }
         List<ForwardBend> bends = choose(all);

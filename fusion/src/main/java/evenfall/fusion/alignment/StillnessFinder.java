@@ -13,7 +13,8 @@ import java.util.List;
  *
  * <p>The limits (common practice, no source) leave room for a person who sways: 0.4 m/s² and 4 deg/s. The bias is the
  * median turn rate of all blocks that do not shake, so a gyroscope with a bias of several deg/s is no hindrance.
- * Samples on both sides of a gap are never of one stretch. Linear in the number of samples.
+ * Samples on both sides of a gap are never of one stretch. Linear in the number of samples. A stream may grow: then the
+ * bias is that of the blocks so far, and stretches are found again where it moved.
  */
 public final class StillnessFinder {
 
@@ -28,47 +29,92 @@ public final class StillnessFinder {
     /** Bias and scale of a cheap accelerometer together stay below a tenth of gravity. */
     private static final double GRAVITY_ROOM = 0.1 * Gravity.STANDARD;
 
-    private final SensorStream stream;
-    private final int perBlock;
-    private final int blocks;
-    private final float[] mean;
-    private final boolean[] calm;
+    /** The bias is taken anew whenever the blocks that do not shake are so many times as many. */
+    private static final double BIAS_ANEW = 1.1;
+    /** A bias that moved by less leaves what was found as it is, rad/s. */
+    private static final double SAME_BIAS = Math.toRadians(0.2);
 
-    private StillnessFinder(SensorStream stream) {
-        this.stream = stream;
-        this.perBlock = Math.max(2, (int) Math.round(BLOCK_S * stream.rateHz()));
-        this.blocks = stream.size() / perBlock;
-        this.mean = new float[6 * blocks];
-        this.calm = new boolean[blocks];
+    private final int perBlock;
+    private int blocks;
+    private float[] mean = new float[6 * 64];
+    private boolean[] calm = new boolean[64];
+    private int calmBlocks;
+    private int calmBlocksAtBias;
+    private final double[] bias = new double[3];
+
+    private final List<Stance> found = new ArrayList<>();
+    private final double[] sum = new double[6];
+    private int start;
+    private int joined;
+    private int n;
+
+    /** A finder at the start of a stream of {@code rateHz}. */
+    public StillnessFinder(double rateHz) {
+        this.perBlock = Math.max(2, (int) Math.round(BLOCK_S * rateHz));
     }
 
     /** All still stretches of at least {@link #SHORTEST_S}, in order. */
     public static List<Stance> find(SensorStream stream) {
-        StillnessFinder finder = new StillnessFinder(stream);
-        finder.measureBlocks();
-        finder.keepThoseNearTheBias();
-        return finder.joinBlocks();
+        StillnessFinder finder = new StillnessFinder(stream.rateHz());
+        finder.add(stream);
+        return finder.stances(stream);
     }
 
-    private void measureBlocks() {
-        double[] sum = new double[6];
+    /** Looks at the samples that were not looked at yet; the stream begins with those that were. */
+    public void add(SensorStream stream) {
+        int first = blocks;
+        blocks = stream.size() / perBlock;
+        if (6 * blocks > mean.length) {
+            mean = Arrays.copyOf(mean, Math.max(6 * blocks, 3 * mean.length / 2));
+            calm = Arrays.copyOf(calm, mean.length / 6);
+        }
+        measureBlocks(stream, first);
+        if (calmBlocks > BIAS_ANEW * calmBlocksAtBias) {
+            boolean known = calmBlocksAtBias > 0;
+            double[] before = bias.clone();
+            findBias();
+            double moved =
+                    Math.sqrt(square(bias[0] - before[0]) + square(bias[1] - before[1]) + square(bias[2] - before[2]));
+            if (known && moved < SAME_BIAS) {
+                System.arraycopy(before, 0, bias, 0, 3);
+            } else {
+                found.clear();
+                Arrays.fill(sum, 0);
+                n = 0;
+                joined = 0;
+            }
+        }
+        for (; joined < blocks; joined++) {
+            join(stream, joined);
+        }
+    }
+
+    /** The still stretches so far; the last one may go on. */
+    public List<Stance> stances(SensorStream stream) {
+        List<Stance> all = new ArrayList<>(found);
+        close(stream, all);
+        return List.copyOf(all);
+    }
+
+    private void measureBlocks(SensorStream stream, int first) {
+        double[] sums = new double[6];
         double[] squares = new double[6];
-        for (int b = 0; b < blocks; b++) {
-            Arrays.fill(sum, 0);
+        for (int b = first; b < blocks; b++) {
+            Arrays.fill(sums, 0);
             Arrays.fill(squares, 0);
             int from = b * perBlock;
             for (int i = from; i < from + perBlock; i++) {
-                add(sum, squares, 0, stream.ax(i));
-                add(sum, squares, 1, stream.ay(i));
-                add(sum, squares, 2, stream.az(i));
-                add(sum, squares, 3, stream.gx(i));
-                add(sum, squares, 4, stream.gy(i));
-                add(sum, squares, 5, stream.gz(i));
+                add(sums, squares, 0, stream.ax(i));
+                add(sums, squares, 1, stream.ay(i));
+                add(sums, squares, 2, stream.az(i));
+                add(sums, squares, 3, stream.gx(i));
+                add(sums, squares, 4, stream.gy(i));
+                add(sums, squares, 5, stream.gz(i));
             }
             double force = 0;
             double rate = 0;
             for (int c = 0; c < 6; c++) {
-                double m = sum[c] / perBlock;
+                double m = sums[c] / perBlock;
                 mean[6 * b + c] = (float) m;
                 double variance = Math.max(0, squares[c] / perBlock - m * m);
                 if (c < 3) {
@@ -82,6 +128,7 @@ public final class StillnessFinder {
                     && rate < square(RATE_SHAKE)
                     && Math.abs(size - Gravity.STANDARD) < GRAVITY_ROOM
                     && stream.time(from + perBlock - 1) - stream.time(from) < 2 * BLOCK_S;
+            calmBlocks += calm[b] ? 1 : 0;
         }
     }
 
@@ -94,60 +141,46 @@ public final class StillnessFinder {
         return value * value;
     }
 
-    private void keepThoseNearTheBias() {
-        int count = 0;
-        for (boolean b : calm) {
-            count += b ? 1 : 0;
-        }
-        if (count == 0) {
-            return;
-        }
-        double[] bias = new double[3];
-        float[] values = new float[count];
+    private void findBias() {
+        calmBlocksAtBias = calmBlocks;
+        float[] values = new float[calmBlocks];
         for (int c = 0; c < 3; c++) {
-            int n = 0;
+            int count = 0;
             for (int b = 0; b < blocks; b++) {
                 if (calm[b]) {
-                    values[n++] = mean[6 * b + 3 + c];
+                    values[count++] = mean[6 * b + 3 + c];
                 }
             }
             Arrays.sort(values);
             bias[c] = values[count / 2];
         }
-        for (int b = 0; b < blocks; b++) {
-            double off = 0;
-            for (int c = 0; c < 3; c++) {
-                off += square(mean[6 * b + 3 + c] - bias[c]);
+    }
+
+    private boolean still(int b) {
+        double off = 0;
+        for (int c = 0; c < 3; c++) {
+            off += square(mean[6 * b + 3 + c] - bias[c]);
+        }
+        return calm[b] && off < square(RATE_OFF_BIAS);
+    }
+
+    private void join(SensorStream stream, int b) {
+        boolean still = still(b);
+        if (n > 0 && !(still && nearMean(b) && follows(stream, b))) {
+            close(stream, found);
+            Arrays.fill(sum, 0);
+            n = 0;
+        }
+        if (still) {
+            start = n == 0 ? b : start;
+            n++;
+            for (int c = 0; c < 6; c++) {
+                sum[c] += mean[6 * b + c];
             }
-            calm[b] &= off < square(RATE_OFF_BIAS);
         }
     }
 
-    private List<Stance> joinBlocks() {
-        List<Stance> found = new ArrayList<>();
-        double[] sum = new double[6];
-        int start = 0;
-        int n = 0;
-        for (int b = 0; b <= blocks; b++) {
-            boolean goesOn = b < blocks && calm[b] && (n == 0 || (nearMean(b, sum, n) && joined(b)));
-            if (!goesOn) {
-                close(found, start, n, sum);
-                Arrays.fill(sum, 0);
-                n = 0;
-                goesOn = b < blocks && calm[b];
-            }
-            if (goesOn) {
-                start = n == 0 ? b : start;
-                n++;
-                for (int c = 0; c < 6; c++) {
-                    sum[c] += mean[6 * b + c];
-                }
-            }
-        }
-        return found;
-    }
-
-    private boolean nearMean(int b, double[] sum, int n) {
+    private boolean nearMean(int b) {
         double off = 0;
         for (int c = 0; c < 3; c++) {
             off += square(mean[6 * b + c] - sum[c] / n);
@@ -155,16 +188,16 @@ public final class StillnessFinder {
         return off < square(FORCE_WANDER);
     }
 
-    private boolean joined(int b) {
+    private boolean follows(SensorStream stream, int b) {
         int i = b * perBlock;
         return stream.time(i) - stream.time(i - 1) < BLOCK_S;
     }
 
-    private void close(List<Stance> found, int start, int n, double[] sum) {
+    private void close(SensorStream stream, List<Stance> into) {
         int from = start * perBlock;
         int to = from + n * perBlock;
         if (n > 0 && stream.time(to - 1) - stream.time(from) >= SHORTEST_S) {
-            found.add(new Stance(
+            into.add(new Stance(
                     from,
                     to,
                     stream.time(from),

@@ -1,35 +1,27 @@
 package evenfall.fusion.analysis;
 
 import evenfall.fusion.alignment.ClockMap;
-import evenfall.fusion.alignment.Mounting;
-import evenfall.fusion.alignment.MountingMethod;
 import evenfall.fusion.alignment.OpeningRoutine;
-import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
-import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.LandingMeasurer;
 import evenfall.fusion.landing.LandingScene;
 import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.landing.Moments;
 import evenfall.fusion.orientation.OrientationTrack;
-import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.parallel.Aside;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
-import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** From sensors whose events are known to landings with measures. */
 final class LandingAnalysis {
@@ -81,8 +73,12 @@ final class LandingAnalysis {
                 continue;
             }
             progress.at("measuring landings", (double) landing / landings.size());
-            LandingScene scene =
-                    scene(event, landing, spans.get(landing)[2], mounting, pelvis, clock == null ? null : upper);
+            LandingScene scene = new SceneMaker(sensors.pelvis().stream(), mounting, clock)
+                    .scene(
+                            event,
+                            spans.get(landing)[2],
+                            pelvis.part(landing),
+                            upper == null ? null : upper.part(landing));
             LandingMeasurer.Measured measured = LandingMeasurer.measure(scene, k + 1);
             found.add(measured.landing());
             traces.put(k + 1, measured.trace());
@@ -121,15 +117,24 @@ final class LandingAnalysis {
     }
 
     /** A sensor's motion, and what its mounting is found from. */
-    private record Worn(SensorMotion motion, BodyMounting.Segment segment, List<Finding> findings) {}
+    private record Worn(SensorMotion motion, BodyMounting.Segment segment, List<Finding> findings) {
+
+        SceneMaker.Part part(int k) {
+            return new SceneMaker.Part(motion.cut(k), motion.motion(k));
+        }
+    }
 
     private Worn prepare(Place place, SensorReading reading, OrientationTrack track, List<double[]> spans) {
         double beforeS = spans.isEmpty() ? reading.stream().durationS() : spans.get(0)[1];
         OpeningRoutine opening = sensors.opening(reading, beforeS);
         SensorMotion motion = new SensorMotion(reading, track, opening, spans);
         double[] contacts = spans.stream().mapToDouble(span -> span[1]).toArray();
-        TakeoffHeadings takeoffs = new TakeoffHeadings(reading.stream(), motion, contacts);
-        SegmentMounting mounting = new SegmentMounting(place, reading, motion, opening, takeoffs);
+        List<TakeoffHeadings.Takeoff> takeoffs = new ArrayList<>();
+        for (int k = 0; k < contacts.length; k++) {
+            takeoffs.add(TakeoffHeadings.Takeoff.of(motion, k, contacts[k]));
+        }
+        SegmentMounting mounting = new SegmentMounting(
+                place, reading, motion::correct, opening, new TakeoffHeadings(reading.stream(), takeoffs));
         List<Finding> missing = new ArrayList<>();
         if (opening.bends().isEmpty() && reading.recording().axes() == null) {
             missing.add(new Finding(
@@ -142,49 +147,5 @@ final class LandingAnalysis {
                     null));
         }
         return new Worn(motion, new BodyMounting.Segment(reading, contacts, mounting), missing);
-    }
-
-    private LandingScene scene(
-            Event event, int k, double untilS, BodyMounting mountings, Worn pelvis, @Nullable Worn upper) {
-        WindowMaker.Cut cut = pelvis.motion().cut(k);
-        Set<LandingFlag> flags = EnumSet.noneOf(LandingFlag.class);
-        Stance before = cut.before();
-        double zeroFrom = sensors.pelvis().stream().time(cut.window().from());
-        double zeroTo = before == null ? zeroFrom : before.endS();
-        if (before == null) {
-            flags.add(LandingFlag.NO_QUIET_START);
-            zeroFrom = event.startS();
-            zeroTo = event.startS();
-        }
-        Mounting mounting = mountings.at(Place.PELVIS, event.contactS());
-        if (mounting.method() != MountingMethod.BEND) {
-            flags.add(LandingFlag.AGAINST_GRAVITY);
-        }
-        if (mounting.method() == MountingMethod.GRAVITY_ONLY) {
-            flags.add(LandingFlag.HEADING_UNKNOWN);
-        }
-        for (Gap gap : sensors.pelvis().stream().gaps()) {
-            if (gap.endS() > event.startS() - 0.2 && gap.startS() < event.contactS() + 1) {
-                flags.add(LandingFlag.GAP);
-            }
-        }
-        Stance after = cut.after();
-        return new LandingScene(
-                event,
-                untilS,
-                zeroFrom,
-                zeroTo,
-                after == null ? null : new LandingScene.Span(after.startS(), after.endS()),
-                body(Place.PELVIS, pelvis, mountings, k),
-                upper == null ? null : body(Place.UPPER_BACK, upper, mountings, k),
-                sensors.clock(),
-                flags);
-    }
-
-    private static LandingScene.Body body(Place place, Worn worn, BodyMounting mountings, int k) {
-        SmoothedMotion smoothed = worn.motion().motion(k);
-        Mounting mounting = mountings.at(place, smoothed.motion().time(0));
-        return new LandingScene.Body(
-                smoothed, mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()), mountings.give(place));
     }
 }

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,15 +44,24 @@ final class SegmentMounting {
 
     private final Place place;
     private final SensorReading reading;
-    private final SensorMotion motion;
+    private final UnaryOperator<Vector3> correct;
     private final OpeningRoutine opening;
     private final TakeoffHeadings takeoffs;
 
+    /**
+     * A sensor's mounting.
+     *
+     * @param correct takes the sensor's own bias and scale error out of a mean force, m/s²
+     */
     SegmentMounting(
-            Place place, SensorReading reading, SensorMotion motion, OpeningRoutine opening, TakeoffHeadings takeoffs) {
+            Place place,
+            SensorReading reading,
+            UnaryOperator<Vector3> correct,
+            OpeningRoutine opening,
+            TakeoffHeadings takeoffs) {
         this.place = place;
         this.reading = reading;
-        this.motion = motion;
+        this.correct = correct;
         this.opening = opening;
         this.takeoffs = takeoffs;
     }
@@ -135,8 +145,8 @@ final class SegmentMounting {
 
     /** The person stands after the move as before it; which way the sensor faces, the take-offs after it tell. */
     private Mounting moved(Mounting before, StrapWatch.Move move, double untilS) {
-        Vector3 oldUp = motion.correct(move.before().times(Gravity.STANDARD));
-        Vector3 newUp = motion.correct(move.after().times(Gravity.STANDARD));
+        Vector3 oldUp = correct.apply(move.before().times(Gravity.STANDARD));
+        Vector3 newUp = correct.apply(move.after().times(Gravity.STANDARD));
         Quaternion slip = Quaternion.between(newUp, oldUp);
         Quaternion least = before.segmentFromSensor().times(slip);
         double leastSigma = Math.hypot(before.sigmaDeg(), SLIP_SIGMA_PART * Math.toDegrees(move.angle()));
@@ -165,7 +175,7 @@ final class SegmentMounting {
         if (axes != null) {
             return MountingFinder.ofAxes(axes);
         }
-        Vector3 up = motion.correct(upForce());
+        Vector3 up = correct.apply(upForce());
         List<Mounting> sources = new ArrayList<>();
         if (!opening.bends().isEmpty()) {
             sources.add(MountingFinder.ofBends(up, opening.bends()));

@@ -7,6 +7,7 @@ import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.posture.MotionSmoother;
 import evenfall.fusion.posture.MotionWindow;
+import evenfall.fusion.posture.SensorKnowledge;
 import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.fusion.rotation.Vector3;
 import java.util.ArrayList;
@@ -24,6 +25,20 @@ final class SensorMotion {
      * @param spans for each landing: previous event's end, contact and next event's begin, s on the sensor's clock
      */
     SensorMotion(SensorReading reading, OrientationTrack track, OpeningRoutine opening, List<double[]> spans) {
+        this(reading, track, opening.bends(), spans, SensorKnowledge.NONE);
+    }
+
+    /**
+     * The same with bends of its own choice, where landings before these told something of the sensor already.
+     *
+     * @param before what they told
+     */
+    SensorMotion(
+            SensorReading reading,
+            OrientationTrack track,
+            List<ForwardBend> bends,
+            List<double[]> spans,
+            SensorKnowledge before) {
         WindowMaker maker = new WindowMaker(reading.stream(), reading.stances(), track);
         List<MotionWindow> windows = new ArrayList<>();
         List<StrapWatch.Move> moves = reading.moves();
@@ -33,8 +48,8 @@ final class SensorMotion {
             cuts.add(cut);
             windows.add(cut.window());
         }
-        addBends(maker, opening, windows);
-        this.smoother = new MotionSmoother(windows);
+        addBends(maker, bends, windows);
+        this.smoother = new MotionSmoother(windows, before);
     }
 
     /** Gravity before a strap moved says nothing of the sensor after it, so a window holds no move. */
@@ -54,9 +69,9 @@ final class SensorMotion {
         return first;
     }
 
-    private static void addBends(WindowMaker maker, OpeningRoutine opening, List<MotionWindow> windows) {
+    private static void addBends(WindowMaker maker, List<ForwardBend> bends, List<MotionWindow> windows) {
         Stance done = null;
-        for (ForwardBend bend : opening.bends()) {
+        for (ForwardBend bend : bends) {
             if (!bend.before().equals(done)) {
                 windows.add(maker.bends(bend.before(), bend.after()));
                 done = bend.before();
@@ -72,6 +87,11 @@ final class SensorMotion {
     /** The motion through landing {@code k}. */
     SmoothedMotion motion(int k) {
         return smoother.motion(k);
+    }
+
+    /** What these windows and those before them tell of the sensor. */
+    SensorKnowledge knowledge() {
+        return smoother.knowledge();
     }
 
     /** A mean force without the sensor's own bias and scale error, m/s². */

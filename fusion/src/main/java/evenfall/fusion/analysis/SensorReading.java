@@ -19,8 +19,14 @@ import java.util.List;
  * @param stream the samples, gyroscope put right
  * @param stances the quiet stretches
  * @param sense about which axes the gyroscope had to be put right
+ * @param moves moves of the strap
  */
-record SensorReading(SensorRecording recording, SensorStream stream, List<Stance> stances, GyroSense sense) {
+record SensorReading(
+        SensorRecording recording,
+        SensorStream stream,
+        List<Stance> stances,
+        GyroSense sense,
+        List<StrapWatch.Move> moves) {
 
     static SensorReading of(SensorRecording recording) {
         SensorStream raw = recording.stream();
@@ -28,13 +34,14 @@ record SensorReading(SensorRecording recording, SensorStream stream, List<Stance
         GyroSense sense = GyroSense.find(raw, bias(stances));
         if (sense.mirrored()) {
             SensorStream right = raw.withTurnRateReversed(sense.x(), sense.y(), sense.z());
-            return new SensorReading(recording, right, StillnessFinder.find(right), sense);
+            List<Stance> again = StillnessFinder.find(right);
+            return new SensorReading(recording, right, again, sense, StrapWatch.find(again));
         }
-        return new SensorReading(recording, raw, stances, sense);
+        return new SensorReading(recording, raw, stances, sense, StrapWatch.find(stances));
     }
 
     /** Mean turn rate of the quiet stretches by their length, rad/s; zero without any. */
-    private static Vector3 bias(List<Stance> stances) {
+    static Vector3 bias(List<Stance> stances) {
         Vector3 sum = Vector3.ZERO;
         double length = 0;
         for (Stance stance : stances) {
@@ -46,10 +53,5 @@ record SensorReading(SensorRecording recording, SensorStream stream, List<Stance
 
     OrientationTrack orientation(FilterKind filter) {
         return OrientationEstimator.estimate(stream, filter);
-    }
-
-    /** Moves of the strap. */
-    List<StrapWatch.Move> moves() {
-        return StrapWatch.find(stances);
     }
 }

@@ -6,6 +6,7 @@ import evenfall.fusion.landing.TakeoffFinder;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SensorStream;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,40 +27,50 @@ final class TakeoffHeadings {
     private static final double LEAST_CROUCH_SHARE = 0.9;
 
     private final SensorStream stream;
-    private final SensorMotion motion;
-    private final double[] contactS;
-    private final @Nullable Vector3[] travels;
+    private final List<Takeoff> takeoffs;
 
     /**
-     * The headings of the landings of a sensor.
+     * What one landing tells.
      *
-     * @param contactS of each landing, s on the sensor's clock
+     * @param contactS when it touched the ground, s on the sensor's clock
+     * @param before the stance before take-off, or null
+     * @param travel where it went at take-off, level, sensor axes of the stance; null where that was too slow or nobody
+     *     stood still before
      */
-    TakeoffHeadings(SensorStream stream, SensorMotion motion, double[] contactS) {
-        this.stream = stream;
-        this.motion = motion;
-        this.contactS = contactS.clone();
-        this.travels = new @Nullable Vector3[contactS.length];
-        for (int k = 0; k < contactS.length; k++) {
-            travels[k] = motion.cut(k).before() == null
-                    ? null
-                    : direction(motion.motion(k).motion(), contactS[k]);
+    record Takeoff(
+            double contactS,
+            @Nullable Stance before,
+            @Nullable Vector3 travel) {
+
+        /** Of landing {@code k} of a sensor's motion. */
+        static Takeoff of(SensorMotion motion, int k, double contactS) {
+            Stance before = motion.cut(k).before();
+            return new Takeoff(
+                    contactS,
+                    before,
+                    before == null ? null : direction(motion.motion(k).motion(), contactS));
         }
+    }
+
+    /** The headings of the landings of a sensor. */
+    TakeoffHeadings(SensorStream stream, List<Takeoff> takeoffs) {
+        this.stream = stream;
+        this.takeoffs = List.copyOf(takeoffs);
     }
 
     /** Number of landings. */
     int size() {
-        return contactS.length;
+        return takeoffs.size();
     }
 
     /** When landing {@code k} touched the ground, s on the sensor's clock. */
     double contactS(int k) {
-        return contactS[k];
+        return takeoffs.get(k).contactS();
     }
 
     /** Where landing {@code k} went at take-off, or null where that was too slow or nobody stood still before. */
     @Nullable Vector3 travel(int k, Vector3 up) {
-        Vector3 level = travels[k];
+        Vector3 level = takeoffs.get(k).travel();
         return level == null ? null : level.across(up.normalised());
     }
 
@@ -86,8 +97,8 @@ final class TakeoffHeadings {
      * @param left about the left in sensor axes, which tells the axis found by its sense
      */
     @Nullable Vector3 crouch(int k, Vector3 up, Vector3 left) {
-        Stance before = motion.cut(k).before();
-        double end = contactS[k] - BEFORE_FLIGHT_S;
+        Stance before = takeoffs.get(k).before();
+        double end = takeoffs.get(k).contactS() - BEFORE_FLIGHT_S;
         if (before == null || end - before.endS() < LEAST_CROUCH_S) {
             return null;
         }

@@ -19,7 +19,7 @@ public final class EventFinder {
     private static final double STRETCH = 120;
 
     /** What is looked at around a stretch, s: the level, the nearest rests and a whole landing. */
-    private static final double MARGIN = 12;
+    public static final double MARGIN = 12;
 
     /** A gap up to this long is bridged by a straight line of force, s; the feet can do little meanwhile. */
     private static final double BRIDGED_GAP = 0.25;
@@ -38,7 +38,18 @@ public final class EventFinder {
             throw new IllegalArgumentException(
                     "orientation of " + orientation.size() + " samples for a stream of " + pelvis.size());
         }
-        List<Descent> descents = descents(pelvis, orientation);
+        return find(pelvis, orientation, 0);
+    }
+
+    /**
+     * The events in the samples from {@code from} on, as far as they and what comes after them tell.
+     *
+     * @param pelvis the pelvis's samples
+     * @param orientation world from sensor at each of those samples
+     * @param from some {@value #MARGIN} s before what is asked for
+     */
+    public List<Event> find(SensorStream pelvis, OrientationTrack orientation, int from) {
+        List<Descent> descents = descents(pelvis, orientation, from);
         List<Verdict> verdicts = new LandingRules(params, descents).verdicts();
         List<Event> events = new ArrayList<>();
         for (int i = 0; i < descents.size(); i++) {
@@ -55,9 +66,13 @@ public final class EventFinder {
 
     /** All descents of the stream in order. */
     static List<Descent> descents(SensorStream pelvis, OrientationTrack orientation) {
+        return descents(pelvis, orientation, 0);
+    }
+
+    private static List<Descent> descents(SensorStream pelvis, OrientationTrack orientation, int from) {
         List<Descent> found = new ArrayList<>();
-        int pieceStart = 0;
-        for (int i = 1; i <= pelvis.size(); i++) {
+        int pieceStart = from;
+        for (int i = from + 1; i <= pelvis.size(); i++) {
             if (i == pelvis.size() || pelvis.time(i) - pelvis.time(i - 1) > BRIDGED_GAP) {
                 addPiece(pelvis, orientation, pieceStart, i, found);
                 pieceStart = i;

@@ -1,8 +1,10 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.alignment.ClockMap;
+import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.posture.Motion;
+import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.fusion.posture.SmoothedMotion.Spread;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
@@ -87,6 +89,11 @@ public final class LandingMeasurer {
         LandingMeasurer measurer = new LandingMeasurer(scene);
         return new Measured(
                 measurer.landing(index), TraceMaker.make(measurer.pelvis, measurer.upperBack, measurer.moments));
+    }
+
+    /** The moments of a landing alone: less work than all its measures. */
+    public static Moments moments(SmoothedMotion pelvis, Event event, double untilS) {
+        return new MomentFinder(pelvis.motion(), event, untilS, pelvis.window().gyroBias()).find();
     }
 
     private Landing landing(int index) {

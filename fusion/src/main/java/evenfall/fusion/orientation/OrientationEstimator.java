@@ -16,6 +16,11 @@ public final class OrientationEstimator {
         if (kind == FilterKind.TWO_PASS) {
             return TwoPassEstimator.estimate(stream, rateHz);
         }
+        return causal(stream, kind, rateHz);
+    }
+
+    /** The same by a filter that does not look ahead, told another rate than the stream's own. */
+    static OrientationTrack causal(SensorStream stream, FilterKind kind, double rateHz) {
         StreamingEstimator estimator = new StreamingEstimator(kind, rateHz);
         OrientationFilter filter = estimator.filter();
         OrientationTrack.Builder track = new OrientationTrack.Builder(stream.size());

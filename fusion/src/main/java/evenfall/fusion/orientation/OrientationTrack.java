@@ -22,9 +22,17 @@ public final class OrientationTrack {
     private static final long NEGATIVE = 1L << 62;
 
     private final long[] rows;
+    private final int first;
+    private final int size;
 
     private OrientationTrack(long[] rows) {
+        this(rows, 0, rows.length);
+    }
+
+    private OrientationTrack(long[] rows, int first, int size) {
         this.rows = rows;
+        this.first = first;
+        this.size = size;
     }
 
     /**
@@ -37,6 +45,8 @@ public final class OrientationTrack {
             throw new IllegalArgumentException("a track takes four numbers a sample, not " + wxyz.length + " in all");
         }
         rows = new long[wxyz.length / 4];
+        first = 0;
+        size = rows.length;
         for (int i = 0; i < rows.length; i++) {
             rows[i] = pack(wxyz[4 * i], wxyz[4 * i + 1], wxyz[4 * i + 2], wxyz[4 * i + 3]);
         }
@@ -92,9 +102,53 @@ public final class OrientationTrack {
         }
     }
 
+    /**
+     * The latest rows of a track that goes on and on. Rows that were told stay as they are while others are added; the oldest
+     * are let go.
+     */
+    static final class Tail {
+
+        private final int kept;
+        private long[] rows;
+        private int first;
+        private int size;
+
+        /** A tail that keeps at least the last {@code kept} rows. */
+        Tail(int kept) {
+            this.kept = kept;
+            this.rows = new long[2 * kept];
+        }
+
+        /** Adds a row of unit length. */
+        void add(double w, double x, double y, double z) {
+            if (size - first == rows.length) {
+                // Tracks that were told share the old rows, so they are left as they are.
+                long[] next = new long[rows.length];
+                System.arraycopy(rows, rows.length - kept, next, 0, kept);
+                rows = next;
+                first = size - kept;
+            }
+            rows[size++ - first] = pack(w, x, y, z);
+        }
+
+        int size() {
+            return size;
+        }
+
+        /** The track so far; rows added later do not show in it. */
+        OrientationTrack track() {
+            return new OrientationTrack(rows, first, size);
+        }
+    }
+
     /** Number of samples. */
     public int size() {
-        return rows.length;
+        return size;
+    }
+
+    /** The first sample whose orientation is known: 0 but for the tail of a long track. */
+    public int first() {
+        return first;
     }
 
     /** Scalar part at sample {@code i}. */
@@ -119,7 +173,7 @@ public final class OrientationTrack {
 
     /** World from sensor at sample {@code i}, of unit length. */
     public Quaternion at(int i) {
-        long row = rows[i];
+        long row = rows[i - first];
         double a = part(row >>> 40);
         double b = part(row >>> 20);
         double c = part(row);

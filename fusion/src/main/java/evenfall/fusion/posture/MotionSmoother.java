@@ -33,13 +33,20 @@ public final class MotionSmoother {
     private static final int ROUNDS = 2;
 
     private final List<MotionWindow> windows;
+    private final SensorKnowledge before;
     private List<Local> locals = List.of();
     private RealVector sharedValue = new ArrayRealVector(MotionErrors.SHARED);
     private RealMatrix sharedCovariance = new Array2DRowRealMatrix(MotionErrors.SHARED, MotionErrors.SHARED);
 
     /** A smoother over the windows of one sensor, any number. */
     public MotionSmoother(List<MotionWindow> windows) {
+        this(windows, SensorKnowledge.NONE);
+    }
+
+    /** A smoother over windows of a sensor of which other windows told something already. */
+    public MotionSmoother(List<MotionWindow> windows, SensorKnowledge before) {
         this.windows = List.copyOf(windows);
+        this.before = before;
         List<double[]> values = windows.stream()
                 .map(window -> new double
                         [MotionErrors.FIXED + MotionErrors.JOLT * window.jolts().size()])
@@ -62,6 +69,8 @@ public final class MotionSmoother {
             double sigma = c < 3 ? FORCE_BIAS_SIGMA : c < 6 ? FORCE_SCALE_SIGMA : RATE_SCALE_SIGMA;
             shared.addToEntry(c, c, 1 / (sigma * sigma));
         }
+        shared = shared.add(before.information());
+        right = right.add(before.right());
         for (int k = 0; k < windows.size(); k++) {
             Local local = Local.of(windows.get(k), values.get(k));
             shared = shared.add(local.schur());
@@ -81,6 +90,17 @@ public final class MotionSmoother {
     /** What the sensor itself gets wrong, with nothing of any window. */
     public MotionErrors sensorErrors() {
         return MotionErrors.of(Arrays.copyOf(sharedValue.toArray(), MotionErrors.FIXED));
+    }
+
+    /** What the windows and those before them tell of the sensor itself. */
+    public SensorKnowledge knowledge() {
+        RealMatrix information = before.information();
+        RealVector right = before.right();
+        for (Local local : locals) {
+            information = information.add(local.schur());
+            right = right.add(local.schurRight());
+        }
+        return new SensorKnowledge(information, right);
     }
 
     /** Of a symmetric positive definite matrix; what roundoff leaves of asymmetry is averaged away first. */

@@ -31,15 +31,15 @@ final class FullScale {
     private static final int PLATEAU_RUN = 3;
 
     /** No accelerometer sold clips below 2 g, no gyroscope below 125 deg/s; common practice, no source. */
-    private static final double LOWEST_ACCELERATION = 1.9 * Gravity.STANDARD;
+    static final double LOWEST_ACCELERATION = 1.9 * Gravity.STANDARD;
 
-    private static final double LOWEST_TURN_RATE = Math.toRadians(118);
+    static final double LOWEST_TURN_RATE = Math.toRadians(118);
 
     /** How near to a usual range, in doublings. */
     private static final double USUAL_WITHIN = 0.005;
 
     /** Scale factors of the axes differ by less than this; common practice, no source. */
-    private static final double LIKE_OTHER_AXES = 0.9;
+    static final double LIKE_OTHER_AXES = 0.9;
 
     private final SampleColumns columns;
     private final int firstColumn;

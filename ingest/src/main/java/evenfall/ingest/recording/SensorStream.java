@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One sensor's samples in columns: time, specific force and turn rate, in the sensor's own axes.
@@ -39,6 +40,18 @@ public final class SensorStream {
         double interval = SampleInterval.of(samples.size(), samples::time);
         this.rateHz = interval > 0 ? 1 / interval : 0;
         this.gaps = findGaps(samples, rateHz);
+        this.turnSense = new int[] {1, 1, 1};
+    }
+
+    private SensorStream(Builder builder, Growth growth) {
+        this.samples = builder.samples.snapshot();
+        this.clockStartS = builder.clockStartS;
+        this.clippedAcceleration = growth.acceleration().clipped();
+        this.clippedTurnRate = growth.turnRate().clipped();
+        this.accelerationRange = growth.acceleration().range();
+        this.turnRateRange = growth.turnRate().range();
+        this.rateHz = growth.rateHz();
+        this.gaps = growth.gaps();
         this.turnSense = new int[] {1, 1, 1};
     }
 
@@ -173,6 +186,7 @@ public final class SensorStream {
         private double lastTimeS = Double.NEGATIVE_INFINITY;
         private OptionalDouble accelerationRange = OptionalDouble.empty();
         private OptionalDouble turnRateRange = OptionalDouble.empty();
+        private @Nullable Growth growth;
 
         /**
          * Adds a sample.
@@ -251,6 +265,26 @@ public final class SensorStream {
                 throw new IllegalArgumentException("a stream needs at least one sample");
             }
             return new SensorStream(this);
+        }
+
+        /**
+         * The stream of the samples so far, made in a time that does not grow with their number, for asking again and again
+         * while samples come. Clipping is found of itself (what was marked by hand does not show) and the rate is that of all
+         * but the last tenth of the samples at the least.
+         *
+         * @throws IllegalArgumentException if there is no sample
+         */
+        public SensorStream soFar() {
+            if (samples.size() == 0) {
+                throw new IllegalArgumentException("a stream needs at least one sample");
+            }
+            Growth known = growth;
+            if (known == null) {
+                known = new Growth(accelerationRange, turnRateRange);
+                growth = known;
+            }
+            known.lookAt(samples);
+            return new SensorStream(this, known);
         }
     }
 }

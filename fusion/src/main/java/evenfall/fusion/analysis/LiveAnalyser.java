@@ -1,0 +1,335 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.alignment.ClockFollower;
+import evenfall.fusion.alignment.ClockMap;
+import evenfall.fusion.alignment.GyroSense;
+import evenfall.fusion.alignment.Mounting;
+import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.event.Event;
+import evenfall.fusion.event.EventKind;
+import evenfall.fusion.landing.LandingMeasurer;
+import evenfall.fusion.landing.LandingMeasurer.Measured;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SegmentAngles;
+import evenfall.ingest.place.Place;
+import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Analyses a recording while it grows: each landing is told once, as soon as it has settled, by all that came until then.
+ *
+ * <p>The work a second does not grow with the recording. Orientation is the causal filter's, a step a sample; events are
+ * looked for in the last seconds; a landing is smoothed alone, with what earlier ones told of the sensors; mountings and
+ * clocks are found anew when something new tells of them. The measuring itself is that of {@link RecordingAnalyser}. Knows no
+ * clock but the sensors'. Not safe for use from several threads.
+ */
+public final class LiveAnalyser {
+
+    /** The least recording that tells a rate, s. */
+    private static final double LEAST_S = 2;
+    /** Events are looked for so often, s. */
+    private static final double LOOK_EVERY_S = 0.2;
+    /** The opening routine and the clocks are looked at so often, s, */
+    private static final double SURVEY_EVERY_S = 1;
+    /** the clocks, once they are tied together, so often. */
+    private static final double CLOCK_EVERY_S = 10;
+    /** A fall is told so long after its impact, s: until then nobody is seen to lie. */
+    private static final double FALL_AFTER_S = 0.9;
+    /** Falls nearer to one another than this are the same, s. */
+    private static final double SAME_FALL_S = 3;
+    /** Two looks at one landing differ by less, s. */
+    private static final double SAME_LANDING_S = 0.3;
+    /** After so long nothing more is learned from a landing, s. */
+    private static final double DONE_AFTER_S = 6;
+
+    private @Nullable LiveSensor pelvis;
+    private @Nullable LiveSensor upperBack;
+    private ClockFollower clocks = new ClockFollower();
+    private @Nullable ClockMap clock;
+    private LiveEvents events = new LiveEvents();
+    private @Nullable BodyMounting mounting;
+    private final List<Double> told = new ArrayList<>();
+    private final List<Double> falls = new ArrayList<>();
+    private final List<Told> undone = new ArrayList<>();
+    private int lastIndex;
+    private double lookedAtS = Double.NEGATIVE_INFINITY;
+    private double surveyedAtS = Double.NEGATIVE_INFINITY;
+    private double clockedAtS = Double.NEGATIVE_INFINITY;
+
+    /** A landing that was told and may still teach something of the sensors. */
+    private record Told(Event event, double earliestS) {}
+
+    /**
+     * Takes what came since the last call.
+     *
+     * @param soFar the recording so far, which begins with what was given before
+     */
+    public LiveNews advance(Recording soFar) {
+        return advance(soFar, false);
+    }
+
+    /** Takes what came since the last call as the end: landings that have not settled are told as they are. */
+    public LiveNews end(Recording whole) {
+        return advance(whole, true);
+    }
+
+    private LiveNews advance(Recording soFar, boolean end) {
+        follow(soFar);
+        LiveSensor worn = pelvis;
+        double now = soFar.pelvis().stream().durationS();
+        if (worn == null || (!end && now < lookedAtS + LOOK_EVERY_S)) {
+            return LiveNews.NONE;
+        }
+        lookedAtS = now;
+        worn.takeStock();
+        LiveSensor upper = upperBack;
+        if (upper != null) {
+            upper.takeStock();
+        }
+        if (readWrongly(worn) || (upper != null && readWrongly(upper))) {
+            startAnew(worn, upper, soFar);
+            return LiveNews.NONE;
+        }
+        events.look(worn.reading().stream(), worn.track());
+        finish(worn, now);
+        if (now >= surveyedAtS + SURVEY_EVERY_S) {
+            surveyedAtS = now;
+            survey(worn, now);
+        }
+        return new LiveNews(landings(worn, now, end), fallen(now, end));
+    }
+
+    private void follow(Recording soFar) {
+        pelvis = follow(Place.PELVIS, pelvis, soFar.pelvis(), GyroSense.RIGHT);
+        SensorRecording worn = soFar.upperBack();
+        if (worn != null) {
+            upperBack = follow(Place.UPPER_BACK, upperBack, worn, GyroSense.RIGHT);
+        }
+    }
+
+    private @Nullable LiveSensor follow(
+            Place place, @Nullable LiveSensor known, SensorRecording soFar, GyroSense sense) {
+        LiveSensor sensor = known;
+        if (sensor == null
+                && soFar.stream().durationS() >= LEAST_S
+                && soFar.stream().rateHz() > 0) {
+            sensor = new LiveSensor(
+                    place, soFar, sense, place == Place.PELVIS ? clocks::addPelvis : clocks::addUpperBack);
+        }
+        if (sensor != null) {
+            sensor.follow(soFar);
+        }
+        return sensor;
+    }
+
+    private static boolean readWrongly(LiveSensor sensor) {
+        return !sensor.senseSoFar().equals(sensor.sense());
+    }
+
+    /** A gyroscope turns out to be mirrored: all is worked out again, but nothing is told twice. */
+    private void startAnew(LiveSensor worn, @Nullable LiveSensor upper, Recording soFar) {
+        clocks = new ClockFollower();
+        clock = null;
+        events = new LiveEvents();
+        mounting = null;
+        undone.clear();
+        pelvis = follow(Place.PELVIS, null, soFar.pelvis(), worn.senseSoFar());
+        SensorRecording other = soFar.upperBack();
+        upperBack = upper == null || other == null ? null : follow(Place.UPPER_BACK, null, other, upper.senseSoFar());
+    }
+
+    /** What changes slowly: the opening routine until the first landing, and the clocks. */
+    private void survey(LiveSensor worn, double now) {
+        LiveSensor upper = upperBack;
+        if (upper != null && now >= clockedAtS + (clock == null ? SURVEY_EVERY_S : CLOCK_EVERY_S)) {
+            clockedAtS = now;
+            clock = clocks.map(told);
+        }
+        boolean changed = worn.lookForOpening(Double.POSITIVE_INFINITY);
+        if (upper != null) {
+            changed |= upper.lookForOpening(Double.POSITIVE_INFINITY);
+        }
+        if (changed || mounting == null) {
+            mounting = mounting(null, null, 0);
+        }
+    }
+
+    private BodyMounting mounting(@Nullable SensorMotion motion, @Nullable SensorMotion upperMotion, double contactS) {
+        LiveSensor worn = pelvis;
+        LiveSensor upper = upperBack;
+        if (worn == null) {
+            throw new IllegalStateException("no pelvis yet");
+        }
+        return new BodyMounting(
+                worn.segment(motion, contactS),
+                upper == null ? null : upper.segment(upperMotion, toUpperBack(contactS)));
+    }
+
+    private double toUpperBack(double pelvisS) {
+        ClockMap map = clock;
+        return map == null ? pelvisS : map.toUpperBack(pelvisS);
+    }
+
+    private double[] onUpperBack(double[] span) {
+        return new double[] {toUpperBack(span[0]), toUpperBack(span[1]), toUpperBack(span[2])};
+    }
+
+    /** Learns from landings told some time ago what they tell of the sensors, now that all about them has come. */
+    private void finish(LiveSensor worn, double now) {
+        boolean learned = false;
+        while (!undone.isEmpty()) {
+            Told first = undone.get(0);
+            double contact = first.event().contactS();
+            double untilS = Math.min(events.startAfter(contact), now);
+            if (now < contact + DONE_AFTER_S && untilS >= now) {
+                break;
+            }
+            double[] span = {first.earliestS(), contact, untilS};
+            worn.done(span);
+            LiveSensor upper = upperBack;
+            if (upper != null) {
+                upper.done(onUpperBack(span));
+            }
+            undone.remove(0);
+            learned = true;
+        }
+        if (learned) {
+            mounting = mounting(null, null, 0);
+        }
+    }
+
+    private List<Measured> landings(LiveSensor worn, double now, boolean end) {
+        List<Measured> landings = new ArrayList<>();
+        for (Event event : events.open()) {
+            if (event.kind() == EventKind.LANDING && isNew(told, event.contactS(), SAME_LANDING_S)) {
+                Measured measured = look(worn, event, now, end);
+                if (measured == null) {
+                    // Later ones wait, so that all come in order.
+                    break;
+                }
+                landings.add(measured);
+                told.add(event.contactS());
+                undone.add(new Told(event, events.endBefore(event)));
+            }
+        }
+        return landings;
+    }
+
+    /** The landing if it is time to tell it, else null. */
+    private @Nullable Measured look(LiveSensor worn, Event event, double now, boolean end) {
+        double contact = event.contactS();
+        double next = events.startAfter(contact);
+        double[] span = {events.endBefore(event), contact, Math.min(next, now)};
+        SensorMotion motion = worn.motion(span);
+        Patience patience = new Patience(now, contact, next);
+        Double settledS =
+                LandingMeasurer.moments(motion.motion(0), event, span[2]).settledS();
+        if (!end && !patience.isOver(settledS, motion.cut(0).after(), upperBackUntil())) {
+            return null;
+        }
+        LiveSensor upper = upperBack;
+        if (told.isEmpty()) {
+            worn.lookForOpening(contact);
+            if (upper != null) {
+                clock = clocks.map(told);
+                upper.lookForOpening(toUpperBack(contact));
+            }
+            motion = worn.motion(span);
+        }
+        SensorMotion upperMotion = upper == null ? null : upper.motion(onUpperBack(span));
+        BodyMounting mountings = mounting(motion, upperMotion, contact);
+        mounting = mountings;
+        lastIndex = Math.max(events.countBefore(event), lastIndex) + 1;
+        return LandingMeasurer.measure(
+                new SceneMaker(worn.reading().stream(), mountings, clock)
+                        .scene(
+                                event,
+                                span[2],
+                                new SceneMaker.Part(motion.cut(0), motion.motion(0)),
+                                upperMotion == null
+                                        ? null
+                                        : new SceneMaker.Part(upperMotion.cut(0), upperMotion.motion(0))),
+                lastIndex);
+    }
+
+    /** How far the upper back's samples reach, s on the pelvis's clock; infinite without them. */
+    private double upperBackUntil() {
+        LiveSensor upper = upperBack;
+        ClockMap map = clock;
+        return upper == null || map == null
+                ? Double.POSITIVE_INFINITY
+                : map.toPelvis(upper.reading().stream().durationS());
+    }
+
+    private List<Double> fallen(double now, boolean end) {
+        List<Double> fallen = new ArrayList<>();
+        for (Event event : events.open()) {
+            if (event.kind() == EventKind.FALL
+                    && (end || now >= event.endS() + FALL_AFTER_S)
+                    && isNew(falls, event.contactS(), SAME_FALL_S)) {
+                falls.add(event.contactS());
+                fallen.add(event.contactS());
+            }
+        }
+        return fallen;
+    }
+
+    private static boolean isNew(List<Double> known, double contact, double same) {
+        for (int k = known.size() - 1; k >= Math.max(0, known.size() - 10); k--) {
+            if (Math.abs(known.get(k) - contact) < same) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How a segment stands at its newest sample, or null while too little came. */
+    public @Nullable Level level(Place place) {
+        LiveSensor sensor = place == Place.PELVIS ? pelvis : upperBack;
+        BodyMounting mountings = mounting;
+        if (sensor == null
+                || mountings == null
+                || (place == Place.UPPER_BACK && !mountings.first().containsKey(place))) {
+            return null;
+        }
+        OrientationTrack track = sensor.track();
+        double timeS = sensor.reading().stream().time(track.size() - 1);
+        Mounting sits = mountings.at(place, timeS);
+        Quaternion sensorFromSegment = sits.segmentFromSensor().conjugate();
+        SegmentAngles angles = SegmentAngles.of(track.at(track.size() - 1).times(sensorFromSegment));
+        return new Level(timeS, angles.flexionDegrees(), angles.leanDegrees(), sits.method());
+    }
+
+    /** How far the opening routine has come. */
+    public OpeningState opening() {
+        LiveSensor worn = pelvis;
+        LiveSensor upper = upperBack;
+        Map<Place, Integer> bends = new EnumMap<>(Place.class);
+        double standing = 0;
+        double stance = 0;
+        if (worn != null) {
+            bends.put(Place.PELVIS, worn.opening().bends().size());
+            standing = standing(worn);
+            Stance zero = worn.opening().stance();
+            stance = zero == null ? 0 : zero.lengthS();
+        }
+        if (upper != null) {
+            bends.put(Place.UPPER_BACK, upper.opening().bends().size());
+        }
+        ClockMap map = clock;
+        return new OpeningState(standing, stance, bends, 0, map == null ? null : map.sigmaMs(), !told.isEmpty());
+    }
+
+    private static double standing(LiveSensor worn) {
+        List<Stance> stances = worn.reading().stances();
+        double now = worn.reading().stream().durationS();
+        Stance last = stances.isEmpty() ? null : stances.get(stances.size() - 1);
+        return last == null || last.endS() < now - LOOK_EVERY_S - 0.2 ? 0 : last.lengthS();
+    }
+}

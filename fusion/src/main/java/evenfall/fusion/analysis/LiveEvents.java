@@ -1,0 +1,91 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.event.Event;
+import evenfall.fusion.event.EventFinder;
+import evenfall.fusion.event.EventKind;
+import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.ingest.recording.SensorStream;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The events of a stream that grows. The finder looks at the last {@value #LOOK_BACK_S} s again and again; older events
+ * stay as they were.
+ */
+final class LiveEvents {
+
+    /** An event this old is told by all that could change it, s. */
+    private static final double OPEN_S = 8;
+
+    private static final double LOOK_BACK_S = OPEN_S + EventFinder.MARGIN;
+    /** A run of steps goes on where the next piece of it begins so soon, s. */
+    private static final double SAME_RUN_S = 1;
+
+    private final EventFinder finder = new EventFinder();
+    private final List<Event> old = new ArrayList<>();
+    private List<Event> open = List.of();
+    private double openFromS = Double.NEGATIVE_INFINITY;
+
+    /** Looks at the stream so far. */
+    void look(SensorStream stream, OrientationTrack track) {
+        double now = stream.durationS();
+        int from = Math.max(track.first(), stream.indexAtOrBefore(now - LOOK_BACK_S));
+        List<Event> next = new ArrayList<>();
+        for (Event event : finder.find(stream, track, Math.max(0, from))) {
+            if (event.contactS() < openFromS) {
+                goOn(event);
+            } else if (event.contactS() < now - OPEN_S) {
+                old.add(event);
+            } else {
+                next.add(event);
+            }
+        }
+        open = next;
+        openFromS = Math.max(openFromS, now - OPEN_S);
+    }
+
+    private void goOn(Event event) {
+        Event last = old.isEmpty() ? event : old.get(old.size() - 1);
+        boolean same = last.kind() == EventKind.STEPS
+                && event.kind() == EventKind.STEPS
+                && event.contactS() < last.endS() + SAME_RUN_S;
+        if (same && event.endS() > last.endS()) {
+            old.set(
+                    old.size() - 1,
+                    new Event(
+                            EventKind.STEPS,
+                            Math.max(last.count(), event.count()),
+                            last.startS(),
+                            last.contactS(),
+                            last.peakS(),
+                            event.endS()));
+        }
+    }
+
+    /** The events that may still change, in order. */
+    List<Event> open() {
+        return open;
+    }
+
+    /** How many events came before one of the open ones. */
+    int countBefore(Event event) {
+        return old.size() + open.indexOf(event);
+    }
+
+    /** Where the event before ends, s; 0 if there is none. */
+    double endBefore(Event event) {
+        int k = open.indexOf(event);
+        return k > 0
+                ? open.get(k - 1).endS()
+                : old.isEmpty() ? 0 : old.get(old.size() - 1).endS();
+    }
+
+    /** Where the first event after a moment of contact begins, s; infinite if none is seen. */
+    double startAfter(double contactS) {
+        return open.stream()
+                .filter(event -> event.contactS() > contactS + 0.3)
+                .mapToDouble(Event::startS)
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+}

@@ -1,0 +1,82 @@
+package evenfall.fusion.analysis;
+
+import evenfall.fusion.alignment.ClockMap;
+import evenfall.fusion.alignment.Mounting;
+import evenfall.fusion.alignment.MountingMethod;
+import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.event.Event;
+import evenfall.fusion.landing.LandingFlag;
+import evenfall.fusion.landing.LandingScene;
+import evenfall.fusion.posture.SmoothedMotion;
+import evenfall.ingest.place.Place;
+import evenfall.ingest.recording.Gap;
+import evenfall.ingest.recording.SensorStream;
+import java.util.EnumSet;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Lays together what one landing is measured from. */
+final class SceneMaker {
+
+    private final SensorStream pelvisStream;
+    private final BodyMounting mountings;
+    private final @Nullable ClockMap clock;
+
+    SceneMaker(SensorStream pelvisStream, BodyMounting mountings, @Nullable ClockMap clock) {
+        this.pelvisStream = pelvisStream;
+        this.mountings = mountings;
+        this.clock = clock;
+    }
+
+    /** How one sensor went through the landing. */
+    record Part(WindowMaker.Cut cut, SmoothedMotion motion) {}
+
+    /**
+     * The scene of a landing.
+     *
+     * @param untilS where the next event begins or the recording ends, s on the pelvis's clock
+     * @param upper the upper back's part, or null; told only where the clocks are tied together
+     */
+    LandingScene scene(Event event, double untilS, Part pelvis, @Nullable Part upper) {
+        WindowMaker.Cut cut = pelvis.cut();
+        Set<LandingFlag> flags = EnumSet.noneOf(LandingFlag.class);
+        Stance before = cut.before();
+        double zeroFrom = pelvisStream.time(cut.window().from());
+        double zeroTo = before == null ? zeroFrom : before.endS();
+        if (before == null) {
+            flags.add(LandingFlag.NO_QUIET_START);
+            zeroFrom = event.startS();
+            zeroTo = event.startS();
+        }
+        Mounting mounting = mountings.at(Place.PELVIS, event.contactS());
+        if (mounting.method() != MountingMethod.BEND) {
+            flags.add(LandingFlag.AGAINST_GRAVITY);
+        }
+        if (mounting.method() == MountingMethod.GRAVITY_ONLY) {
+            flags.add(LandingFlag.HEADING_UNKNOWN);
+        }
+        for (Gap gap : pelvisStream.gaps()) {
+            if (gap.endS() > event.startS() - 0.2 && gap.startS() < event.contactS() + 1) {
+                flags.add(LandingFlag.GAP);
+            }
+        }
+        Stance after = cut.after();
+        return new LandingScene(
+                event,
+                untilS,
+                zeroFrom,
+                zeroTo,
+                after == null ? null : new LandingScene.Span(after.startS(), after.endS()),
+                body(Place.PELVIS, pelvis),
+                upper == null || clock == null ? null : body(Place.UPPER_BACK, upper),
+                clock,
+                flags);
+    }
+
+    private LandingScene.Body body(Place place, Part part) {
+        SmoothedMotion smoothed = part.motion();
+        Mounting mounting = mountings.at(place, smoothed.motion().time(0));
+        return new LandingScene.Body(
+                smoothed, mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()), mountings.give(place));
+    }
+}

@@ -1,0 +1,67 @@
+package evenfall.fusion.accuracy;
+
+import evenfall.fusion.analysis.RecordingAnalyser;
+import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.landing.Landing;
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.progress.Progress;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Prints what the live analysis tells of the simulated sessions, and how it errs beside the batch with the same filter. */
+final class LiveAccuracy {
+
+    private LiveAccuracy() {}
+
+    public static void main(String[] args) {
+        Path folder = OpenData.folder("landings").orElseThrow();
+        List<LandingErrors> live = new ArrayList<>();
+        List<LandingErrors> batch = new ArrayList<>();
+        List<LandingErrors> both = new ArrayList<>();
+        List<Double> delays = new ArrayList<>();
+        int unsettled = 0;
+        for (String name : SimulatedSession.NAMES) {
+            SimulatedSession session = SimulatedSession.read(folder, name);
+            RecordingAnalysis whole = new RecordingAnalyser(FilterKind.LIVE).analyse(session.recording(), Progress.NONE);
+            RecordingAnalysis twoPass =
+                    new RecordingAnalyser(FilterKind.TWO_PASS).analyse(session.recording(), Progress.NONE);
+            long start = System.nanoTime();
+            LivePlay play = LivePlay.of(session.recording(), 0.03);
+            double took = (System.nanoTime() - start) * 1e-9;
+            List<Landing> landings =
+                    play.landings().stream().map(LivePlay.Told::landing).toList();
+            System.out.printf(
+                    Locale.ROOT, "%s live %d batch %d truth %d falls %d took %.2f s of %.0f s%n", name, landings.size(),
+                    whole.landings().size(), session.landings().size(), play.falls().size(), took, whole.durationS());
+            live.add(LandingErrors.of(with(whole, landings), session.landings()));
+            batch.add(LandingErrors.of(whole, session.landings()));
+            both.add(LandingErrors.of(twoPass, session.landings()));
+            for (LivePlay.Told told : play.landings()) {
+                Double settled = told.landing().moments().settledS();
+                if (settled == null) {
+                    unsettled++;
+                    System.out.printf(Locale.ROOT, "   not settled: %d contact %.2f told %.2f %s%n",
+                            told.landing().index(), told.landing().moments().contactS(), told.toldS(), told.landing().flags());
+                } else {
+                    delays.add(told.toldS() - settled);
+                }
+            }
+        }
+        double[] d = delays.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        System.out.printf(Locale.ROOT, "delay after settled: n %d, median %.2f, 95%% %.2f, max %.2f; not settled %d%n",
+                d.length, d[d.length / 2], d[(int) (0.95 * (d.length - 1))], d[d.length - 1], unsettled);
+        LandingErrors l = LandingErrors.together(live);
+        LandingErrors b = LandingErrors.together(batch);
+        LandingErrors t = LandingErrors.together(both);
+        for (Figure figure : Figure.values()) {
+            System.out.printf("%-22s live %-40s batch live %-40s two-pass %s%n", figure, l.summary(figure), b.summary(figure), t.summary(figure));
+        }
+    }
+
+    private static RecordingAnalysis with(RecordingAnalysis a, List<Landing> landings) {
+        return new RecordingAnalysis(a.durationS(), a.rateHz(), a.clock(), a.mounting(), a.findings(), landings, Map.of());
+    }
+}
