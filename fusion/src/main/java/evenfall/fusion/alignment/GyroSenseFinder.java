@@ -24,7 +24,6 @@ public final class GyroSenseFinder {
     /** Looked at at most, spread evenly over a recording; in one that grows further and further apart. */
     private static final int MOST_STRETCHES = 3000;
 
-
     /** Some axes alone have six choices for chance to take, so they must show in more stretches. */
     private static final int LEAST_STRETCHES_ALONE = 12;
 
@@ -65,7 +64,9 @@ public final class GyroSenseFinder {
      * @param bias the gyroscope's bias, rad/s
      */
     public void add(SensorStream stream, Vector3 bias) {
-        for (; next + 3 * third <= stream.size() && seenAlone < ENOUGH; next += Math.max(pace, third * (next / third / MOST_STRETCHES))) {
+        for (;
+                next + 3 * third <= stream.size() && seenAlone < ENOUGH;
+                next += Math.max(pace, third * (next / third / MOST_STRETCHES))) {
             if (stream.time(next + 3 * third - 1) - stream.time(next) <= GAP_SHARE * STRETCH_S) {
                 addStretch(stream, bias);
             }

@@ -41,6 +41,12 @@ public final class LivePlay {
         return play;
     }
 
+    /** What of a recording has come by a moment. */
+    public static Recording until(Recording recording, double timeS) {
+        SensorRecording worn = recording.upperBack();
+        return soFar(new Track(recording.pelvis()), worn == null ? null : new Track(worn), timeS);
+    }
+
     private static Recording soFar(Track pelvis, @Nullable Track upperBack, double now) {
         return new Recording(pelvis.until(now), upperBack == null ? null : upperBack.until(now));
     }

@@ -73,8 +73,18 @@ public final class WireRecorder implements AutoCloseable {
         return ended.await(milliseconds, TimeUnit.MILLISECONDS);
     }
 
-    /** What came so far, or empty while the pelvis has not spoken. A copy: nothing is added to it later. */
+    /**
+     * What came so far, or empty while the pelvis has not spoken. Nothing is added to it later. It shares the samples and is
+     * made in a time that does not grow with their number, so it may be asked for many times a second.
+     */
     public Optional<Recording> soFar() {
+        synchronized (streams) {
+            return streams.soFar("the port");
+        }
+    }
+
+    /** The same as it is read back from the files, with what is wrong of the whole. */
+    public Optional<Recording> whole() {
         synchronized (streams) {
             return streams.recording("the port");
         }

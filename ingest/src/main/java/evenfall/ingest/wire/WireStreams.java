@@ -156,6 +156,22 @@ public final class WireStreams implements WireReceiver {
         return track == null || track.size() == 0 ? null : track.recording(source);
     }
 
+    /**
+     * The same for asking again and again while samples come: made in a time that does not grow with their number. It shares
+     * the samples and copies none.
+     *
+     * @param source where it came from, as a person would name it
+     */
+    public Optional<Recording> soFar(String source) {
+        SensorRecording pelvis = soFar(Place.PELVIS, source);
+        return pelvis == null ? Optional.empty() : Optional.of(new Recording(pelvis, soFar(Place.UPPER_BACK, source)));
+    }
+
+    private @Nullable SensorRecording soFar(Place place, String source) {
+        SensorTrack track = at(place);
+        return track == null || track.size() == 0 ? null : track.soFar(source);
+    }
+
     private void handOn(SensorTrack track, Place place) {
         if (track.size() == 0) {
             return;

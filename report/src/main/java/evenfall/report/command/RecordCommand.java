@@ -1,12 +1,13 @@
 package evenfall.report.command;
 
-import evenfall.fusion.orientation.FilterKind;
 import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recorder.ReadableWire;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.serial.Link;
 import evenfall.ingest.serial.SerialPorts;
+import evenfall.report.form.FormJudge;
+import evenfall.report.form.FormLimits;
 import evenfall.report.live.DiskReport;
 import evenfall.report.live.LiveLandings;
 import evenfall.report.live.RecordingNews;
@@ -15,7 +16,6 @@ import evenfall.report.log.LiveStore;
 import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.result.LoggedSessions;
-import evenfall.report.result.SessionReading;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import java.io.IOException;
@@ -93,12 +93,17 @@ final class RecordCommand implements Task {
             SessionFolder session = athlete.locked(console::say, () -> begin(athlete));
             Path raw = session.rawFolder();
             int code;
-            LiveLandings live = new LiveLandings(recording -> SessionReading.ofRecording(recording, FilterKind.LIVE));
+            LiveLandings live = new LiveLandings(new FormJudge(FormLimits.STARTING));
             try (WireRecorder recorder = new WireRecorder(raw, open, Clock.system(ZoneId.systemDefault()))) {
                 signal.tell(recorder::end);
                 console.say("Recording " + athlete.id() + " into " + session.folder() + "; "
                         + (Double.isInfinite(seconds) ? "Ctrl-C ends." : "it ends by itself."));
-                new RecordLoop(console, recorder, new RecordingNews(recorder, open, disk), live, written)
+                new RecordLoop(
+                                console,
+                                recorder,
+                                new RecordingNews(recorder, open, disk),
+                                live,
+                                new NewsPrinter(console, written))
                         .run(seconds, signal);
                 code = recorder.failure().isPresent() ? CommandRunner.FAILED : CommandRunner.DONE;
             }

@@ -1,44 +1,34 @@
 package evenfall.report.live;
 
-import evenfall.fusion.event.EventKind;
+import evenfall.fusion.analysis.Level;
+import evenfall.fusion.analysis.LiveAnalyser;
+import evenfall.fusion.analysis.LiveNews;
+import evenfall.fusion.analysis.OpeningState;
 import evenfall.fusion.landing.Landing;
+import evenfall.fusion.landing.LandingMeasurer;
+import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
-import evenfall.report.session.Session;
+import evenfall.report.form.FormJudge;
+import evenfall.report.log.LandingNote;
 import evenfall.report.session.SessionLanding;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
-/**
- * Gives each landing once, as soon as it has settled or three seconds after contact, from analyses of the data so far.
- *
- * <p>Two analyses see a landing at slightly different moments; contacts closer than {@value #SAME_S} s are the same.
- * Not safe for use from several threads.
- */
+/** Gives the landings of a recording while it grows, each once and judged. Not safe for use from several threads. */
 public final class LiveLandings {
 
-    private static final double SAME_S = 0.3;
-
-    /** A landing that has not settled is given this long after contact. */
-    private static final double PATIENCE_S = 3;
-
-    /** How long the body has to be still for a landing to have settled. */
-    private static final double STILL_S = 0.3;
-
-    /** No news. */
-    public static final News NOTHING = new News(List.of(), List.of());
-
-    private final Function<Recording, Session> analysis;
-    private final List<Double> given = new ArrayList<>();
-    private final List<Double> falls = new ArrayList<>();
+    private final LiveAnalyser analyser = new LiveAnalyser();
+    private final FormJudge judge;
+    private final List<SessionLanding> told = new ArrayList<>();
 
     /**
      * A giver of landings.
      *
-     * @param analysis the causal analysis of a recording
+     * @param judge who judges form
      */
-    public LiveLandings(Function<Recording, Session> analysis) {
-        this.analysis = analysis;
+    public LiveLandings(FormJudge judge) {
+        this.judge = judge;
     }
 
     /**
@@ -55,40 +45,42 @@ public final class LiveLandings {
         }
     }
 
-    /** Analyses the data so far and gives what is new and settled. */
+    /** Takes what came since the last call and gives what is new and settled. */
     public News soFar(Recording recording) {
-        return news(recording, false);
+        return news(analyser.advance(recording));
     }
 
-    /** Analyses the whole and gives what is left, settled or not. */
+    /** Takes the whole as the end and gives what is left, settled or not. */
     public News atEnd(Recording recording) {
-        return news(recording, true);
+        return news(analyser.end(recording));
     }
 
-    private News news(Recording recording, boolean end) {
-        double now = recording.pelvis().stream().durationS();
+    /** All landings given so far, in order. */
+    public List<SessionLanding> told() {
+        return List.copyOf(told);
+    }
+
+    /** How a segment stands at its newest sample, or null while too little came. */
+    public @Nullable Level level(Place place) {
+        return analyser.level(place);
+    }
+
+    /** How far the opening routine has come. */
+    public OpeningState opening() {
+        return analyser.opening();
+    }
+
+    private News news(LiveNews news) {
         List<SessionLanding> landings = new ArrayList<>();
-        List<Double> fallen = new ArrayList<>();
-        for (SessionLanding event : analysis.apply(recording).landings()) {
-            Landing landing = event.landing();
-            double contact = landing.moments().contactS();
-            if (landing.kind() == EventKind.LANDING && (end || settled(landing, now)) && isNew(given, contact)) {
-                given.add(contact);
-                landings.add(event);
-            } else if (landing.kind() == EventKind.FALL && isNew(falls, contact)) {
-                falls.add(contact);
-                fallen.add(contact);
-            }
+        for (LandingMeasurer.Measured measured : news.landings()) {
+            Landing landing = measured.landing();
+            landings.add(new SessionLanding(
+                    landing,
+                    landing.measures() == null ? null : judge.judge(landing.measures()),
+                    measured.trace(),
+                    LandingNote.NONE));
         }
-        return new News(landings, fallen);
-    }
-
-    private static boolean settled(Landing landing, double now) {
-        Double settled = landing.moments().settledS();
-        return now >= landing.moments().contactS() + PATIENCE_S || (settled != null && now >= settled + STILL_S);
-    }
-
-    private static boolean isNew(List<Double> known, double contact) {
-        return known.stream().noneMatch(before -> Math.abs(before - contact) < SAME_S);
+        told.addAll(landings);
+        return new News(landings, news.falls());
     }
 }

@@ -44,19 +44,6 @@ public final class SessionReading {
         return analyse(files.read(progress), filter, progress);
     }
 
-    /** The session of a recording that is in no log, judged by the starting limits. */
-    public static Session ofRecording(Recording recording, FilterKind filter) {
-        return Session.of(
-                null,
-                null,
-                List.of(recording.pelvis().source()),
-                analyse(recording, filter, Progress.NONE),
-                filter,
-                new FormJudge(FormLimits.STARTING),
-                Map.of(),
-                List.of());
-    }
-
     /** Looks the samples over and analyses; says why trunk measures are missing where only the pelvis was recorded. */
     public static RecordingAnalysis analyse(Recording recording, FilterKind filter, Progress progress) {
         RecordingAnalysis analysis = new RecordingAnalyser(filter).analyse(checked(recording), progress);

@@ -1,0 +1,34 @@
+package evenfall.report.command;
+
+import evenfall.report.json.LandingsDocument;
+import evenfall.report.live.LiveLandings.News;
+import evenfall.report.session.SessionLanding;
+import evenfall.report.table.SessionText;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+
+/** Prints landings as they come, a line each, and says falls. */
+final class NewsPrinter {
+
+    private final Console console;
+    private final OutputFormat format;
+
+    NewsPrinter(Console console, OutputFormat format) {
+        this.console = console;
+        this.format = format;
+    }
+
+    void print(News news) throws IOException {
+        for (double fall : news.falls()) {
+            console.say(String.format(Locale.ROOT, "A fall at %.1f s: check the athlete before anything else.", fall));
+        }
+        for (SessionLanding landing : news.landings()) {
+            String line = format == OutputFormat.JSON ? LandingsDocument.line(landing) : SessionText.line(landing);
+            OutputStream out = console.results();
+            out.write((line + "\n").getBytes(StandardCharsets.UTF_8));
+            out.flush();
+        }
+    }
+}
