@@ -18,7 +18,7 @@ public final class ClockFollower {
     /** Further from its end than this a low-pass of 4 Hz in both directions no longer sees that a column ends. */
     private static final int ROOM = steps(1.5);
     /** The first guess is tried whenever the samples are so many times as many. */
-    private static final double GUESS_ANEW = 1.3;
+    private static final double GUESS_ANEW = 1.2;
 
     private static final int GUESS_FROM = steps(8);
 
@@ -52,10 +52,11 @@ public final class ClockFollower {
      * @param landingsS contacts of landings so far, s on the pelvis's clock, in order
      */
     public @Nullable ClockMap map(List<Double> landingsS) {
-        if (guessed) {
-            lookAtStretches();
-        } else {
+        if (!guessed) {
             guess();
+        }
+        if (guessedAt > 0) {
+            lookAtStretches();
         }
         ClockMap map = fit(ClockFinder.LEAST_CORRELATION, landingsS, ClockFinder.AWAY_FROM_LANDINGS);
         return map != null ? map : fit(ClockFinder.FALLBACK_CORRELATION, List.of(), ClockFinder.WITH_LANDINGS);

@@ -234,14 +234,20 @@ public final class LiveAnalyser {
             return null;
         }
         LiveSensor upper = upperBack;
+        worn.lookForMoves();
+        if (upper != null) {
+            upper.lookForMoves();
+        }
+        if (upper != null && (clock == null || told.isEmpty())) {
+            clock = clocks.map(told);
+        }
         if (told.isEmpty()) {
             worn.lookForOpening(contact);
             if (upper != null) {
-                clock = clocks.map(told);
                 upper.lookForOpening(toUpperBack(contact));
             }
-            motion = worn.motion(span);
         }
+        motion = worn.motion(span);
         SensorMotion upperMotion = upper == null ? null : upper.motion(onUpperBack(span));
         BodyMounting mountings = mounting(motion, upperMotion, contact);
         mounting = mountings;

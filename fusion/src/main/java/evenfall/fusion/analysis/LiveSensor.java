@@ -154,6 +154,10 @@ final class LiveSensor {
         takeoffs.add(TakeoffHeadings.Takeoff.of(motion, 0, span[1]));
         knowledge = motion.knowledge();
         lastMotion = motion;
+    }
+
+    /** Looks whether the strap moved. */
+    void lookForMoves() {
         reading = new SensorReading(
                 reading.recording(), reading.stream(), reading.stances(), sense, StrapWatch.find(reading.stances()));
     }

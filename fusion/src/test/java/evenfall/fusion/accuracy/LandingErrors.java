@@ -33,15 +33,20 @@ final class LandingErrors {
 
     /** All of an analysis, without its clock. */
     static LandingErrors of(RecordingAnalysis analysis, List<TrueLanding> truths) {
+        return of(analysis.landings(), truths);
+    }
+
+    /** All of these landings. */
+    static LandingErrors of(List<Landing> landings, List<TrueLanding> truths) {
         LandingErrors all = new LandingErrors();
-        for (Landing landing : analysis.landings()) {
+        for (Landing landing : landings) {
             for (TrueLanding truth : truths) {
                 if (Math.abs(truth.contactS() - landing.moments().contactS()) < NEAR_S && landing.measures() != null) {
                     all.add(landing, landing.measures(), truth);
                 }
             }
         }
-        all.put(Figure.LANDINGS, (double) analysis.landings().size(), truths.size(), null);
+        all.put(Figure.LANDINGS, (double) landings.size(), truths.size(), null);
         return all;
     }
 

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** Prints what the live analysis tells of the simulated sessions, and how it errs beside the batch with the same filter. */
 final class LiveAccuracy {
@@ -45,7 +44,7 @@ final class LiveAccuracy {
                     play.falls().size(),
                     took,
                     whole.durationS());
-            live.add(LandingErrors.of(with(whole, landings), session.landings()));
+            live.add(LandingErrors.of(landings, session.landings()));
             batch.add(LandingErrors.of(whole, session.landings()));
             both.add(LandingErrors.of(twoPass, session.landings()));
             List<Landing> prefixes = new ArrayList<>();
@@ -65,7 +64,7 @@ final class LiveAccuracy {
                             + told.landing().moments().contactS());
                 }
             }
-            until.add(LandingErrors.of(with(whole, prefixes), session.landings()));
+            until.add(LandingErrors.of(prefixes, session.landings()));
             for (LivePlay.Told told : play.landings()) {
                 Double settled = told.landing().moments().settledS();
                 if (settled == null) {
@@ -128,10 +127,5 @@ final class LiveAccuracy {
                 e.withinOne(),
                 e.withinTwo(),
                 e.missing());
-    }
-
-    private static RecordingAnalysis with(RecordingAnalysis a, List<Landing> landings) {
-        return new RecordingAnalysis(
-                a.durationS(), a.rateHz(), a.clock(), a.mounting(), a.findings(), landings, Map.of());
     }
 }

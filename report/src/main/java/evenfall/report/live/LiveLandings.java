@@ -21,6 +21,7 @@ public final class LiveLandings {
     private final LiveAnalyser analyser = new LiveAnalyser();
     private final FormJudge judge;
     private final List<SessionLanding> told = new ArrayList<>();
+    private final List<Double> falls = new ArrayList<>();
 
     /**
      * A giver of landings.
@@ -60,6 +61,11 @@ public final class LiveLandings {
         return List.copyOf(told);
     }
 
+    /** Moments of all falls given so far, s, in order. */
+    public List<Double> falls() {
+        return List.copyOf(falls);
+    }
+
     /** How a segment stands at its newest sample, or null while too little came. */
     public @Nullable Level level(Place place) {
         return analyser.level(place);
@@ -81,6 +87,7 @@ public final class LiveLandings {
                     LandingNote.NONE));
         }
         told.addAll(landings);
+        falls.addAll(news.falls());
         return new News(landings, news.falls());
     }
 }

@@ -30,6 +30,20 @@ public final class MeasureList {
         return ALL.stream().filter(measure -> measure.name().equals(plain)).findFirst();
     }
 
+    /** What states one standard deviation of a measure's error; empty where nothing does. */
+    public static Optional<Measure> sigmaOf(Measure measure) {
+        String name = measure.name();
+        int dot = name.indexOf('.');
+        String sigma = name.startsWith("overFeetM.foreAft")
+                ? "overFeetM.sigmaForeAft"
+                : name.startsWith("overFeetM.lateral")
+                        ? "overFeetM.sigmaLateral"
+                        : name.endsWith("ShiftM")
+                                ? name + ".sigma"
+                                : dot > 0 ? name.substring(0, dot) + ".sigma" : "sigma." + name;
+        return named(sigma);
+    }
+
     private static List<Measure> build() {
         List<Measure> list = new ArrayList<>();
         compared(list, "flightS", "s", m -> m.fall().flightS());

@@ -188,7 +188,7 @@ public final class SessionText {
     }
 
     /** Minutes and seconds, such as {@code 0:41.7}. */
-    private static String clock(double seconds) {
+    static String clock(double seconds) {
         long tenths = Math.round(seconds * 10);
         return String.format(Locale.ROOT, "%d:%02d.%d", tenths / 600, tenths / 10 % 60, tenths % 10);
     }
