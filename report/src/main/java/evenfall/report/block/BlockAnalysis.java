@@ -4,7 +4,9 @@ import evenfall.fusion.landing.Side;
 import evenfall.report.log.SessionDate;
 import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureList;
+import evenfall.report.statistics.FalseDiscovery;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,27 +59,8 @@ public final class BlockAnalysis {
                     effortMinutes.get(date)));
         }
         boolean heights = counted.stream().anyMatch(landing -> landing.heightM() != null);
-        Map<String, MeasureCourse> measures = new LinkedHashMap<>();
-        for (Measure measure : MeasureList.all()) {
-            List<BlockLanding> measured = counted.stream()
-                    .filter(landing -> landing.values().containsKey(measure.name()))
-                    .toList();
-            if (!measured.isEmpty()) {
-                measures.put(measure.name(), new CourseAnalysis(measure, measured, heights).course());
-            }
-        }
-        int judged = (int) counted.stream()
-                .filter(landing -> landing.form() != null && height(landing) != null)
-                .count();
-        FormHeight formHeight = new FormHeight(
-                null,
-                null,
-                null,
-                judged,
-                null,
-                judged == 0
-                        ? "No landing has both a drop height and a form."
-                        : "The height up to which form was held is not worked out by this version.");
+        Map<String, MeasureCourse> measures = courses(heights);
+        FormHeight formHeight = FormHeightFinder.find(counted);
         return new Block(athlete, sessions, counted, measures, formHeight);
     }
 
@@ -88,7 +71,31 @@ public final class BlockAnalysis {
                 .count();
     }
 
-    private static @Nullable Double height(BlockLanding landing) {
-        return landing.heightM() == null ? landing.values().get("dropHeightM") : landing.heightM();
+    private Map<String, MeasureCourse> courses(boolean heights) {
+        Map<String, CourseAnalysis> analyses = new LinkedHashMap<>();
+        for (Measure measure : MeasureList.all()) {
+            List<BlockLanding> measured = counted.stream()
+                    .filter(landing -> landing.values().containsKey(measure.name()))
+                    .toList();
+            if (!measured.isEmpty()) {
+                analyses.put(measure.name(), new CourseAnalysis(measure, measured, heights));
+            }
+        }
+        // Chance one: nothing was judged there, so nothing was looked at.
+        double[] judged = analyses.values().stream()
+                .flatMapToDouble(analysis -> Arrays.stream(analysis.chances()))
+                .filter(chance -> chance < 1)
+                .toArray();
+        double[] adjusted = FalseDiscovery.adjusted(judged);
+        Map<String, MeasureCourse> courses = new LinkedHashMap<>();
+        int next = 0;
+        for (Map.Entry<String, CourseAnalysis> entry : analyses.entrySet()) {
+            double[] chances = entry.getValue().chances();
+            for (int k = 0; k < chances.length; k++) {
+                chances[k] = chances[k] < 1 ? adjusted[next++] : 1;
+            }
+            courses.put(entry.getKey(), entry.getValue().course(new Chances(chances[0], chances[1], chances[2])));
+        }
+        return courses;
     }
 }

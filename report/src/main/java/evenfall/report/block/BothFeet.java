@@ -1,5 +1,6 @@
 package evenfall.report.block;
 
+import evenfall.report.statistics.Interval;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -7,8 +8,17 @@ import org.jspecify.annotations.Nullable;
  *
  * @param n how many have a value
  * @param median their median, or null without any
- * @param verdict {@code too few}, or null where not judged
- * @param why why the interval is null
+ * @param interval its 95 % interval, from how session medians scatter, or null
+ * @param verdict {@code to the left}, {@code to the right}, {@code even} or {@code too few}
+ * @param why why the interval is null, or null
  */
 public record BothFeet(
-        int n, @Nullable Double median, @Nullable String verdict, String why) {}
+        int n,
+        @Nullable Double median,
+        @Nullable Interval interval,
+        String verdict,
+        @Nullable String why) {
+
+    /** To neither side. */
+    public static final String EVEN = "even";
+}

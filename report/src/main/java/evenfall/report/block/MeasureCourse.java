@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param trend how it moves over the weeks
  * @param sides left against right
  * @param bothFeet two-footed landings of a measure that has a side, or null for other measures
+ * @param chances how often chance alone would give as much
  */
 public record MeasureCourse(
         String unit,
@@ -21,7 +22,8 @@ public record MeasureCourse(
         @Nullable Double mdc95,
         Trend trend,
         Sides sides,
-        @Nullable BothFeet bothFeet) {
+        @Nullable BothFeet bothFeet,
+        Chances chances) {
 
     public MeasureCourse {
         sessions = List.copyOf(sessions);

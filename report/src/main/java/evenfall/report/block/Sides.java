@@ -1,5 +1,6 @@
 package evenfall.report.block;
 
+import evenfall.report.statistics.Interval;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -7,16 +8,33 @@ import org.jspecify.annotations.Nullable;
  *
  * @param left landings on the left foot
  * @param right landings on the right foot
- * @param verdict {@code too few}, or null where not judged
- * @param why why the difference is null
+ * @param difference left less right, at equal height where heights are noted, or null
+ * @param interval its 95 % interval, or null
+ * @param symmetryIndexPercent the difference as a share of the mean of both, for strictly positive quantities, else null
+ * @param verdict {@code left greater}, {@code right greater}, {@code no clear difference} or {@code too few}
+ * @param neededPerSide landings on each foot that would show such a difference; for the scientist's table only
+ * @param method how it was found, or null
+ * @param why why the difference is null, or null
  */
-public record Sides(OneSide left, OneSide right, @Nullable String verdict, String why) {
+public record Sides(
+        OneSide left,
+        OneSide right,
+        @Nullable Double difference,
+        @Nullable Interval interval,
+        @Nullable Double symmetryIndexPercent,
+        String verdict,
+        @Nullable Integer neededPerSide,
+        @Nullable String method,
+        @Nullable String why) {
+
+    /** Neither side is told from the other. */
+    public static final String NO_CLEAR_DIFFERENCE = "no clear difference";
 
     /**
      * Landings on one side.
      *
      * @param n how many have a value
-     * @param median their median, or null without any
+     * @param median their plain median, or null without any
      */
     public record OneSide(int n, @Nullable Double median) {}
 }

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
  * How a measure moves over the weeks.
  *
  * @param perWeek median of the slopes between any two session medians, per week, or null
- * @param low lower end of its 95 % interval, or null where so few sessions give none
+ * @param low lower end of its 95 % interval, or null
  * @param high upper end, or null
- * @param verdict {@code rising}, {@code falling}, {@code no clear change} or {@code too few}; null where not judged
+ * @param verdict {@code rising}, {@code falling}, {@code no clear change} or {@code too few}
  * @param method how it was found, or null
  * @param why why something is null, or null
  */
@@ -16,10 +16,13 @@ public record Trend(
         @Nullable Double perWeek,
         @Nullable Double low,
         @Nullable Double high,
-        @Nullable String verdict,
+        String verdict,
         @Nullable String method,
         @Nullable String why) {
 
     /** Fewer sessions than a trend needs. */
     public static final String TOO_FEW = "too few";
+
+    /** Nothing that scatter would not explain. */
+    public static final String NO_CLEAR_CHANGE = "no clear change";
 }

@@ -9,6 +9,8 @@ import evenfall.report.block.SessionMedian;
 import evenfall.report.block.Sides;
 import evenfall.report.block.Trend;
 import evenfall.report.session.ProgramVersion;
+import evenfall.report.statistics.Interval;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -61,11 +63,14 @@ public final class BlockDocument {
             ObjectNode both = node.putObject("bothFeet");
             both.put("n", bothFeet.n());
             JsonText.put(both, "median", bothFeet.median());
-            both.putNull("low");
-            both.putNull("high");
+            interval(both, bothFeet.interval());
             JsonText.put(both, "verdict", bothFeet.verdict());
-            both.put("why", bothFeet.why());
+            JsonText.put(both, "why", bothFeet.why());
         }
+        ObjectNode chances = node.putObject("chanceAmongAll");
+        chances.put("trend", course.chances().trend());
+        chances.put("sides", course.chances().sides());
+        chances.put("bothFeet", course.chances().bothFeet());
     }
 
     private static void trend(ObjectNode node, Trend trend) {
@@ -80,14 +85,23 @@ public final class BlockDocument {
     private static void sides(ObjectNode node, Sides sides) {
         side(node.putObject("left"), sides.left());
         side(node.putObject("right"), sides.right());
-        node.putNull("difference");
-        node.putNull("low");
-        node.putNull("high");
-        node.putNull("symmetryIndexPercent");
+        JsonText.put(node, "difference", sides.difference());
+        interval(node, sides.interval());
+        JsonText.put(node, "symmetryIndexPercent", sides.symmetryIndexPercent());
         JsonText.put(node, "verdict", sides.verdict());
-        node.putNull("neededPerSide");
-        node.putNull("method");
-        node.put("why", sides.why());
+        Integer needed = sides.neededPerSide();
+        if (needed == null) {
+            node.putNull("neededPerSide");
+        } else {
+            node.put("neededPerSide", needed);
+        }
+        JsonText.put(node, "method", sides.method());
+        JsonText.put(node, "why", sides.why());
+    }
+
+    private static void interval(ObjectNode node, @Nullable Interval interval) {
+        JsonText.put(node, "low", interval == null ? null : Double.valueOf(interval.low()));
+        JsonText.put(node, "high", interval == null ? null : Double.valueOf(interval.high()));
     }
 
     private static void side(ObjectNode node, Sides.OneSide side) {

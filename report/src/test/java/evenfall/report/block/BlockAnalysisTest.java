@@ -19,49 +19,6 @@ import tools.jackson.databind.json.JsonMapper;
 
 class BlockAnalysisTest {
 
-    /** Reference check T1: t = 1…12, slope 0.1, 95 % interval 0.05…0.15. */
-    @Test
-    void theilSen_givesTheReferenceSlopeAndInterval() {
-        double[] y = {4.1, 4.4, 4.0, 4.6, 4.5, 4.9, 4.4, 5.0, 5.2, 4.8, 5.3, 5.1};
-        double[] t = new double[12];
-        for (int i = 0; i < 12; i++) {
-            t[i] = i + 1;
-        }
-        TheilSen fit = TheilSen.of(t, y);
-
-        assertThat(fit.slope()).isCloseTo(0.1, within(1e-6));
-        assertThat(Objects.requireNonNull(fit.low())).isCloseTo(0.05, within(1e-6));
-        assertThat(Objects.requireNonNull(fit.high())).isCloseTo(0.15, within(1e-6));
-    }
-
-    /** With four points all orders are 24; the most extreme two hold 2/24 > 5 %: no 95 % interval exists. */
-    @Test
-    void fourSessions_giveASlopeButNoInterval() {
-        TheilSen fit = TheilSen.of(new double[] {0, 1, 2, 3}, new double[] {1, 2, 3, 4});
-
-        assertThat(fit.slope()).isEqualTo(1);
-        assertThat(fit.low()).isNull();
-    }
-
-    /** Binomial: with six values both extremes hold the median with 1 - 2/64 = 97 %, with five only 94 %. */
-    @Test
-    void aMediansInterval_needsSixValues() {
-        assertThat(Medians.interval(new double[] {5, 1, 4, 2, 3})).isNull();
-        assertThat(Medians.interval(new double[] {5, 1, 4, 2, 3, 6})).containsExactly(1, 6);
-    }
-
-    /** Binomial tables: for n = 20 the 6th and 15th of the ordered values hold the median with 95.9 % (from memory). */
-    @Test
-    void aMediansInterval_ofTwentyValues() {
-        double[] values = new double[20];
-        for (int i = 0; i < 20; i++) {
-            values[i] = 20 - i;
-        }
-
-        assertThat(Medians.interval(values)).containsExactly(6, 15);
-        assertThat(Medians.of(values)).isEqualTo(10.5);
-    }
-
     @Test
     void aTidyTable_isCountedBySession() {
         Block block = block("""
@@ -130,25 +87,42 @@ class BlockAnalysisTest {
         assertThat(steady.verdict()).isEqualTo("no clear change");
     }
 
+    /** Each day one box, a little higher every week: what the box does and what the weeks do cannot be told apart. */
     @Test
-    void whereHeightsAreNoted_nothingIsComparedAtUnequalHeight() {
+    void boxesThatRiseEveryDay_areNoChangeOfThePerson() {
         StringBuilder table = new StringBuilder("date,landing,height_m,peakG\n");
         for (int week = 0; week < 6; week++) {
-            table.append("2026-03-0")
-                    .append(week + 1)
-                    .append(",1,0.")
-                    .append(week + 3)
-                    .append(",")
-                    .append(5 + week)
-                    .append('\n');
+            for (int landing = 1; landing < 4; landing++) {
+                table.append(
+                        "2026-03-0%d,%d,0.%d,%.1f%n".formatted(week + 1, landing, week + 3, 5 + week + 0.1 * landing));
+            }
         }
         MeasureCourse peak =
                 Objects.requireNonNull(block(table.toString()).measures().get("peakG"));
 
-        assertThat(peak.trend().verdict()).isNull();
-        assertThat(peak.trend().perWeek()).isNull();
-        assertThat(peak.trend().why()).contains("equal height");
-        assertThat(peak.typicalError()).isNull();
+        assertThat(peak.trend().verdict()).isEqualTo("no clear change");
+        assertThat(peak.sessions()).extracting(SessionMedian::median).startsWith(5.2, 6.2);
+    }
+
+    /** The same force from the same box all along, and a higher box each week: no change. */
+    @Test
+    void boxesThatRise_withLandingsFromSeveralEachDay_areNoChange() {
+        StringBuilder table = new StringBuilder("date,landing,height_m,peakG\n");
+        double[] scatter = {0.1, -0.2, 0.15, -0.1, 0.05, -0.15, 0.2, -0.05};
+        for (int week = 0; week < 8; week++) {
+            for (int landing = 0; landing < 6; landing++) {
+                double height = 0.3 + 0.05 * week + 0.1 * (landing % 3);
+                double peak = 2 + 5 * Math.sqrt(height) + scatter[week] + 0.05 * scatter[landing];
+                table.append("2026-03-%02d,%d,%.2f,%.3f%n".formatted(3 * week + 1, landing + 1, height, peak));
+            }
+        }
+        MeasureCourse peak =
+                Objects.requireNonNull(block(table.toString()).measures().get("peakG"));
+
+        assertThat(peak.trend().verdict()).isEqualTo("no clear change");
+        assertThat(Objects.requireNonNull(peak.trend().perWeek())).isCloseTo(0, within(0.06));
+        assertThat(peak.sessions().get(7).median() - peak.sessions().get(0).median())
+                .isGreaterThan(1);
     }
 
     /** Fields of the project's contract. */
@@ -165,7 +139,8 @@ class BlockAnalysisTest {
                 .containsExactly("date", "landings", "left", "right", "both", "effortMinutes");
         JsonNode lean = root.path("measures").path("trunkLeanDeg.change");
         assertThat(lean.propertyNames())
-                .containsExactly("unit", "sessions", "typicalError", "mdc95", "trend", "sides", "bothFeet");
+                .containsExactly(
+                        "unit", "sessions", "typicalError", "mdc95", "trend", "sides", "bothFeet", "chanceAmongAll");
         assertThat(lean.path("trend").propertyNames()).contains("perWeek", "low", "high", "verdict", "method");
         assertThat(lean.path("sides").propertyNames())
                 .contains(

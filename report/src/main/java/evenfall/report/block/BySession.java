@@ -1,0 +1,71 @@
+package evenfall.report.block;
+
+import evenfall.report.log.SessionDate;
+import evenfall.report.statistics.Medians;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+
+/** Landings sorted into their sessions: the session is what is drawn at random, not the landing. */
+final class BySession {
+
+    private static final double DAYS_A_WEEK = 7;
+
+    private final List<BlockLanding> landings;
+    private final List<SessionDate> dates;
+    private final int[] session;
+
+    /** Sorts {@code landings}; sessions are counted from 0 in order of time. */
+    BySession(List<BlockLanding> landings) {
+        this.landings = List.copyOf(landings);
+        TreeSet<SessionDate> sorted = new TreeSet<>();
+        landings.forEach(landing -> sorted.add(landing.date()));
+        this.dates = new ArrayList<>(sorted);
+        this.session = landings.stream()
+                .mapToInt(landing -> dates.indexOf(landing.date()))
+                .toArray();
+    }
+
+    List<BlockLanding> landings() {
+        return landings;
+    }
+
+    /** The session of each landing. */
+    int[] session() {
+        return session;
+    }
+
+    int sessions() {
+        return dates.size();
+    }
+
+    /** Weeks of each session since the first. */
+    double[] weeks() {
+        return dates.stream()
+                .mapToDouble(date -> ChronoUnit.DAYS.between(dates.get(0).day(), date.day()) / DAYS_A_WEEK)
+                .toArray();
+    }
+
+    /** How many landings each session has. */
+    int[] counts() {
+        int[] counts = new int[sessions()];
+        for (int s : session) {
+            counts[s]++;
+        }
+        return counts;
+    }
+
+    /** The median of each session's values; {@code values} in the order of the landings. */
+    double[] medians(double[] values) {
+        int[] counts = counts();
+        double[][] sorted = new double[sessions()][];
+        Arrays.setAll(sorted, s -> new double[counts[s]]);
+        int[] next = new int[sessions()];
+        for (int i = 0; i < values.length; i++) {
+            sorted[session[i]][next[session[i]]++] = values[i];
+        }
+        return Arrays.stream(sorted).mapToDouble(Medians::of).toArray();
+    }
+}

@@ -1,0 +1,105 @@
+package evenfall.report.block;
+
+import evenfall.fusion.landing.Side;
+import evenfall.report.statistics.WithinSessions;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What drop height does to a measure, and which foot, found from landings of the same day only: a day's own level, and
+ * with it whatever the weeks do, drops out.
+ *
+ * <p>Height acts through the speed it gives, which grows with its square root; a curve (the square of that) is let in.
+ */
+final class HeightModel {
+
+    private static final int COLUMNS = 4;
+    private static final int SPEED = 0;
+    private static final int CURVE = 1;
+    private static final int LEFT = 2;
+    private static final int RIGHT = 3;
+
+    /** Mean drop heights of sessions or sides nearer than this are equal, m. */
+    static final double EQUAL_M = 0.01;
+
+    private final double[][] columns;
+    private final double[] value;
+    private final WithinSessions fit;
+
+    private HeightModel(double[][] columns, double[] value, WithinSessions fit) {
+        this.columns = columns;
+        this.value = value;
+        this.fit = fit;
+    }
+
+    /**
+     * Fits.
+     *
+     * @param landings landings that have a height
+     * @param session number of each landing's session
+     * @param sessions how many there are
+     * @param value of each landing
+     */
+    static HeightModel of(List<BlockLanding> landings, int[] session, int sessions, double[] value) {
+        int n = value.length;
+        double[] root = new double[n];
+        double mean = 0;
+        for (int i = 0; i < n; i++) {
+            root[i] =
+                    Math.sqrt(Math.max(0, Objects.requireNonNull(landings.get(i).heightM())));
+            mean += root[i] / n;
+        }
+        double[][] columns = new double[COLUMNS][n];
+        for (int i = 0; i < n; i++) {
+            double z = root[i] - mean;
+            columns[SPEED][i] = z;
+            columns[CURVE][i] = z * z;
+            columns[LEFT][i] = landings.get(i).side() == Side.LEFT ? 1 : 0;
+            columns[RIGHT][i] = landings.get(i).side() == Side.RIGHT ? 1 : 0;
+        }
+        // Sides first: where a side always has its own box, height cannot be told from side and drops out.
+        double[][] order = {columns[LEFT], columns[RIGHT], columns[SPEED], columns[CURVE]};
+        return new HeightModel(order, value, WithinSessions.of(session, sessions, order, value));
+    }
+
+    /** Whether landings of one day differ in height enough to tell what height does. */
+    boolean tellsHeight() {
+        return fit.has(2);
+    }
+
+    /** Each value less what its height does. */
+    double[] atEqualHeight() {
+        return less(2, 3);
+    }
+
+    /** Each value less what its height and its foot do. */
+    double[] atEqualHeightAndFoot() {
+        return less(0, 1, 2, 3);
+    }
+
+    private double[] less(int... which) {
+        double[] b = fit.coefficients();
+        double[] left = value.clone();
+        for (int c : which) {
+            for (int i = 0; i < left.length; i++) {
+                left[i] -= b[c] * columns[c][i];
+            }
+        }
+        return left;
+    }
+
+    /**
+     * Variance that not knowing the effects exactly adds to a sum of the adjusted values.
+     *
+     * @param weight of each landing in the sum
+     */
+    double variance(double[] weight) {
+        double[] factors = new double[columns.length];
+        for (int c = 0; c < factors.length; c++) {
+            for (int i = 0; i < weight.length; i++) {
+                factors[c] += weight[i] * columns[c][i];
+            }
+        }
+        return fit.variance(factors);
+    }
+}

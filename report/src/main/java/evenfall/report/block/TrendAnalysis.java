@@ -1,0 +1,222 @@
+package evenfall.report.block;
+
+import evenfall.report.statistics.Interval;
+import evenfall.report.statistics.TheilSen;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.linear.SingularMatrixException;
+import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
+import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
+import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a measure moves over the weeks: the median of the slopes between session medians, brought to equal height and foot
+ * where heights are noted.
+ *
+ * <p>What height does is found within sessions; not knowing it exactly widens the interval where sessions differ in height.
+ * Where each day has one height of its own and the days differ, height and weeks are told apart, as far as they can be, by
+ * regression of the medians on both.
+ */
+final class TrendAnalysis {
+
+    private static final int SESSIONS_FOR_TREND = 4;
+    private static final int SESSIONS_FOR_ERROR = 3;
+    private static final int SESSIONS_FOR_BOTH = 5;
+    private static final double TAIL = 0.025;
+    /** Heights that the weeks explain to more than this cannot be told from the weeks. */
+    private static final double ALIKE = 0.95;
+
+    /** 1.96 √2: two measurements, each with the typical error, 95 % (Hopkins 2000, Sports Med 30:1). */
+    static final double MDC_FACTOR = 1.96 * Math.sqrt(2);
+
+    private static final String PLAIN =
+            "median of slopes between plain session medians (Sen 1968), interval by Kendall's distribution";
+    private static final String EQUAL = "median of slopes between session medians at equal height and foot (Sen 1968),"
+            + " interval by Kendall's distribution, widened by the error of what height does";
+    private static final String TOGETHER =
+            "regression of session medians on weeks and height together, since each day had" + " one height of its own";
+    private static final String NOT_APART =
+            "Each day had one height of its own, and the heights rose or fell with the weeks: the two cannot be told apart.";
+
+    private final Trend trend;
+    private final @Nullable Double typicalError;
+    private final double p;
+
+    /**
+     * Analyses one measure.
+     *
+     * @param landings counted landings that have a value, at least one
+     * @param heights whether sessions are to be compared at equal height; landings without one then do not count
+     */
+    TrendAnalysis(List<BlockLanding> landings, boolean heights, ToDoubleFunction<BlockLanding> value) {
+        List<BlockLanding> used = heights
+                ? landings.stream().filter(landing -> landing.heightM() != null).toList()
+                : landings;
+        BySession by = new BySession(used);
+        double[] values = used.stream().mapToDouble(value).toArray();
+        HeightModel model = heights ? HeightModel.of(used, by.session(), by.sessions(), values) : null;
+        double[] medians = by.medians(model == null ? values : model.atEqualHeightAndFoot());
+        this.typicalError = typicalError(medians);
+        if (by.sessions() < SESSIONS_FOR_TREND) {
+            this.trend = new Trend(null, null, null, Trend.TOO_FEW, null, "A trend needs four sessions or more.");
+            this.p = 1;
+            return;
+        }
+        double[] weeks = by.weeks();
+        if (weeks[weeks.length - 1] == 0) {
+            this.trend = new Trend(null, null, null, Trend.TOO_FEW, null, "All sessions are of one day.");
+            this.p = 1;
+            return;
+        }
+        Slope slope;
+        if (model != null && !model.tellsHeight() && heightsDiffer(by)) {
+            slope = together(by, weeks, medians);
+        } else {
+            TheilSen fit = TheilSen.of(weeks, medians);
+            double extra = model == null ? 0 : model.variance(slopeWeights(by, weeks));
+            slope = new Slope(
+                    fit.slope(),
+                    widened(fit.slope(), fit.interval(), extra, by.sessions()),
+                    model == null ? PLAIN : EQUAL);
+        }
+        this.trend = verdict(slope, weeks[weeks.length - 1]);
+        this.p = slope.p();
+    }
+
+    /** The trend, with its verdict. */
+    Trend trend() {
+        return trend;
+    }
+
+    /** Standard deviation of the differences of successive session medians over √2; null with fewer than three sessions. */
+    @Nullable Double typicalError() {
+        return typicalError;
+    }
+
+    /** The smallest change that is more than the typical error explains, 95 %. */
+    @Nullable Double mdc95() {
+        return typicalError == null ? null : Double.valueOf(MDC_FACTOR * typicalError);
+    }
+
+    /** How often chance alone would give a slope as steep. */
+    double p() {
+        return p;
+    }
+
+    private record Slope(@Nullable Double perWeek, @Nullable Interval interval, String method) {
+
+        double p() {
+            if (perWeek == null || interval == null) {
+                return 1;
+            }
+            double reach = perWeek > 0 ? perWeek - interval.low() : interval.high() - perWeek;
+            double z = reach > 0 ? Math.abs(perWeek) / reach * 1.96 : perWeek == 0 ? 0 : Double.POSITIVE_INFINITY;
+            return 2 * new NormalDistribution(null, 0, 1).cumulativeProbability(-z);
+        }
+    }
+
+    private Trend verdict(Slope slope, double span) {
+        Double perWeek = slope.perWeek();
+        Interval interval = slope.interval();
+        if (perWeek == null || interval == null) {
+            return new Trend(perWeek, null, null, Trend.NO_CLEAR_CHANGE, slope.method(), NOT_APART);
+        }
+        Double mdc = mdc95();
+        boolean clear = interval.clearOfZero() && mdc != null && Math.abs(perWeek) * span > mdc;
+        String verdict = !clear ? Trend.NO_CLEAR_CHANGE : perWeek > 0 ? "rising" : "falling";
+        return new Trend(perWeek, interval.low(), interval.high(), verdict, slope.method(), null);
+    }
+
+    private static @Nullable Double typicalError(double[] medians) {
+        if (medians.length < SESSIONS_FOR_ERROR) {
+            return null;
+        }
+        double[] differences = new double[medians.length - 1];
+        for (int i = 0; i < differences.length; i++) {
+            differences[i] = medians[i + 1] - medians[i];
+        }
+        return new StandardDeviation().evaluate(differences) / Math.sqrt(2);
+    }
+
+    /** What each landing weighs in the slope of a straight line through the means of sessions. */
+    private static double[] slopeWeights(BySession by, double[] weeks) {
+        double mean = 0;
+        for (double week : weeks) {
+            mean += week / weeks.length;
+        }
+        double squares = 0;
+        for (double week : weeks) {
+            squares += (week - mean) * (week - mean);
+        }
+        int[] counts = by.counts();
+        double[] weights = new double[by.session().length];
+        for (int i = 0; i < weights.length; i++) {
+            int s = by.session()[i];
+            weights[i] = (weeks[s] - mean) / squares / counts[s];
+        }
+        return weights;
+    }
+
+    private static @Nullable Interval widened(double slope, @Nullable Interval own, double variance, int sessions) {
+        if (own == null || variance == 0) {
+            return own;
+        }
+        double reach = t(sessions - 1) * Math.sqrt(variance);
+        return new Interval(
+                slope - Math.hypot(slope - own.low(), reach), slope + Math.hypot(own.high() - slope, reach));
+    }
+
+    private static double t(int degreesOfFreedom) {
+        return new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(1 - TAIL);
+    }
+
+    private static boolean heightsDiffer(BySession by) {
+        double[] heights = heights(by);
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double height : heights) {
+            low = Math.min(low, height);
+            high = Math.max(high, height);
+        }
+        return high - low > HeightModel.EQUAL_M;
+    }
+
+    private static double[] heights(BySession by) {
+        return by.medians(by.landings().stream()
+                .mapToDouble(landing -> Objects.requireNonNull(landing.heightM()))
+                .toArray());
+    }
+
+    private static Slope together(BySession by, double[] weeks, double[] medians) {
+        Slope none = new Slope(null, null, TOGETHER);
+        if (by.sessions() < SESSIONS_FOR_BOTH) {
+            return none;
+        }
+        double[] heights = heights(by);
+        double[][] x = new double[weeks.length][];
+        for (int s = 0; s < x.length; s++) {
+            x[s] = new double[] {weeks[s], Math.sqrt(Math.max(0, heights[s]))};
+        }
+        double[] roots = Arrays.stream(x).mapToDouble(row -> row[1]).toArray();
+        double alike = new PearsonsCorrelation().correlation(weeks, roots);
+        if (!(alike * alike <= ALIKE)) {
+            return none;
+        }
+        OLSMultipleLinearRegression regression = new OLSMultipleLinearRegression();
+        try {
+            regression.newSampleData(medians, x);
+            double slope = regression.estimateRegressionParameters()[1];
+            double error = regression.estimateRegressionParametersStandardErrors()[1];
+            return Double.isFinite(error)
+                    ? new Slope(slope, Interval.about(slope, t(by.sessions() - 3) * error), TOGETHER)
+                    : none;
+        } catch (SingularMatrixException e) {
+            return none;
+        }
+    }
+}

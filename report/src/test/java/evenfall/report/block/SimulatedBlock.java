@@ -1,0 +1,90 @@
+package evenfall.report.block;
+
+import evenfall.fusion.landing.Side;
+import evenfall.report.form.Form;
+import evenfall.report.log.SessionDate;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Landings of a block whose truth is known: a level of each day, scatter between landings, what height does, a trend of the
+ * person, a difference between the feet, boxes that rise or differ by side.
+ */
+final class SimulatedBlock {
+
+    static final String MEASURE = "spineFlexionDeg.change";
+    static final double HALF_HELD_M = 0.9;
+    private static final List<Side> SIDES = List.of(Side.LEFT, Side.RIGHT, Side.BOTH);
+    private static final int[] DAYS_BETWEEN = {3, 4, 7, 7, 7, 10};
+    private static final double[] BOXES = {0.4, 0.6, 0.8, 1.0};
+
+    int sessions = 8;
+    int perSession = 18;
+    double dayScatter = 1;
+    double landingScatter = 2;
+    double perWeek;
+    double leftMinusRight;
+    double sideScatter;
+    double heightScatter;
+    double wild;
+    boolean boxesRise;
+    boolean leftBoxesHigher;
+    boolean oneBoxADay;
+    boolean noted = true;
+    double formScatterM;
+    DoubleUnaryOperator height = h -> 6 * h;
+
+    private final SplittableRandom random;
+
+    SimulatedBlock(long seed) {
+        this.random = new SplittableRandom(seed);
+    }
+
+    /** The weeks from the first to the last session of the block made last. */
+    double weeks;
+
+    Block make() {
+        List<BlockLanding> landings = new ArrayList<>();
+        LocalDate start = LocalDate.of(2026, 3, 2);
+        LocalDate day = start;
+        for (int s = 0; s < sessions; s++) {
+            day = s == 0 ? day : day.plusDays(DAYS_BETWEEN[random.nextInt(DAYS_BETWEEN.length)]);
+            double week = (day.toEpochDay() - start.toEpochDay()) / 7.0;
+            weeks = week;
+            double level = dayScatter * normal();
+            double sides = leftMinusRight + sideScatter * normal();
+            double steeper = heightScatter * normal();
+            double held = HALF_HELD_M + formScatterM * normal();
+            int count = Math.max(6, perSession - 4 + random.nextInt(9));
+            for (int k = 0; k < count; k++) {
+                Side side = SIDES.get(random.nextInt(SIDES.size()));
+                double box = BOXES[oneBoxADay ? s * BOXES.length / sessions : random.nextInt(BOXES.length)];
+                box *= boxesRise ? 0.7 + 0.6 * s / (sessions - 1) : 1;
+                box += leftBoxesHigher && side == Side.LEFT ? 0.15 : 0;
+                double value = height.applyAsDouble(box)
+                        + level
+                        + perWeek * week
+                        + (side == Side.LEFT ? sides / 2 : side == Side.RIGHT ? -sides / 2 : 0)
+                        + steeper * (box - 0.7)
+                        + landingScatter * normal() * (random.nextDouble() < wild ? 8 : 1);
+                Form form = random.nextDouble() < 1 / (1 + Math.exp((box - held) / 0.12)) ? Form.HELD : Form.STRAINED;
+                landings.add(landing(day, k + 1, side, noted ? box : null, form, value));
+            }
+        }
+        return BlockAnalysis.of("ada", List.of(), landings, Map.of());
+    }
+
+    private double normal() {
+        return Math.sqrt(-2 * Math.log(1 - random.nextDouble())) * Math.cos(2 * Math.PI * random.nextDouble());
+    }
+
+    private static BlockLanding landing(
+            LocalDate day, int index, Side side, @Nullable Double height, Form form, double value) {
+        return new BlockLanding(new SessionDate(day, 0), index, side, height, false, form, Map.of(MEASURE, value));
+    }
+}
