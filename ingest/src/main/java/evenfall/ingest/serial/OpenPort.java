@@ -7,6 +7,9 @@ import java.util.concurrent.atomic.AtomicBoolean;
 /** A port of the serial library. */
 final class OpenPort implements Port {
 
+    private static final int IN_VAIN = 20;
+    private static final long PAUSE_MS = 10;
+
     private final String name;
     private final SerialPort port;
     private final boolean hasSpeed;
@@ -47,13 +50,27 @@ final class OpenPort implements Port {
     @Override
     public void write(byte[] bytes, int from, int to) throws IOException {
         int at = from;
+        int inVain = 0;
         while (at < to) {
             int count = closed.get() ? GONE : port.writeBytes(bytes, to - at, at);
-            if (count < 0) {
+            // A lost port takes nothing, for ever, and does not say so.
+            inVain = count == 0 ? inVain + 1 : 0;
+            if (count < 0 || inVain == IN_VAIN) {
                 close();
                 throw new IOException("The port " + name + " is gone; look at the cable and start again.");
             }
             at += count;
+            if (count == 0) {
+                pause();
+            }
+        }
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(PAUSE_MS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

@@ -68,6 +68,22 @@ class SerialPortsTest {
     }
 
     @Test
+    void writingToALostPortEnds() throws Exception {
+        try (PtyPair pair = new PtyPair(folder);
+                Port port = SerialPorts.open(pair.left, SerialPorts.USUAL_BAUD)) {
+            port.write(new byte[16], 0, 16);
+            pair.unplug();
+
+            assertThatThrownBy(() -> {
+                        for (int i = 0; i < 100; i++) {
+                            port.write(new byte[16], 0, 16);
+                        }
+                    })
+                    .hasMessageContaining("is gone");
+        }
+    }
+
+    @Test
     void aMissingPortIsOneSentence() {
         String path = folder.resolve("none").toString();
 
