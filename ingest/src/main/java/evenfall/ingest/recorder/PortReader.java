@@ -1,14 +1,12 @@
 package evenfall.ingest.recorder;
 
 import evenfall.ingest.serial.Port;
-import evenfall.ingest.wire.FrameDecoder;
-import evenfall.ingest.wire.WireStreams;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 
-/** Reads one port until it is told to end: keeps its bytes, notes when it goes away and comes back, decodes. */
+/** Reads one port until it is told to end: keeps its bytes, notes when it goes away and comes back, hands on to decode. */
 final class PortReader implements Runnable {
 
     /** When the program is told to end, ports may be closed a moment before the recorder hears of it. */
@@ -19,28 +17,25 @@ final class PortReader implements Runnable {
 
     private final Port port;
     private final PortFile file;
-    private final WireStreams streams;
-    private final PortDecoder decoder;
+    private final PortListener listener;
     private final CountDownLatch ended;
     private final byte[] buffer = new byte[BUFFER];
     private volatile boolean there = true;
     private volatile boolean closing;
     private volatile @Nullable IOException failure;
-    private volatile @Nullable Throwable deafness;
 
     /**
      * A reader.
      *
      * @param port closed at the end
      * @param file closed at the end
-     * @param streams where samples go; also the lock under which that happens
+     * @param listener told of all that comes, and of the end
      * @param ended counted down at the end
      */
-    PortReader(Port port, PortFile file, WireStreams streams, CountDownLatch ended) {
+    PortReader(Port port, PortFile file, PortListener listener, CountDownLatch ended) {
         this.port = port;
         this.file = file;
-        this.streams = streams;
-        this.decoder = new PortDecoder(streams, FrameDecoder.HELD);
+        this.listener = listener;
         this.ended = ended;
     }
 
@@ -50,19 +45,12 @@ final class PortReader implements Runnable {
 
     /** What came so far. */
     Heard heard() {
-        synchronized (streams) {
-            return new Heard(there, file.bytes(), decoder.counts());
-        }
+        return new Heard(there, file.bytes(), listener.counts());
     }
 
     /** Why writing failed, if it did. */
     Optional<IOException> failure() {
         return Optional.ofNullable(failure);
-    }
-
-    /** Why nothing is decoded any more, if that is so. */
-    Optional<Throwable> deafness() {
-        return Optional.ofNullable(deafness);
     }
 
     /** Wishes for the end. */
@@ -92,7 +80,7 @@ final class PortReader implements Runnable {
         } catch (IOException e) {
             failure = e;
         } finally {
-            decode(decoder::end);
+            listener.end();
             ended.countDown();
         }
     }
@@ -102,8 +90,7 @@ final class PortReader implements Runnable {
         if (count == Port.GONE) {
             if (there && lost()) {
                 there = false;
-                double at = file.remark(Remark.GONE);
-                decode(() -> decoder.gone(at));
+                listener.gone(file.remark(Remark.GONE));
             }
             pause(PAUSE_MS);
             return;
@@ -118,27 +105,7 @@ final class PortReader implements Runnable {
     }
 
     private void keep(int count) throws IOException {
-        double noted = file.append(buffer, count);
-        decode(() -> {
-            if (!Double.isNaN(noted)) {
-                decoder.arrived(noted);
-            }
-            decoder.accept(buffer, 0, count);
-        });
-    }
-
-    /** Whatever goes wrong in decoding, want of memory not excepted, the bytes must be kept. */
-    private void decode(Runnable step) {
-        if (deafness != null) {
-            return;
-        }
-        try {
-            synchronized (streams) {
-                step.run();
-            }
-        } catch (RuntimeException | OutOfMemoryError e) {
-            deafness = e;
-        }
+        listener.hear(buffer, count, file.append(buffer, count));
     }
 
     private boolean lost() {

@@ -20,7 +20,7 @@ import java.util.concurrent.TimeUnit;
 /**
  * Reads ports until it is closed, also those that go away and come back, keeps their bytes and collects their samples.
  *
- * <p>One thread a port only reads, appends and decodes; another has the disk written every {@value #FORCE_MS} ms. May be
+ * <p>One thread a port only reads and appends, another one decodes, so that reading waits for nobody; a third has the disk written every {@value #FORCE_MS} ms. May be
  * asked and closed from any thread.
  */
 public final class WireRecorder implements AutoCloseable {
@@ -30,6 +30,7 @@ public final class WireRecorder implements AutoCloseable {
     private final WireStreams streams = new WireStreams();
     private final Path folder;
     private final List<PortReader> readers = new ArrayList<>();
+    private final List<PortListener> listeners = new ArrayList<>();
     private final List<Thread> threads = new ArrayList<>();
     private final CountDownLatch ended;
 
@@ -61,7 +62,10 @@ public final class WireRecorder implements AutoCloseable {
             throw DiskRoom.explained(folder, e);
         }
         for (int i = 0; i < ports.size(); i++) {
-            PortReader reader = new PortReader(ports.get(i), opened.get(i), streams, ended);
+            PortListener listener = new PortListener(streams);
+            listeners.add(listener);
+            threads.add(start("decode " + (i + 1), listener));
+            PortReader reader = new PortReader(ports.get(i), opened.get(i), listener, ended);
             readers.add(reader);
             threads.add(start("port " + reader.name(), reader));
         }
@@ -92,7 +96,9 @@ public final class WireRecorder implements AutoCloseable {
 
     /** Why nothing is read from the bytes any more, if that is so; they are kept all the same. */
     public Optional<Throwable> deafness() {
-        return readers.stream().flatMap(reader -> reader.deafness().stream()).findFirst();
+        return listeners.stream()
+                .flatMap(listener -> listener.deafness().stream())
+                .findFirst();
     }
 
     /** What became of all lines so far. */

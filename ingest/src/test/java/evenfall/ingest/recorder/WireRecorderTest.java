@@ -14,6 +14,7 @@ import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.serial.FakeBench;
 import evenfall.ingest.serial.Link;
 import evenfall.ingest.wire.LineWriter;
+import evenfall.ingest.wire.WireStreams;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -28,6 +29,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
+import java.util.concurrent.CountDownLatch;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -164,6 +166,57 @@ class WireRecorderTest {
         SensorRecording back = Objects.requireNonNull(recording.upperBack());
         assertThat(back.stream().size()).isEqualTo(200);
         assertThat(back.stream().clockStartS()).isCloseTo(7, within(1e-9));
+    }
+
+    /** Somebody looks on and does not let go of the samples; the bytes are kept all the same. */
+    @Test
+    void keepingDoesNotWaitForThoseWhoLookOn() throws Exception {
+        WireStreams streams = new WireStreams();
+        PortListener listener = new PortListener(streams);
+        FakePort port = new FakePort();
+        byte[] sent = lines(Place.PELVIS, 0, 300);
+        PortFile file = new PortFile(folder, "port-1", CLOCK, NewFile.ON_DISK);
+        PortReader reader = new PortReader(port, file, listener, new CountDownLatch(1));
+        Thread reading = new Thread(reader);
+        Thread decoding = new Thread(listener);
+        synchronized (streams) {
+            decoding.start();
+            reading.start();
+            port.send(sent);
+            await(() -> file.bytes() == sent.length);
+            assertThat(streams.size(Place.PELVIS)).isZero();
+        }
+        await(() -> listener.counts().good() == 300);
+        reader.end();
+        reading.join();
+        decoding.join();
+    }
+
+    /** A fault in decoding must not end the recording. */
+    @Test
+    void keepingGoesOnWhenDecodingFails() throws Exception {
+        FakePort port = new FakePort();
+        PortListener listener = new PortListener(new WireStreams((place, t, ax, ay, az, gx, gy, gz) -> {
+            throw new IllegalStateException("a fault");
+        }));
+        byte[] sent = lines(Place.PELVIS, 0, 300);
+        PortFile file = new PortFile(folder, "port-1", CLOCK, NewFile.ON_DISK);
+        PortReader reader = new PortReader(port, file, listener, new CountDownLatch(1));
+        Thread decoding = new Thread(listener);
+        decoding.start();
+        Thread reading = new Thread(reader);
+        reading.start();
+        port.send(sent);
+        await(() -> listener.deafness().isPresent());
+        port.send(sent);
+        await(() -> file.bytes() == 2L * sent.length);
+        reader.end();
+        reading.join();
+        decoding.join();
+
+        assertThat(reader.failure()).isEmpty();
+        assertThat(KeptRecording.read(folder, Progress.NONE).pelvis().stream().size())
+                .isEqualTo(600);
     }
 
     @Test
