@@ -103,7 +103,7 @@ public final class Link implements Port {
     public void write(byte[] bytes, int from, int to) throws IOException {
         Port open = port;
         if (open == null) {
-            throw new IOException("The port " + name + " is gone; look at the cable and start again.");
+            throw new PortGoneException(name);
         }
         open.write(bytes, from, to);
     }

@@ -57,7 +57,7 @@ final class OpenPort implements Port {
             inVain = count == 0 ? inVain + 1 : 0;
             if (count < 0 || inVain == IN_VAIN) {
                 close();
-                throw new IOException("The port " + name + " is gone; look at the cable and start again.");
+                throw new PortGoneException(name);
             }
             at += count;
             if (count == 0) {

@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.ingest.recorder.DiskFullException;
+import evenfall.ingest.serial.PortGoneException;
 import evenfall.report.log.LogBusyException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -24,7 +25,7 @@ final class Sentences {
     }
 
     static String ofFiles(IOException e) {
-        if (e instanceof LogBusyException || e instanceof DiskFullException) {
+        if (e instanceof LogBusyException || e instanceof DiskFullException || e instanceof PortGoneException) {
             return String.valueOf(e.getMessage());
         }
         if (e instanceof NoSuchFileException missing) {
