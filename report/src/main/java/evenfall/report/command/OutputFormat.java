@@ -12,11 +12,13 @@ enum OutputFormat {
     TABLE,
     CSV,
     JSON,
-    HTML;
+    HTML,
+    VTT,
+    MOTION_BIDS;
 
     /** The name on the command line. */
     String code() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /**

@@ -1,7 +1,8 @@
 package evenfall.report.command;
 
-import evenfall.report.log.AthleteFolder;
+import evenfall.report.captions.Captions;
 import evenfall.report.log.SessionDate;
+import evenfall.report.motionbids.MotionFolder;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.session.Session;
 import java.io.IOException;
@@ -18,8 +19,7 @@ import picocli.CommandLine.Option;
 @Command(name = "session", description = "One session of the log, with its notes and the diary of the day.")
 final class SessionCommand implements Task {
 
-    private static final Set<OutputFormat> WRITTEN =
-            EnumSet.of(OutputFormat.TABLE, OutputFormat.CSV, OutputFormat.JSON, OutputFormat.HTML);
+    private static final Set<OutputFormat> WRITTEN = EnumSet.allOf(OutputFormat.class);
 
     private final Console console;
 
@@ -38,11 +38,17 @@ final class SessionCommand implements Task {
             names = "--format",
             paramLabel = "FORMAT",
             converter = OutputFormat.Converter.class,
-            description = "table (the default), csv, json or html.")
+            description = "table (the default), csv, json, html, vtt (captions for a film) or motion-bids (a folder).")
     private OutputFormat format = OutputFormat.TABLE;
 
     @Option(names = "--out", paramLabel = "PATH", description = "Where the result goes, if not to standard output.")
     private @Nullable Path out;
+
+    @Option(
+            names = "--film-starts",
+            paramLabel = "S",
+            description = "For vtt: when the film begins, s on the recording's clock (negative if it ran first).")
+    private double filmStartsS;
 
     SessionCommand(Console console) {
         this.console = console;
@@ -51,12 +57,36 @@ final class SessionCommand implements Task {
     @Override
     public int perform() throws IOException {
         OutputFormat written = format.among(WRITTEN);
+        if (written == OutputFormat.MOTION_BIDS) {
+            return writeFolder();
+        }
+        if (!Double.isFinite(filmStartsS)) {
+            throw new UsageException("--film-starts takes a number of seconds.");
+        }
         ResultFile result = ResultFile.at(console, out, List.of());
-        AthleteFolder athlete = log.open();
-        LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
+        LoggedSessions sessions = sessions();
         // Only the page draws signals; the others do with stored results.
         Session session = written == OutputFormat.HTML ? sessions.withTraces(date) : sessions.summary(date);
-        result.write(text -> SessionPrinter.print(session, written, text));
+        result.write(text -> {
+            if (written == OutputFormat.VTT) {
+                Captions.write(session, filmStartsS, text);
+            } else {
+                SessionPrinter.print(session, written, text);
+            }
+        });
         return CommandRunner.DONE;
+    }
+
+    private int writeFolder() throws IOException {
+        if (out == null) {
+            throw new UsageException("--format motion-bids writes a folder; give --out a new one.");
+        }
+        LoggedSessions sessions = sessions();
+        MotionFolder.write(sessions.summary(date), sessions.recording(date), out);
+        return CommandRunner.DONE;
+    }
+
+    private LoggedSessions sessions() throws IOException {
+        return new LoggedSessions(log.open(), console.progress(), console::say);
     }
 }

@@ -18,6 +18,7 @@ final class SessionPrinter {
             case CSV -> SessionCsv.write(session, out);
             case JSON -> out.append(LandingsDocument.of(session));
             case HTML -> SessionPage.write(session, out);
+            case VTT, MOTION_BIDS -> throw new IllegalArgumentException(format + " is no form of this kind");
         }
     }
 }

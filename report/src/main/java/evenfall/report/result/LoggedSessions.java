@@ -102,6 +102,15 @@ public final class LoggedSessions {
         return session(date, names(manifest), made(folder, manifest));
     }
 
+    /** The samples of a session, read from its raw files. */
+    public Recording recording(SessionDate date) throws IOException {
+        SessionFolder folder = present(date);
+        Manifest manifest = folder.manifest();
+        return manifest.kind().equals(Manifest.WIRE)
+                ? KeptRecording.read(folder.rawFolder(), progress)
+                : tables(folder, manifest).read(progress);
+    }
+
     private SessionFolder present(SessionDate date) throws IOException {
         SessionFolder folder = athlete.session(date);
         if (!folder.exists()) {
@@ -132,15 +141,19 @@ public final class LoggedSessions {
         if (manifest.kind().equals(Manifest.WIRE)) {
             return madeLive(folder, manifest);
         }
+        RecordingInput input = tables(folder, manifest);
+        RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
+        keep(folder, manifest, analysis);
+        return analysis;
+    }
+
+    private static RecordingInput tables(SessionFolder folder, Manifest manifest) {
         if (!manifest.kind().equals(Manifest.TABLES)) {
             throw new UnusableInputException("The session " + folder.date() + " holds raw files of the kind '"
                     + manifest.kind() + "', which this version cannot read; use the version that stored it.");
         }
-        RecordingInput input = new RecordingInput(
+        return new RecordingInput(
                 required(folder, manifest), file(folder, manifest, "upper-back"), file(folder, manifest, "layout"));
-        RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
-        keep(folder, manifest, analysis);
-        return analysis;
     }
 
     private RecordingAnalysis madeLive(SessionFolder folder, Manifest manifest) throws IOException {
