@@ -34,7 +34,7 @@ public final class LiveAnalyser {
     /** The least recording that tells a rate, s. */
     private static final double LEAST_S = 2;
     /** Events are looked for so often, s. */
-    private static final double LOOK_EVERY_S = 0.2;
+    private static final double LOOK_EVERY_S = 0.1;
     /** The opening routine and the clocks are looked at so often, s, */
     private static final double SURVEY_EVERY_S = 1;
     /** the clocks, once they are tied together, so often. */
@@ -45,6 +45,8 @@ public final class LiveAnalyser {
     private static final double SAME_FALL_S = 3;
     /** Two looks at one landing differ by less, s. */
     private static final double SAME_LANDING_S = 0.3;
+    /** Who stood still so shortly before the newest sample stands still, s: stillness is told block by block. */
+    private static final double STILL_WITHIN_S = 0.3;
     /** After so long nothing more is learned from a landing, s. */
     private static final double DONE_AFTER_S = 6;
 
@@ -80,6 +82,10 @@ public final class LiveAnalyser {
     }
 
     private LiveNews advance(Recording soFar, boolean end) {
+        if (isAnother(pelvis, soFar.pelvis()) || isAnother(upperBack, soFar.upperBack())) {
+            startAnew(GyroSense.RIGHT, GyroSense.RIGHT, soFar);
+            lookedAtS = Double.NEGATIVE_INFINITY;
+        }
         follow(soFar);
         LiveSensor worn = pelvis;
         double now = soFar.pelvis().stream().durationS();
@@ -93,7 +99,7 @@ public final class LiveAnalyser {
             upper.takeStock();
         }
         if (readWrongly(worn) || (upper != null && readWrongly(upper))) {
-            startAnew(worn, upper, soFar);
+            startAnew(worn.senseSoFar(), upper == null ? GyroSense.RIGHT : upper.senseSoFar(), soFar);
             return LiveNews.NONE;
         }
         events.look(worn.reading().stream(), worn.track());
@@ -132,16 +138,21 @@ public final class LiveAnalyser {
         return !sensor.senseSoFar().equals(sensor.sense());
     }
 
-    /** A gyroscope turns out to be mirrored: all is worked out again, but nothing is told twice. */
-    private void startAnew(LiveSensor worn, @Nullable LiveSensor upper, Recording soFar) {
+    /** Another sensor has come to this place: not the one that was followed. */
+    private static boolean isAnother(@Nullable LiveSensor known, @Nullable SensorRecording soFar) {
+        return known != null && (soFar == null || !known.isOf(soFar.stream()));
+    }
+
+    /** A gyroscope turns out to be mirrored, or a sensor to be another: all is worked out again, but nothing is told twice. */
+    private void startAnew(GyroSense sense, GyroSense upperSense, Recording soFar) {
         clocks = new ClockFollower();
         clock = null;
         events = new LiveEvents();
         mounting = null;
         undone.clear();
-        pelvis = follow(Place.PELVIS, null, soFar.pelvis(), worn.senseSoFar());
+        pelvis = follow(Place.PELVIS, null, soFar.pelvis(), sense);
         SensorRecording other = soFar.upperBack();
-        upperBack = upper == null || other == null ? null : follow(Place.UPPER_BACK, null, other, upper.senseSoFar());
+        upperBack = other == null ? null : follow(Place.UPPER_BACK, null, other, upperSense);
     }
 
     /** What changes slowly: the opening routine until the first landing, and the clocks. */
@@ -150,6 +161,9 @@ public final class LiveAnalyser {
         if (upper != null && now >= clockedAtS + (clock == null ? SURVEY_EVERY_S : CLOCK_EVERY_S)) {
             clockedAtS = now;
             clock = clocks.map(told);
+        }
+        if (told.isEmpty()) {
+            events.lookForHeelDrops(worn.reading().stream(), worn.track());
         }
         boolean changed = worn.lookForOpening(Double.POSITIVE_INFINITY);
         if (upper != null) {
@@ -329,13 +343,14 @@ public final class LiveAnalyser {
             bends.put(Place.UPPER_BACK, upper.opening().bends().size());
         }
         ClockMap map = clock;
-        return new OpeningState(standing, stance, bends, 0, map == null ? null : map.sigmaMs(), !told.isEmpty());
+        return new OpeningState(
+                standing, stance, bends, events.heelDrops(), map == null ? null : map.sigmaMs(), !told.isEmpty());
     }
 
     private static double standing(LiveSensor worn) {
         List<Stance> stances = worn.reading().stances();
         double now = worn.reading().stream().durationS();
         Stance last = stances.isEmpty() ? null : stances.get(stances.size() - 1);
-        return last == null || last.endS() < now - LOOK_EVERY_S - 0.2 ? 0 : last.lengthS();
+        return last == null || last.endS() < now - STILL_WITHIN_S ? 0 : last.lengthS();
     }
 }

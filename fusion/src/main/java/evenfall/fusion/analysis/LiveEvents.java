@@ -21,17 +21,19 @@ final class LiveEvents {
     /** A run of steps goes on where the next piece of it begins so soon, s. */
     private static final double SAME_RUN_S = 1;
 
+    private static final double HEEL_DROPS_APART_S = 0.7;
+
     private final EventFinder finder = new EventFinder();
     private final List<Event> old = new ArrayList<>();
     private List<Event> open = List.of();
+    private final List<Double> heelDrops = new ArrayList<>();
     private double openFromS = Double.NEGATIVE_INFINITY;
 
     /** Looks at the stream so far. */
     void look(SensorStream stream, OrientationTrack track) {
         double now = stream.durationS();
-        int from = Math.max(track.first(), stream.indexAtOrBefore(now - LOOK_BACK_S));
         List<Event> next = new ArrayList<>();
-        for (Event event : finder.find(stream, track, Math.max(0, from))) {
+        for (Event event : finder.find(stream, track, from(stream, track))) {
             if (event.contactS() < openFromS) {
                 goOn(event);
             } else if (event.contactS() < now - OPEN_S) {
@@ -42,6 +44,26 @@ final class LiveEvents {
         }
         open = next;
         openFromS = Math.max(openFromS, now - OPEN_S);
+    }
+
+    private static int from(SensorStream stream, OrientationTrack track) {
+        return Math.max(track.first(), Math.max(0, stream.indexAtOrBefore(stream.durationS() - LOOK_BACK_S)));
+    }
+
+    /** Looks for heel drops whose end is seen. */
+    void lookForHeelDrops(SensorStream stream, OrientationTrack track) {
+        double last = heelDrops.isEmpty() ? Double.NEGATIVE_INFINITY : heelDrops.get(heelDrops.size() - 1);
+        for (double at : finder.heelDrops(stream, track, from(stream, track))) {
+            if (at > last + HEEL_DROPS_APART_S && at < stream.durationS() - HEEL_DROPS_APART_S) {
+                heelDrops.add(at);
+                last = at;
+            }
+        }
+    }
+
+    /** Heel drops so far. */
+    int heelDrops() {
+        return heelDrops.size();
     }
 
     private void goOn(Event event) {

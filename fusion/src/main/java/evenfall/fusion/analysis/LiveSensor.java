@@ -68,6 +68,11 @@ final class LiveSensor {
         this.reading = new SensorReading(begun, begun.stream(), List.of(), sense, List.of());
     }
 
+    /** Whether a stream is this sensor's, grown. */
+    boolean isOf(SensorStream stream) {
+        return stream.clockStartS() == reading.stream().clockStartS() && stream.size() >= track.size();
+    }
+
     /** Takes the samples that are new. */
     void follow(SensorRecording soFar) {
         SensorStream raw = soFar.stream();

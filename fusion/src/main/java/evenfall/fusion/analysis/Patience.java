@@ -16,8 +16,10 @@ record Patience(double nowS, double contactS, double nextS) {
     /** A landing that has not settled is given this long after contact, s. */
     static final double UNSETTLED_S = 3;
 
-    /** One that has settled waits so long for the stance after it and for the upper back's samples, s. */
-    static final double SETTLED_S = 0.7;
+    /** One that has settled waits so long for the stance after it and for the upper back's samples, s, */
+    static final double SETTLED_S = 0.8;
+    /** no longer than until the stance is this long. */
+    private static final double ENOUGH_STANCE_S = 0.9;
 
     /**
      * Whether to tell it now.
@@ -33,7 +35,7 @@ record Patience(double nowS, double contactS, double nextS) {
         if (settledS == null) {
             return false;
         }
-        boolean allSeen = after != null && upperBackUntilS >= settledS + 0.3;
+        boolean allSeen = after != null && after.lengthS() >= ENOUGH_STANCE_S && upperBackUntilS >= settledS + 0.3;
         return allSeen || nowS >= settledS + SETTLED_S;
     }
 }

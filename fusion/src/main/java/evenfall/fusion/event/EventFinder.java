@@ -64,6 +64,12 @@ public final class EventFinder {
         return List.copyOf(events);
     }
 
+    /** Moments of the heel drops in the samples from {@code from} on, s, in order. */
+    public List<Double> heelDrops(SensorStream pelvis, OrientationTrack orientation, int from) {
+        List<Descent> descents = descents(pelvis, orientation, from);
+        return HeelDrops.find(descents, new LandingRules(params, descents).verdicts());
+    }
+
     /** All descents of the stream in order. */
     static List<Descent> descents(SensorStream pelvis, OrientationTrack orientation) {
         return descents(pelvis, orientation, 0);

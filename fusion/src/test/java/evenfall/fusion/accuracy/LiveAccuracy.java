@@ -15,7 +15,10 @@ final class LiveAccuracy {
 
     private LiveAccuracy() {}
 
+    /** Sessions by name, all nine without; {@code each} prints where live and batch differ by more than half a sigma. */
     public static void main(String[] args) {
+        List<String> names = new ArrayList<>(List.of(args));
+        boolean each = names.remove("each");
         Path folder = OpenData.folder("landings").orElseThrow();
         List<LandingErrors> live = new ArrayList<>();
         List<LandingErrors> batch = new ArrayList<>();
@@ -23,7 +26,7 @@ final class LiveAccuracy {
         List<LandingErrors> until = new ArrayList<>();
         List<Double> delays = new ArrayList<>();
         int unsettled = 0;
-        for (String name : SimulatedSession.NAMES) {
+        for (String name : names.isEmpty() ? SimulatedSession.NAMES : names) {
             SimulatedSession session = SimulatedSession.read(folder, name);
             RecordingAnalysis whole =
                     new RecordingAnalyser(FilterKind.LIVE).analyse(session.recording(), Progress.NONE);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import evenfall.fusion.accuracy.OpenData;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.fusion.orientation.OrientationEstimator;
+import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.ingest.recording.SensorStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -85,6 +86,27 @@ final class EventFinderRecordingsTest {
         assertThat(tally.withFalls()).as("files with falls").isBetween(withFalls, files - withoutFalls);
     }
 
+    /** The same told while it happens, one trial of each person. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            recording,           landings, with falls, without falls
+            D01 walking,                0,          0,             8
+            D04 jogging quickly,        0,          0,             8
+            D06 stairs quickly,         0,          0,             8
+            D08 sitting down,           0,          0,             8
+            D11 collapsing,             0,          0,             8
+            D16 bending,                0,          0,             8
+            D19 jumping,               16,          0,             8
+            F06 fall fainting,          0,          7,             0
+            """)
+    void people_while_it_happens(String activity, int landings, int withFalls, int withoutFalls) throws IOException {
+        FinderTally tally = FinderTally.ofActivityLive(people, activity.substring(0, 3), false);
+        assertThat(tally.landings()).isEqualTo(landings);
+        assertThat(tally.missed()).as("missed").isEmpty();
+        assertThat(tally.extra()).as("extra").isEmpty();
+        assertThat(tally.withFalls()).as("files with falls").isBetween(withFalls, 8 - withoutFalls);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"s1", "s2", "s3", "s4", "s5", "s6", "s7", "s8", "s9"})
     void simulated_sessions_show_every_drop_and_nothing_else(String session) throws IOException {
@@ -100,6 +122,17 @@ final class EventFinderRecordingsTest {
         assertThat(tally.missed()).as("missed").isEmpty();
         assertThat(tally.extra()).as("extra").isEmpty();
         assertThat(tally.withSteps() + tally.withFalls()).as("steps and falls").isZero();
+    }
+
+    /** Source: the sessions' notes; two heel drops in each opening. */
+    @ParameterizedTest
+    @ValueSource(strings = {"s1", "s2", "s3", "s4", "s5", "s6", "s7", "s8", "s9"})
+    void simulated_openings_show_two_heel_drops(String session) throws IOException {
+        SensorStream stream = OpenRecordings.simulated(simulated.resolve(session + "/pelvis.csv.gz"));
+        OrientationTrack track = OrientationEstimator.estimate(stream, FilterKind.LIVE);
+        double firstS = new EventFinder().find(stream, track).get(0).startS();
+        assertThat(new EventFinder().heelDrops(stream, track, 0).stream().filter(at -> at < firstS - 1))
+                .hasSize(2);
     }
 
     private static List<Event> events(SensorStream stream) {

@@ -1,8 +1,14 @@
 package evenfall.fusion.event;
 
+import evenfall.fusion.accuracy.LivePlay;
+import evenfall.fusion.landing.Moments;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.fusion.orientation.OrientationEstimator;
+import evenfall.ingest.recording.BodyAxes;
+import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.recording.SignedAxis;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -15,6 +21,10 @@ public final class FinderTally {
 
     /** A landing is found if its peak lies this near to the true one, s. */
     private static final double NEAR = 0.15;
+
+    private static final double LIVE_BLOCK_S = 0.04;
+    /** How the waist sensor was worn, as the notes of those recordings say. */
+    private static final BodyAxes WAIST = new BodyAxes(SignedAxis.PLUS_Z, SignedAxis.MINUS_Y);
 
     private int files;
     private int landings;
@@ -30,18 +40,48 @@ public final class FinderTally {
         try (DirectoryStream<Path> found = Files.newDirectoryStream(sisfall, code + "_*.gz")) {
             for (Path file : found) {
                 String trial = String.valueOf(file.getFileName()).split("\\.", 2)[0];
-                List<Double> peaks = new ArrayList<>();
-                for (String line : truth) {
-                    String[] cells = line.split(",", -1);
-                    if (cells[0].equals(trial)) {
-                        peaks.add(Double.parseDouble(cells[1]));
-                    }
-                }
+                List<Double> peaks = peaks(truth, trial);
                 SensorStream stream = OpenRecordings.waist(file);
                 tally.add(trial, new EventFinder().find(stream, OrientationEstimator.estimate(stream, filter)), peaks);
             }
         }
         return tally;
+    }
+
+    /**
+     * The same recordings played to the live analysis; the runs of steps are not told live. One trial of each person, or all.
+     */
+    public static FinderTally ofActivityLive(Path sisfall, String code, boolean all) throws IOException {
+        List<String> truth = Files.readAllLines(sisfall.resolve("landings.csv"));
+        FinderTally tally = new FinderTally();
+        try (DirectoryStream<Path> found = Files.newDirectoryStream(sisfall, code + (all ? "_*.gz" : "_*_R01*.gz"))) {
+            for (Path file : found) {
+                String trial = String.valueOf(file.getFileName()).split("\\.", 2)[0];
+                SensorRecording pelvis = new SensorRecording(trial, OpenRecordings.waist(file), WAIST, List.of());
+                LivePlay play = LivePlay.of(new Recording(pelvis, null), LIVE_BLOCK_S);
+                List<Event> told = new ArrayList<>();
+                for (LivePlay.Told one : play.landings()) {
+                    Moments m = one.landing().moments();
+                    told.add(new Event(EventKind.LANDING, 1, m.contactS(), m.contactS(), m.peakS(), m.peakS()));
+                }
+                for (double fall : play.falls()) {
+                    told.add(new Event(EventKind.FALL, 1, fall, fall, fall, fall));
+                }
+                tally.add(trial, told, peaks(truth, trial));
+            }
+        }
+        return tally;
+    }
+
+    private static List<Double> peaks(List<String> truth, String trial) {
+        List<Double> peaks = new ArrayList<>();
+        for (String line : truth) {
+            String[] cells = line.split(",", -1);
+            if (cells[0].equals(trial)) {
+                peaks.add(Double.parseDouble(cells[1]));
+            }
+        }
+        return peaks;
     }
 
     /** Counts one recording; {@code peaks} are the true ones, s. */

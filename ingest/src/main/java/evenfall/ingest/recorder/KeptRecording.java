@@ -100,7 +100,8 @@ public final class KeptRecording {
                         + unplaced.get(0) + "," + Place.PELVIS.code() + ".";
     }
 
-    private static Recording withFindings(
+    /** The recording with what the files and their decoders tell of how it came. */
+    static Recording withFindings(
             Recording recording, WireStreams streams, List<Path> files, List<PortDecoder> decoders) throws IOException {
         SensorRecording pelvis = recording.pelvis();
         SensorRecording upperBack = recording.upperBack();

@@ -22,7 +22,8 @@ final class SoFarTest {
             SensorStream soFar = null;
             for (int i = 0; i < 12_000; i++) {
                 t += (1 + 0.05 * random.nextDouble(-1, 1)) / rate + (random.nextInt(900) == 0 ? 0.3 : 0);
-                double a = 6 * Gravity.STANDARD * random.nextGaussian();
+                // Blows of four samples, beyond full scale every time.
+                double a = i % 500 < 4 ? 20 * Gravity.STANDARD : Gravity.STANDARD * random.nextGaussian();
                 double g = 10 * random.nextGaussian();
                 growing.add(t, clip(a, 16 * Gravity.STANDARD), a / 3, 9.8, clip(g, 34.9), g / 2, -g / 3);
                 if (i % 97 == 0) {

@@ -3,6 +3,7 @@ package evenfall.report.command;
 import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recorder.ReadableWire;
 import evenfall.ingest.recorder.WireRecorder;
+import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.serial.Link;
 import evenfall.ingest.serial.SerialPorts;
@@ -16,6 +17,7 @@ import evenfall.report.log.LiveStore;
 import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.result.LoggedSessions;
+import evenfall.report.result.ToldResults;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import java.io.IOException;
@@ -93,6 +95,7 @@ final class RecordCommand implements Task {
             SessionFolder session = athlete.locked(console::say, () -> begin(athlete));
             Path raw = session.rawFolder();
             int code;
+            Optional<Recording> whole;
             LiveLandings live = new LiveLandings(new FormJudge(FormLimits.STARTING));
             try (WireRecorder recorder = new WireRecorder(raw, open, Clock.system(ZoneId.systemDefault()))) {
                 signal.tell(recorder::end);
@@ -105,9 +108,10 @@ final class RecordCommand implements Task {
                                 live,
                                 new NewsPrinter(console, written))
                         .run(seconds, signal);
+                whole = recorder.whole();
                 code = recorder.failure().isPresent() ? CommandRunner.FAILED : CommandRunner.DONE;
             }
-            finish(athlete, session);
+            finish(athlete, session, whole, live);
             signal.done(code);
             return code;
         } finally {
@@ -140,16 +144,21 @@ final class RecordCommand implements Task {
         return session;
     }
 
-    private void finish(AthleteFolder athlete, SessionFolder session) throws IOException {
+    private void finish(AthleteFolder athlete, SessionFolder session, Optional<Recording> recording, LiveLandings live)
+            throws IOException {
         if (LiveStore.removeIfNothingCame(session, KeptRecording.files(session.rawFolder()))) {
             throw new UnusableInputException("Nothing came from " + String.join(" and ", ports)
                     + ", so nothing was stored; look whether the sensors are switched on and try again.");
         }
-        Optional<Session> stored = athlete.locked(
-                console::say,
-                () -> Optional.of(
-                        new LoggedSessions(athlete, console.progress(), console::say).summary(session.date())));
-        stored.ifPresent(whole -> console.say(RecordLoop.landings(whole) + " of " + athlete.id() + " on "
-                + session.date() + " stored in " + session.folder() + "."));
+        athlete.locked(console::say, () -> {
+            LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
+            Session whole = recording.isPresent()
+                    ? sessions.recorded(session.date(), recording.get())
+                    : sessions.summary(session.date());
+            ToldResults.store(session, live, whole).forEach(console::say);
+            console.say(RecordLoop.landings(whole) + " of " + athlete.id() + " on " + session.date() + " stored in "
+                    + session.folder() + ".");
+            return session.date();
+        });
     }
 }

@@ -63,7 +63,7 @@ final class RecordLoop {
         News found;
         try {
             found = analysis.apply(soFar.get());
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
             if (told.add(String.valueOf(e))) {
                 console.say("Landings cannot be shown at the moment (" + e + "); the recording goes on.");
             }

@@ -156,6 +156,20 @@ public final class LoggedSessions {
                 required(folder, manifest), file(folder, manifest, "upper-back"), file(folder, manifest, "layout"));
     }
 
+    /**
+     * Analyses a session that was recorded just now and stores its results; the caller holds the athlete's lock.
+     *
+     * @param recording what its raw files hold
+     * @return the session
+     */
+    public Session recorded(SessionDate date, Recording recording) throws IOException {
+        SessionFolder folder = present(date);
+        List<String> names = names(folder.manifest());
+        RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
+        folder.storeResult(DOCUMENT, document(names, analysis));
+        return session(date, names, analysis);
+    }
+
     private RecordingAnalysis madeLive(SessionFolder folder, Manifest manifest) throws IOException {
         boolean growing = KeptRecording.beingWritten(folder.rawFolder());
         Recording recording = KeptRecording.read(folder.rawFolder(), progress);
