@@ -9,15 +9,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The events of a stream that grows. The finder looks at the last {@value #LOOK_BACK_S} s again and again; older events
- * stay as they were.
+ * The events of a stream that grows. The finder looks at the last twenty seconds again and again; older events stay as they
+ * were.
  */
 final class LiveEvents {
 
     /** An event this old is told by all that could change it, s. */
     private static final double OPEN_S = 8;
 
-    private static final double LOOK_BACK_S = OPEN_S + EventFinder.MARGIN;
+    private static final double KNOWN_BEFORE_S = 4;
     /** A run of steps goes on where the next piece of it begins so soon, s. */
     private static final double SAME_RUN_S = 1;
 
@@ -28,26 +28,31 @@ final class LiveEvents {
     private List<Event> open = List.of();
     private final List<Double> heelDrops = new ArrayList<>();
     private double openFromS = Double.NEGATIVE_INFINITY;
+    private double lookedAtS;
 
-    /** Looks at the stream so far. */
+    /** Looks at the stream so far. However much came since the last look, its events are open now. */
     void look(SensorStream stream, OrientationTrack track) {
-        double now = stream.durationS();
+        double nextFromS = Math.max(openFromS, lookedAtS - OPEN_S);
         List<Event> next = new ArrayList<>();
         for (Event event : finder.find(stream, track, from(stream, track))) {
             if (event.contactS() < openFromS) {
                 goOn(event);
-            } else if (event.contactS() < now - OPEN_S) {
+            } else if (event.contactS() < nextFromS) {
                 old.add(event);
             } else {
                 next.add(event);
             }
         }
         open = next;
-        openFromS = Math.max(openFromS, now - OPEN_S);
+        openFromS = nextFromS;
+        lookedAtS = stream.durationS();
     }
 
-    private static int from(SensorStream stream, OrientationTrack track) {
-        return Math.max(track.first(), Math.max(0, stream.indexAtOrBefore(stream.durationS() - LOOK_BACK_S)));
+    private int from(SensorStream stream, OrientationTrack track) {
+        int from = Math.max(0, stream.indexAtOrBefore(lookedAtS - OPEN_S - EventFinder.MARGIN));
+        // What a landing at its start is measured from must still be known.
+        int known = track.first() == 0 ? 0 : track.first() + (int) Math.ceil(KNOWN_BEFORE_S * stream.rateHz());
+        return Math.max(from, Math.min(known, stream.size() - 1));
     }
 
     /** Looks for heel drops whose end is seen. */

@@ -103,11 +103,7 @@ final class LiveAccuracy {
             System.out.printf(
                     "%-22s %s | %s | %s | %s%n",
                     figure, text(l, figure), text(u, figure), text(b, figure), text(t, figure));
-            for (int k = 0;
-                    args.length > 0
-                            && k < l.of(figure).size()
-                            && k < u.of(figure).size();
-                    k++) {
+            for (int k = 0; each && k < l.of(figure).size() && k < u.of(figure).size(); k++) {
                 double x = l.of(figure).get(k).error();
                 double y = u.of(figure).get(k).error();
                 double s = l.of(figure).get(k).sigma();
