@@ -68,6 +68,11 @@ final class PortListener implements Runnable {
         pieces.add(new Piece(Kind.END, Double.NaN, new byte[0]));
     }
 
+    /** What decodes; to be asked under the lock of the streams. */
+    PortDecoder decoder() {
+        return decoder;
+    }
+
     WireCounts counts() {
         synchronized (streams) {
             return decoder.counts();

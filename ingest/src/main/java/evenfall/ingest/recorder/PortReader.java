@@ -43,11 +43,6 @@ final class PortReader implements Runnable {
         return port.name();
     }
 
-    /** What decodes; to be asked under the lock of the streams. */
-    PortDecoder decoder() {
-        return decoder;
-    }
-
     /** What came so far. */
     Heard heard() {
         return new Heard(there, file.bytes(), listener.counts());

@@ -108,7 +108,7 @@ public final class WireRecorder implements AutoCloseable {
                             recording.get(),
                             streams,
                             files,
-                            readers.stream().map(PortReader::decoder).toList()));
+                            listeners.stream().map(PortListener::decoder).toList()));
         }
     }
 
