@@ -149,7 +149,7 @@ public final class FormJudge {
     }
 
     /** Errors of height and depth taken as independent: first order propagation through 1 + h / d. */
-    private static @Nullable Double brakingSigma(Measures measures) {
+    public static @Nullable Double brakingSigma(Measures measures) {
         Fall fall = measures.fall();
         Sigma sigma = measures.sigma();
         Double height = fall.dropHeightM();

@@ -1,0 +1,135 @@
+package evenfall.report.coaching;
+
+import evenfall.fusion.event.EventKind;
+import evenfall.fusion.landing.Landing;
+import evenfall.fusion.landing.Measures;
+import evenfall.report.form.FormLimits;
+import evenfall.report.session.SessionLanding;
+import evenfall.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an athlete should hear after a landing: one sentence about one thing, or nothing.
+ *
+ * <p>Where enough landings of the athlete from about this height are known, only what was more than usual is said, whatever
+ * the limits; else only what passed a limit of form clearly. Nothing is said of landings that are left out or broken by
+ * gaps, of sides that are uncertain, or of measures without a stated error.
+ */
+public final class LandingRemark {
+
+    /** Heights nearer than this are about the same, m. */
+    static final double SAME_HEIGHT_M = 0.1;
+
+    /** Newer landings say more about what is usual now; no more than these are asked. */
+    static final int MOST = 40;
+
+    /** Passing a limit is clear from so many sigmas on: one measure in 44 would else be said for its error alone. */
+    static final double CLEAR_SIGMAS = 2;
+
+    /** What is unusual but below this share of its limit is not worth a word. */
+    private static final double WORTH = 0.5;
+
+    private static final Words WORDS = Words.beside(LandingRemark.class);
+
+    private record Candidate(String sentence, boolean pastLimit, double size) {}
+
+    private LandingRemark() {}
+
+    /**
+     * The sentence, ended by a full stop; empty where nothing is to be said.
+     *
+     * @param event the landing
+     * @param past earlier landings of this athlete, oldest first
+     * @param limits the limits in force
+     */
+    public static Optional<String> of(SessionLanding event, List<SessionLanding> past, FormLimits limits) {
+        if (event.landing().kind() != EventKind.LANDING || event.note().leftOut()) {
+            return Optional.empty();
+        }
+        List<Landing> alike = alike(event.landing(), past);
+        Candidate best = null;
+        for (Aspect aspect : Aspect.values()) {
+            Candidate candidate = candidate(aspect, event.landing(), alike, limits);
+            if (candidate != null && (best == null || outweighs(candidate, best))) {
+                best = candidate;
+            }
+        }
+        return best == null ? Optional.empty() : Optional.of(best.sentence());
+    }
+
+    private static boolean outweighs(Candidate one, Candidate other) {
+        return one.pastLimit() == other.pastLimit() ? one.size() > other.size() : one.pastLimit();
+    }
+
+    private static @Nullable Candidate candidate(
+            Aspect aspect, Landing landing, List<Landing> alike, FormLimits limits) {
+        Reading reading = aspect.of(landing);
+        if (reading == null) {
+            return null;
+        }
+        double size = aspect.size(reading.value());
+        double limit = aspect.limit(limits);
+        boolean pastLimit = size > limit + CLEAR_SIGMAS * reading.sigma();
+        double excess = (size - limit) / Math.max(limit, 1e-9);
+        String what = WORDS.say(aspect.key(reading.value()));
+        Usual usual = usual(aspect, alike);
+        if (usual == null) {
+            return pastLimit ? new Candidate(WORDS.say("past.limit", what), true, excess) : null;
+        }
+        double beyond = aspect.beyond(reading.value(), usual.median());
+        double reach = usual.reach(reading.sigma(), aspect.floor());
+        boolean worth = !Double.isFinite(limit) || size > WORTH * limit;
+        boolean larger = size > aspect.size(usual.median());
+        boolean sure = size > CLEAR_SIGMAS * reading.sigma();
+        if (!worth || !larger || !sure || beyond <= reach) {
+            return null;
+        }
+        String sentence = aspect == Aspect.PEAK ? what : WORDS.say("more.than.usual", what);
+        return new Candidate(sentence, pastLimit, pastLimit ? excess : beyond / reach);
+    }
+
+    private static @Nullable Usual usual(Aspect aspect, List<Landing> alike) {
+        List<Reading> readings = new ArrayList<>();
+        for (Landing landing : alike) {
+            Reading reading = aspect.of(landing);
+            if (reading != null) {
+                readings.add(reading);
+            }
+        }
+        return Usual.of(readings);
+    }
+
+    /** The newest of the earlier landings from about the same height, as measured. */
+    private static List<Landing> alike(Landing landing, List<SessionLanding> past) {
+        List<Landing> alike = new ArrayList<>();
+        Double height = height(landing);
+        if (height == null) {
+            return alike;
+        }
+        for (int i = past.size() - 1; i >= 0 && alike.size() < MOST; i--) {
+            SessionLanding earlier = past.get(i);
+            Double other = height(earlier.landing());
+            if (other != null
+                    && !earlier.note().leftOut()
+                    && Math.abs(other - height) <= SAME_HEIGHT_M
+                    && earlier.landing() != landing) {
+                alike.add(earlier.landing());
+            }
+        }
+        return alike;
+    }
+
+    /** Null also where the error is so large that another height is as likely. */
+    private static @Nullable Double height(Landing landing) {
+        Measures measures = landing.measures();
+        if (measures == null) {
+            return null;
+        }
+        Double sigma = measures.sigma().dropHeightM();
+        Double height = measures.fall().dropHeightM();
+        return sigma == null || !(sigma <= SAME_HEIGHT_M) ? null : height;
+    }
+}

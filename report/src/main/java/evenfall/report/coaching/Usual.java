@@ -1,0 +1,54 @@
+package evenfall.report.coaching;
+
+import evenfall.report.statistics.Medians;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is usual in one measure for one athlete at one height.
+ *
+ * @param median the median, in the measure's unit and sign
+ * @param spread 1.4826 times the median distance from it, which is the standard deviation where values are normal
+ *     (Hampel 1974, J. Am. Stat. Assoc. 69:383)
+ * @param count landings it is taken from
+ */
+record Usual(double median, double spread, int count) {
+
+    /** With fewer landings nothing is usual yet: common practice, no source. */
+    static final int FEWEST = 12;
+
+    private static final double NORMAL = 1.4826;
+    private static final double SPREADS = 3;
+    private static final double FEW = 4;
+
+    /**
+     * What is usual by these landings; null where there are fewer than {@value #FEWEST}, or where so many of them were larger
+     * than the sensor could show that the median is not known.
+     */
+    static @Nullable Usual of(List<Reading> readings) {
+        if (readings.size() < FEWEST) {
+            return null;
+        }
+        double[] values = readings.stream()
+                .mapToDouble(reading -> reading.atLeast() ? Double.POSITIVE_INFINITY : reading.value())
+                .toArray();
+        double median = Medians.of(values);
+        if (!Double.isFinite(median)) {
+            return null;
+        }
+        double spread = NORMAL
+                * Medians.of(Arrays.stream(values)
+                        .map(value -> Math.abs(value - median))
+                        .toArray());
+        return Double.isFinite(spread) ? new Usual(median, spread, values.length) : null;
+    }
+
+    /**
+     * How far from the median a value may lie and still be usual: three spreads, and more where they are taken from few
+     * landings. A spread counts as no less than the error of the value and than {@code floor}.
+     */
+    double reach(double sigma, double floor) {
+        return SPREADS * (1 + FEW / count) * Math.max(spread, Math.max(sigma, floor));
+    }
+}
