@@ -309,6 +309,11 @@ public final class LiveAnalyser {
         return true;
     }
 
+    /** Whether another event has begun after the last landing told. */
+    public boolean goesOn() {
+        return !told.isEmpty() && events.startAfter(told.get(told.size() - 1)) < Double.POSITIVE_INFINITY;
+    }
+
     /** How a segment stands at its newest sample, or null while too little came. */
     public @Nullable Level level(Place place) {
         LiveSensor sensor = place == Place.PELVIS ? pelvis : upperBack;

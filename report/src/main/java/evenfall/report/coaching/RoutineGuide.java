@@ -63,7 +63,10 @@ public final class RoutineGuide {
 
     private String sentence(OpeningState state, double nowS) {
         int fewest = fewest(state.bends());
-        int most = state.bends().values().stream().mapToInt(Integer::intValue).max().orElse(0);
+        int most = state.bends().values().stream()
+                .mapToInt(Integer::intValue)
+                .max()
+                .orElse(0);
         int still = (int) Math.min(state.standingS(), STAND_S);
         stood |= still == STAND_S || most > 0;
         if (!stood) {

@@ -8,9 +8,10 @@ import java.util.Locale;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** Where a command's results, sentences and progress go. */
+/** Where a command's results, sentences and progress go, and where a person's lines come from. */
 final class Console {
 
+    private final StandardLines lines;
     private final PrintStream out;
     private final PrintStream err;
     private final Progress progress;
@@ -19,16 +20,28 @@ final class Console {
     /**
      * A console.
      *
+     * @param lines what a person types meanwhile
      * @param out results
      * @param err sentences for a person
      * @param progress told of long work
      * @param outputFailure why a write to {@code out} failed, or null if it did not or is not known
      */
-    Console(PrintStream out, PrintStream err, Progress progress, Supplier<@Nullable IOException> outputFailure) {
+    Console(
+            StandardLines lines,
+            PrintStream out,
+            PrintStream err,
+            Progress progress,
+            Supplier<@Nullable IOException> outputFailure) {
+        this.lines = lines;
         this.out = out;
         this.err = err;
         this.progress = progress;
         this.outputFailure = outputFailure;
+    }
+
+    /** What a person types meanwhile. */
+    StandardLines lines() {
+        return lines;
     }
 
     /** Where to tell of long work. */

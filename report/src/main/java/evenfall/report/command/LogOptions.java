@@ -34,10 +34,15 @@ final class LogOptions {
 
     /** The athlete's part of the log, which is not made if it is missing. */
     AthleteFolder find() throws IOException {
-        if (!TrainingLog.isAthleteId(athlete)) {
-            throw noId(athlete);
+        return find(athlete);
+    }
+
+    /** Another athlete's part of the same log, which is not made if it is missing. */
+    AthleteFolder find(String id) throws IOException {
+        if (!TrainingLog.isAthleteId(id)) {
+            throw noId(id);
         }
-        return TrainingLog.open(log).athlete(athlete);
+        return TrainingLog.open(log).athlete(id);
     }
 
     static UsageException noId(String id) {

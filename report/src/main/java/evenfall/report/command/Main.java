@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.ingest.progress.Progress;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
@@ -15,16 +16,23 @@ public final class Main {
         PrintStream out = new PrintStream(output, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         Progress progress = Terminal.errorIsTerminal() ? new ProgressBar(err) : Progress.NONE;
-        int status = new CommandRunner(new Console(out, err, progress, output::failure)).run(args);
+        StandardLines lines = new StandardLines(System.in, Terminal::inputMayBeRead);
+        int status = new CommandRunner(new Console(lines, out, err, progress, output::failure)).run(args);
         System.exit(status);
     }
 
     /**
-     * Runs a command on given streams, drawing no progress.
+     * Runs a command on given streams, drawing no progress; nobody types anything.
      *
      * @return the exit status: 0 done, 1 failed while running, 2 wrong usage, 3 the input can't be used
      */
     public static int run(String[] args, PrintStream out, PrintStream err) {
-        return new CommandRunner(new Console(out, err, Progress.NONE, () -> null)).run(args);
+        return run(args, InputStream.nullInputStream(), out, err);
+    }
+
+    /** The same with somebody who types lines, which are read as they come and never waited for. */
+    public static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
+        StandardLines lines = new StandardLines(in, () -> true);
+        return new CommandRunner(new Console(lines, out, err, Progress.NONE, () -> null)).run(args);
     }
 }

@@ -1,30 +1,14 @@
 package evenfall.report.command;
 
-import evenfall.ingest.recorder.KeptRecording;
+import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.ReadableWire;
-import evenfall.ingest.recorder.WireRecorder;
-import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.serial.Link;
 import evenfall.ingest.serial.SerialPorts;
-import evenfall.report.form.FormJudge;
-import evenfall.report.form.FormLimits;
-import evenfall.report.live.DiskReport;
-import evenfall.report.live.LiveLandings;
-import evenfall.report.live.RecordingNews;
+import evenfall.report.coaching.TalkChoice;
 import evenfall.report.log.AthleteFolder;
-import evenfall.report.log.LiveStore;
-import evenfall.report.log.SessionDate;
-import evenfall.report.log.SessionFolder;
-import evenfall.report.result.LoggedSessions;
-import evenfall.report.result.ToldResults;
-import evenfall.report.session.ProgramVersion;
-import evenfall.report.session.Session;
+import evenfall.report.speech.Speech;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -41,7 +25,8 @@ import picocli.CommandLine.Option;
         name = "record",
         description =
                 "Records live: shows each landing as soon as it is settled; at the end (Ctrl-C or --seconds) analyses"
-                        + " the whole again and stores it under today's date. Not a medical device: pain means stop.")
+                        + " the whole again and stores it under today's date. An athlete's name typed meanwhile hands the"
+                        + " sensors over. Not a medical device: pain means stop.")
 final class RecordCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN = EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON);
@@ -73,6 +58,16 @@ final class RecordCommand implements Task {
             description = "table (one line a landing, the default) or json (one object a line).")
     private OutputFormat format = OutputFormat.TABLE;
 
+    @Option(
+            names = "--talk",
+            paramLabel = "WHEN",
+            description = "When the athlete hears what was not as usual: after every landing (the default), after every"
+                    + " third, a summary at the end, none.")
+    private String talk = TalkChoice.EVERY.code();
+
+    @Option(names = "--speak", description = "Says it aloud, where the system has a program that speaks.")
+    private boolean speak;
+
     RecordCommand(Console console) {
         this.console = console;
     }
@@ -83,40 +78,72 @@ final class RecordCommand implements Task {
         if ((baud != null && baud <= 0) || !(seconds > 0)) {
             throw new UsageException("--baud and --seconds take numbers above 0.");
         }
+        TalkChoice choice = TalkChoice.named(talk)
+                .orElseThrow(() -> new UsageException("--talk takes every, third, end or none, not '" + talk + "'."));
         if (ports.isEmpty()) {
             throw new UsageException(PortChoice.sentence(SerialPorts.free()));
         }
         List<Link> open = open();
-        try (EndOnSignal signal = new EndOnSignal()) {
-            AthleteFolder athlete = log.open();
-            DiskReport disk = new DiskReport(athlete.folder());
-            disk.before().ifPresent(console::say);
-            Consent.remind(athlete, console);
-            SessionFolder session = athlete.locked(console::say, () -> begin(athlete));
-            Path raw = session.rawFolder();
-            int code;
-            Optional<Recording> whole;
-            LiveLandings live = new LiveLandings(new FormJudge(FormLimits.STARTING));
-            try (WireRecorder recorder = new WireRecorder(raw, open, Clock.system(ZoneId.systemDefault()))) {
-                signal.tell(recorder::end);
-                console.say("Recording " + athlete.id() + " into " + session.folder() + "; "
-                        + (Double.isInfinite(seconds) ? "Ctrl-C ends." : "it ends by itself."));
-                new RecordLoop(
-                                console,
-                                recorder,
-                                new RecordingNews(recorder, open, disk),
-                                live,
-                                new NewsPrinter(console, written))
-                        .run(seconds, signal);
-                whole = recorder.whole();
-                code = recorder.failure().isPresent() ? CommandRunner.FAILED : CommandRunner.DONE;
-            }
-            finish(athlete, session, whole, live);
+        try (EndOnSignal signal = new EndOnSignal();
+                Speech speech = Voices.find(speak, console);
+                LaterWork later = new LaterWork(console)) {
+            int code = round(open, written, choice, new Round(signal, speech, later));
             signal.done(code);
             return code;
         } finally {
             open.forEach(Link::close);
         }
+    }
+
+    /** What lasts longer than a turn. */
+    private record Round(EndOnSignal signal, Speech speech, LaterWork later) {}
+
+    /** One turn after another, until nobody is next. */
+    private int round(List<Link> open, OutputFormat written, TalkChoice choice, Round round)
+            throws IOException, InterruptedException {
+        CoachDesk desk = new CoachDesk(console, log);
+        long start = System.nanoTime();
+        boolean allWritten = true;
+        boolean anything = false;
+        TalkChoice chosen = choice;
+        RecordTurn turn = new RecordTurn(console, log.open(), chosen, round.speech());
+        while (true) {
+            double left = seconds - (System.nanoTime() - start) * 1e-9;
+            Optional<AthleteFolder> next = turn.record(open, left, written, desk, round.signal());
+            allWritten &= turn.written();
+            boolean empty = turn.removeIfNothingCame();
+            if (next.isEmpty()) {
+                return end(turn, empty, anything, round) && allWritten ? CommandRunner.DONE : CommandRunner.FAILED;
+            }
+            chosen = turn.voice().choice();
+            RecordTurn over = turn;
+            turn = new RecordTurn(console, next.get(), chosen, round.speech());
+            SessionVoice now = turn.voice();
+            if (empty) {
+                console.say(nothingCame());
+            } else {
+                anything = true;
+                round.later().add(() -> over.store(Progress.NONE, now.landed() ? Speech.SILENT : round.speech()));
+            }
+        }
+    }
+
+    /** Ends the last turn; says whether all earlier ones could be stored. */
+    private boolean end(RecordTurn turn, boolean empty, boolean anything, Round round) throws IOException {
+        boolean stored = round.later().await();
+        if (!empty) {
+            turn.store(console.progress(), round.speech());
+        } else if (anything) {
+            console.say(nothingCame());
+        } else {
+            throw new UnusableInputException(nothingCame());
+        }
+        return stored;
+    }
+
+    private String nothingCame() {
+        return "Nothing came from " + String.join(" and ", ports)
+                + ", so nothing was stored; look whether the sensors are switched on and try again.";
     }
 
     private List<Link> open() {
@@ -132,33 +159,5 @@ final class RecordCommand implements Task {
             throw e;
         }
         return open;
-    }
-
-    private static SessionFolder begin(AthleteFolder athlete) throws IOException {
-        SessionDate date = new SessionDate(LocalDate.now(ZoneId.systemDefault()), 0);
-        while (athlete.session(date).exists()) {
-            date = date.next();
-        }
-        SessionFolder session = athlete.session(date);
-        LiveStore.begin(session, ProgramVersion.PROGRAM + " " + ProgramVersion.version(), Now.text());
-        return session;
-    }
-
-    private void finish(AthleteFolder athlete, SessionFolder session, Optional<Recording> recording, LiveLandings live)
-            throws IOException {
-        if (LiveStore.removeIfNothingCame(session, KeptRecording.files(session.rawFolder()))) {
-            throw new UnusableInputException("Nothing came from " + String.join(" and ", ports)
-                    + ", so nothing was stored; look whether the sensors are switched on and try again.");
-        }
-        athlete.locked(console::say, () -> {
-            LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
-            Session whole = recording.isPresent()
-                    ? sessions.recorded(session.date(), recording.get())
-                    : sessions.summary(session.date());
-            ToldResults.store(session, live, whole).forEach(console::say);
-            console.say(RecordLoop.landings(whole) + " of " + athlete.id() + " on " + session.date() + " stored in "
-                    + session.folder() + ".");
-            return session.date();
-        });
     }
 }

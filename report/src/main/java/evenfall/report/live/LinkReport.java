@@ -20,8 +20,13 @@ public final class LinkReport {
     private final List<PortTale> ports = new ArrayList<>();
     private final Map<Place, SensorTale> sensors = new EnumMap<>(Place.class);
 
-    /** A report on a recording that begins. */
-    public LinkReport() {
+    /**
+     * A report on a recording that begins.
+     *
+     * @param links how its ports stand: what was said of them before is not said again
+     */
+    public LinkReport(List<LinkState> links) {
+        links.forEach(link -> ports.add(new PortTale(link)));
         for (Place place : Place.values()) {
             sensors.put(place, new SensorTale(place));
         }
@@ -39,9 +44,6 @@ public final class LinkReport {
         List<String> news = new ArrayList<>();
         boolean quiet = false;
         for (int i = 0; i < links.size(); i++) {
-            if (i == ports.size()) {
-                ports.add(new PortTale());
-            }
             ports.get(i).tell(nowS, links.get(i), heard.get(i), news);
             quiet |= ports.get(i).quiet();
         }

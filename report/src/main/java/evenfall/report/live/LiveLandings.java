@@ -66,6 +66,11 @@ public final class LiveLandings {
         return List.copyOf(falls);
     }
 
+    /** Whether another jump, step or landing has begun after the last landing given. */
+    public boolean goesOn() {
+        return analyser.goesOn();
+    }
+
     /** How a segment stands at its newest sample, or null while too little came. */
     public @Nullable Level level(Place place) {
         return analyser.level(place);

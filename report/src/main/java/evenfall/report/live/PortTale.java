@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 /** What was said of one port. */
 final class PortTale {
 
-    private boolean there = true;
+    private boolean there;
     private int losses;
-    private String trouble = "";
+    private String trouble;
     private boolean speedTold;
     private boolean silenceTold;
     private boolean rubbishTold;
@@ -20,6 +20,15 @@ final class PortTale {
     private double bytesS;
     private long good;
     private double goodS;
+
+    /** Of a port that stands so when the recording begins. */
+    PortTale(LinkState begun) {
+        there = begun.there();
+        losses = begun.losses();
+        trouble = begun.trouble();
+        bytes = begun.bytes();
+        speedTold = begun.search() == Search.FOUND;
+    }
 
     /** Whether nothing is to be expected from the port: it is gone, or silent. */
     boolean quiet() {

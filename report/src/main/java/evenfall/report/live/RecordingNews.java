@@ -15,12 +15,12 @@ public final class RecordingNews {
 
     private final WireRecorder recorder;
     private final List<Link> links;
-    private final LinkReport ports = new LinkReport();
+    private final LinkReport ports;
     private final DiskReport disk;
     private boolean deafTold;
 
     /**
-     * News of a recording.
+     * News of a recording that begins.
      *
      * @param recorder what records
      * @param links the ports it reads, in their order
@@ -29,6 +29,7 @@ public final class RecordingNews {
     public RecordingNews(WireRecorder recorder, List<Link> links, DiskReport disk) {
         this.recorder = recorder;
         this.links = List.copyOf(links);
+        this.ports = new LinkReport(links.stream().map(Link::state).toList());
         this.disk = disk;
     }
 

@@ -93,6 +93,13 @@ public final class LoggedSessions {
         return session(date, names, stored.isPresent() ? stored.get() : made(folder, manifest));
     }
 
+    /** A session by its stored results; empty where it has none of this version, for nothing is made again. */
+    public Optional<Session> asStored(SessionDate date) throws IOException {
+        SessionFolder folder = present(date);
+        Optional<RecordingAnalysis> stored = stored(folder);
+        return stored.isEmpty() ? Optional.empty() : Optional.of(session(date, names(folder.manifest()), stored.get()));
+    }
+
     /** A session with its traces, analysed from the raw files. */
     public Session withTraces(SessionDate date) throws IOException {
         SessionFolder folder = present(date);

@@ -18,7 +18,8 @@ class LinkReportTest {
     private static final String PORT = "/dev/ttyACM0";
     private static final double STEP_S = 0.1;
 
-    private final LinkReport report = new LinkReport();
+    private final LinkReport report =
+            new LinkReport(List.of(new LinkState(PORT, PORT, true, 0, 0, 115_200, Search.SAID, "")));
     private final List<String> said = new ArrayList<>();
     private double nowS;
 

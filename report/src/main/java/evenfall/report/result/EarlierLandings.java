@@ -1,0 +1,59 @@
+package evenfall.report.result;
+
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.SessionDate;
+import evenfall.report.session.Session;
+import evenfall.report.session.SessionLanding;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * An athlete's landings of earlier sessions, oldest first: read in the background from stored results of this version, nothing
+ * is made again for them. Until they are read, and where they cannot be, there are none.
+ */
+public final class EarlierLandings implements Supplier<List<SessionLanding>> {
+
+    /** What is usual is told by the newest of the same height; these are enough for several heights. */
+    private static final int ENOUGH = 400;
+
+    private volatile List<SessionLanding> landings = List.of();
+
+    private EarlierLandings() {}
+
+    /** The landings of an athlete's sessions that are in the log now. */
+    public static EarlierLandings of(AthleteFolder athlete) throws IOException {
+        EarlierLandings earlier = new EarlierLandings();
+        List<SessionDate> dates = athlete.sessions();
+        Thread thread = new Thread(() -> earlier.read(athlete, dates), "earlier landings");
+        thread.setDaemon(true);
+        thread.start();
+        return earlier;
+    }
+
+    @Override
+    public List<SessionLanding> get() {
+        return landings;
+    }
+
+    private void read(AthleteFolder athlete, List<SessionDate> dates) {
+        LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, sentence -> {});
+        List<SessionLanding> read = new ArrayList<>();
+        for (int i = dates.size() - 1; i >= 0 && read.size() < ENOUGH; i--) {
+            try {
+                Optional<Session> session = sessions.asStored(dates.get(i));
+                if (session.isPresent()) {
+                    read.addAll(0, session.get().landings());
+                }
+            } catch (IOException | UnusableInputException e) {
+                // Whoever asks for that session is told; for what is usual the others do.
+                continue;
+            }
+        }
+        landings = List.copyOf(read);
+    }
+}

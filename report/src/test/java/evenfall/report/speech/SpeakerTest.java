@@ -1,0 +1,151 @@
+package evenfall.report.speech;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A program that notes what it is told stands for the system's. */
+class SpeakerTest {
+
+    private static final long LONG_MS = 20_000;
+
+    @TempDir
+    private Path folder;
+
+    private Path heard;
+
+    @BeforeEach
+    void shell() {
+        heard = folder.resolve("heard");
+        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "there is no /bin/sh to stand for a program that speaks");
+    }
+
+    @Test
+    void saysASentenceAsItIs() throws IOException {
+        SpeechProgram program = program("espeak-ng", "echo \"$1\" >> " + heard);
+        try (Speaker speaker = new Speaker(program, LONG_MS)) {
+            speaker.say("Leaned right; $(rm -rf .), `more` than \"usual\".");
+        }
+
+        assertThat(Files.readAllLines(heard)).containsExactly("Leaned right; $(rm -rf .), `more` than \"usual\".");
+    }
+
+    @Test
+    void givesItOnInputWhereThatIsTheWay() throws IOException {
+        SpeechProgram program = program("powershell.exe", "cat >> " + heard);
+        try (Speaker speaker = new Speaker(program, LONG_MS)) {
+            speaker.say("Spine folded.");
+        }
+
+        assertThat(Files.readString(heard)).isEqualTo("Spine folded.");
+    }
+
+    @Test
+    void speaksOneAtATimeAndDropsOldOnes() throws IOException {
+        SpeechProgram program =
+                program("espeak", "echo begin \"$1\" >> " + heard + "; sleep 0.4; echo end >> " + heard);
+        try (Speaker speaker = new Speaker(program, LONG_MS)) {
+            speaker.say("one");
+            await(() -> lines().contains("begin one"));
+            speaker.say("two");
+            speaker.say("three");
+        }
+
+        assertThat(Files.readAllLines(heard)).containsExactly("begin one", "end", "begin three", "end");
+    }
+
+    @Test
+    void whatIsUrgentBreaksIn() throws IOException {
+        SpeechProgram program = program("espeak", "echo \"$1\" >> " + heard + "; [ \"$1\" = now ] || sleep 30");
+        try (Speaker speaker = new Speaker(program, LONG_MS * 3)) {
+            speaker.say("one");
+            await(() -> lines().contains("one"));
+            speaker.say("two");
+            speaker.sayAtOnce("now");
+            await(() -> lines().contains("now"));
+        }
+
+        assertThat(Files.readAllLines(heard)).containsExactly("one", "now");
+    }
+
+    @Test
+    void endsAProgramThatTakesTooLong() throws IOException {
+        SpeechProgram program = program("espeak", "echo $$ >> " + heard + "; sleep 300");
+        try (Speaker speaker = new Speaker(program, 300)) {
+            speaker.say("one");
+            await(() -> !lines().isEmpty());
+            speaker.say("two");
+            await(() -> lines().size() == 2);
+        }
+
+        for (String pid : lines()) {
+            await(() -> ProcessHandle.of(Long.parseLong(pid))
+                    .map(process -> !process.isAlive())
+                    .orElse(true));
+        }
+    }
+
+    @Test
+    void aProgramThatFailsOrIsNoneIsPassedOver() throws IOException {
+        SpeechProgram broken = program("espeak", "exit 3");
+        try (Speaker speaker = new Speaker(broken, LONG_MS)) {
+            speaker.say("one");
+        }
+        Files.writeString(broken.path(), "\u0000 no program");
+        try (Speaker speaker = new Speaker(broken, LONG_MS)) {
+            speaker.say("one");
+        }
+        try (Speaker speaker = new Speaker(new SpeechProgram(folder.resolve("none"), List.of(), false), LONG_MS)) {
+            speaker.say("one");
+        }
+
+        assertThat(heard).doesNotExist();
+    }
+
+    @Test
+    void findsNoneWhereThereIsNone() throws IOException {
+        Files.writeString(folder.resolve("espeak"), "not executable");
+
+        assertThat(SpeechProgram.find("")).isEmpty();
+        assertThat(SpeechProgram.find(folder.toString())).isEmpty();
+        assertThat(SpeechProgram.find("\u0000" + File.pathSeparator + folder.resolve("none")))
+                .isEmpty();
+    }
+
+    private SpeechProgram program(String name, String script) throws IOException {
+        Path file = folder.resolve(name);
+        Files.writeString(file, "#!/bin/sh\n" + script + "\n");
+        assertThat(file.toFile().setExecutable(true)).isTrue();
+        Optional<SpeechProgram> found = SpeechProgram.find(folder.resolve("none") + File.pathSeparator + folder);
+        return found.orElseThrow();
+    }
+
+    private List<String> lines() {
+        try {
+            return Files.exists(heard) ? Files.readAllLines(heard) : List.of();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    private static void await(BooleanSupplier condition) {
+        for (int i = 0; i < 1000 && !condition.getAsBoolean(); i++) {
+            try {
+                Thread.sleep(20);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+        assertThat(condition.getAsBoolean()).isTrue();
+    }
+}
