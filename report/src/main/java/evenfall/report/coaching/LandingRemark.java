@@ -77,7 +77,7 @@ public final class LandingRemark {
         String what = WORDS.say(aspect.key(reading.value()));
         Usual usual = usual(aspect, alike);
         if (usual == null) {
-            return pastLimit ? new Candidate(WORDS.say("past.limit", what), true, excess) : null;
+            return pastLimit ? new Candidate(WORDS.say(limit > 0 ? "past.limit" : "plain", what), true, excess) : null;
         }
         double beyond = aspect.beyond(reading.value(), usual.median());
         double reach = usual.reach(reading.sigma(), aspect.floor());

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Asks where sensors are worn that do not say it, by taps. Not safe for use from several threads. */
 public final class PlaceGuide {
@@ -86,6 +87,10 @@ public final class PlaceGuide {
         if (asked != unplaced.size()) {
             asked = unplaced.size();
             said.add(Utterance.said(WORDS.say("place.ask")));
+            said.add(Utterance.written(WORDS.say(
+                    "place.numbers",
+                    unplaced.stream().map(PlaceGuide::name).collect(Collectors.joining(", ")),
+                    name(unplaced.get(0)))));
         }
         boolean isNew = answer.verdict() != told;
         told = answer.verdict();

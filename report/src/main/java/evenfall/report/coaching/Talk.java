@@ -30,7 +30,7 @@ public final class Talk {
     private final TalkWindow window = new TalkWindow();
     private TalkChoice choice;
     private double fallS = NO_FALL;
-    private boolean lostBefore;
+    private int lostInARow;
 
     /**
      * A talk through a session.
@@ -76,7 +76,7 @@ public final class Talk {
         List<Utterance> said = new ArrayList<>();
         for (double fall : news.falls()) {
             fallS = Math.max(fallS, fall);
-            lostBefore = false;
+            lostInARow = 0;
             said.add(new Utterance(WORDS.say("fall"), false, true, true));
         }
         List<SessionLanding> landings = news.landings();
@@ -109,13 +109,11 @@ public final class Talk {
     }
 
     private String sentence(SessionLanding landing, List<SessionLanding> past) {
-        boolean lost = isLost(landing);
-        boolean twice = lost && lostBefore;
-        lostBefore = lost;
+        lostInARow = isLost(landing) ? lostInARow + 1 : 0;
         if (choice == TalkChoice.NONE || choice == TalkChoice.END) {
             return "";
         }
-        if (twice) {
+        if (lostInARow == 2) {
             return WORDS.say("lost.twice");
         }
         return choice == TalkChoice.THIRD && session.size() % EVERY_SO_MANY != 0

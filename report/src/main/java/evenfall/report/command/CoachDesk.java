@@ -3,7 +3,6 @@ package evenfall.report.command;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.report.log.AthleteFolder;
 import java.io.IOException;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -39,17 +38,18 @@ final class CoachDesk {
                 continue;
             }
             doubtful = null;
-            if (order instanceof CoachOrder.End) {
+            if (order instanceof CoachOrder.Help) {
+                console.say(CoachOrder.LINES);
+            } else if (order instanceof CoachOrder.End) {
                 end = true;
             } else if (order instanceof CoachOrder.GoOn) {
                 voice.goOn();
             } else if (order instanceof CoachOrder.Choose choose) {
                 voice.choose(choose.choice());
             } else if (order instanceof CoachOrder.Worn worn) {
-                recorder.place(worn.sensor(), worn.place());
-                console.say(String.format(Locale.ROOT, "Sensor %04X is worn at the %s.", worn.sensor(), words(worn)));
+                voice.worn(worn.sensor(), worn.place(), recorder);
             } else {
-                console.say("'" + line.get() + "' is not understood; lines are: " + CoachOrder.LINES + ".");
+                console.say("'" + line.get() + "' is not understood. " + CoachOrder.LINES);
             }
         }
         return Optional.empty();
@@ -63,16 +63,9 @@ final class CoachDesk {
         if (!certain) {
             console.say(
                     "There is no athlete '" + name + "' in the log yet; type the name once more to begin with somebody"
-                            + " new. Lines are: " + CoachOrder.LINES + ".");
+                            + " new, or 'help' for the lines there are.");
             return Optional.empty();
         }
         return Optional.of(athlete);
-    }
-
-    private static String words(CoachOrder.Worn worn) {
-        return switch (worn.place()) {
-            case PELVIS -> "pelvis";
-            case UPPER_BACK -> "upper back";
-        };
     }
 }

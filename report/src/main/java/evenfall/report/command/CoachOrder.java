@@ -12,15 +12,19 @@ import java.util.regex.Pattern;
 sealed interface CoachOrder {
 
     /** The lines there are, for a person. */
-    String LINES = "an athlete's name hands the sensors over (or 'next NAME'), 'go on' after a fall,"
-            + " 'talk every', 'talk third', 'talk end', 'talk none', 'pelvis 1A2B' and 'upper-back 1A2B' for sensors by"
-            + " number, 'end'";
+    String LINES =
+            "Type an athlete's name (or 'next NAME') to hand the sensors over, 'go on' after a fall, 'talk every',"
+                    + " 'talk third', 'talk end' or 'talk none', 'pelvis 1A2B' or 'upper-back 1A2B' to say where a sensor is worn,"
+                    + " 'end' to end.";
 
     Pattern WORN = Pattern.compile("(pelvis|upper-back)\\s+([0-9A-Fa-f]{1,4})");
     int HEX = 16;
 
     /** All is well after a fall. */
     record GoOn() implements CoachOrder {}
+
+    /** Which lines there are. */
+    record Help() implements CoachOrder {}
 
     /** The recording is to end. */
     record End() implements CoachOrder {}
@@ -43,6 +47,9 @@ sealed interface CoachOrder {
         String lower = plain.toLowerCase(Locale.ROOT);
         if (lower.equals("go on")) {
             return new GoOn();
+        }
+        if (lower.equals("help")) {
+            return new Help();
         }
         if (lower.equals("end")) {
             return new End();

@@ -13,7 +13,9 @@ import evenfall.report.live.LiveLandings.News;
 import evenfall.report.speech.Speech;
 import java.io.IOException;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -25,6 +27,7 @@ final class SessionVoice {
     private final Talk talk;
     private final RoutineGuide routine = new RoutineGuide();
     private final PlaceGuide places = new PlaceGuide();
+    private final Set<Integer> askedFor = new HashSet<>();
     private boolean remarkSpoken;
     private volatile boolean landed;
 
@@ -60,9 +63,21 @@ final class SessionVoice {
         talk.goOn();
     }
 
+    /** The coach says where a sensor is worn that does not know it. */
+    void worn(int sensor, Place place, WireRecorder recorder) throws IOException {
+        String number = String.format(Locale.ROOT, "%04X", sensor);
+        if (!askedFor.contains(sensor)) {
+            console.say("There is no sensor " + number + " that does not know where it is worn.");
+            return;
+        }
+        recorder.place(sensor, place);
+        console.say("Sensor " + number + " is worn at the " + (place == Place.PELVIS ? "pelvis." : "upper back."));
+    }
+
     /** Asks where sensors are worn that do not say so. */
     void place(double nowS, WireRecorder recorder) throws IOException {
         List<Integer> unplaced = recorder.unplaced();
+        askedFor.addAll(unplaced);
         Set<Place> taken = EnumSet.noneOf(Place.class);
         for (Place place : Place.values()) {
             if (recorder.samples(place) > 0) {

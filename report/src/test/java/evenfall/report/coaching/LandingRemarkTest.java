@@ -195,7 +195,7 @@ class LandingRemarkTest {
             l.direction = StepDirection.BACK;
         };
 
-        assertThat(remark(List.of(), stepped)).isEqualTo("A step back, over the limit.");
+        assertThat(remark(List.of(), stepped)).isEqualTo("A step back.");
         assertThat(remark(many(ENOUGH, l -> {}), stepped)).isEqualTo("A step back, more than usual.");
         assertThat(remark(many(ENOUGH, stepped), stepped)).isEmpty();
         assertThat(remark(List.of(), l -> {

@@ -24,12 +24,15 @@ class PlaceGuideTest {
     @Test
     void twoSensorsAreAskedForOnceAndPlacedByTaps() {
         go(10, List.of(0x1A2B, 0x3C4D), Set.of(), NONE);
-        assertThat(said).singleElement().asString().contains("tap the pelvis sensor three times");
+        assertThat(said)
+                .containsExactly(
+                        "The sensors do not say where they are worn: stand still and tap the pelvis sensor three times.",
+                        "Their numbers are 1A2B, 3C4D; 'pelvis 1A2B', typed, says it too.");
         assertThat(places).isEmpty();
 
         go(0.1, List.of(0x1A2B, 0x3C4D), Set.of(), new Answer(Verdict.TAPPED, 0x3C4D));
         assertThat(places).isEqualTo(Map.of(0x3C4D, Place.PELVIS, 0x1A2B, Place.UPPER_BACK));
-        assertThat(said.get(1)).isEqualTo("Sensor 3C4D is worn at the pelvis, sensor 1A2B at the upper back.");
+        assertThat(said.get(2)).isEqualTo("Sensor 3C4D is worn at the pelvis, sensor 1A2B at the upper back.");
     }
 
     @Test
@@ -40,9 +43,9 @@ class PlaceGuideTest {
         go(3, two, Set.of(), NONE);
         go(1, two, Set.of(), new Answer(Verdict.OTHERS_SILENT, 1));
 
-        assertThat(said).hasSize(3);
-        assertThat(said.get(1)).contains("moved too");
-        assertThat(said.get(2)).contains("switched on");
+        assertThat(said).hasSize(4);
+        assertThat(said.get(2)).contains("moved too");
+        assertThat(said.get(3)).contains("switched on");
         assertThat(places).isEmpty();
     }
 

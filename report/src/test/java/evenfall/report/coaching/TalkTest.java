@@ -117,8 +117,10 @@ class TalkTest {
         talk = talk(TalkChoice.THIRD);
         hear(List.of(lost(60, false)), List.of(), 62, false);
         hear(List.of(lost(80, false)), List.of(), 82, false);
-
         assertThat(said).containsExactly("Form lost twice in a row: go lower.");
+
+        hear(List.of(lost(100, false)), List.of(), 102, false);
+        assertThat(said).containsExactly("Form lost twice in a row: go lower.", LEANED);
     }
 
     @Test

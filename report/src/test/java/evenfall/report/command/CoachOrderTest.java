@@ -13,6 +13,7 @@ class CoachOrderTest {
     @Test
     void whatLinesAskFor() {
         assertThat(CoachOrder.of(" Go  on ")).isEqualTo(new CoachOrder.GoOn());
+        assertThat(CoachOrder.of("help")).isEqualTo(new CoachOrder.Help());
         assertThat(CoachOrder.of("end")).isEqualTo(new CoachOrder.End());
         assertThat(CoachOrder.of("talk third")).isEqualTo(new CoachOrder.Choose(TalkChoice.THIRD));
         assertThat(CoachOrder.of("pelvis 1a2b")).isEqualTo(new CoachOrder.Worn(0x1A2B, Place.PELVIS));
