@@ -46,11 +46,18 @@ enum Aspect {
     private static final Set<LandingFlag> BROKEN =
             Set.of(LandingFlag.GAP, LandingFlag.DEAD_SENSOR, LandingFlag.CUT_SHORT);
 
+    @SuppressWarnings("ImmutableEnumChecker") // Its function holds no state.
     private final Measure measure;
+
+    @SuppressWarnings("ImmutableEnumChecker") // Its function holds no state.
     private final @Nullable Measure sigma;
+
     private final Way way;
     private final double floor;
+
+    @SuppressWarnings("ImmutableEnumChecker") // The function holds no state.
     private final ToDoubleFunction<FormLimits> limit;
+
     private final Needs needs;
 
     Aspect(String name, Way way, double floor, ToDoubleFunction<FormLimits> limit, Needs needs) {

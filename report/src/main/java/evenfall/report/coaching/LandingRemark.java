@@ -42,7 +42,7 @@ public final class LandingRemark {
      * The sentence, ended by a full stop; empty where nothing is to be said.
      *
      * @param event the landing
-     * @param past earlier landings of this athlete, oldest first
+     * @param past earlier landings of this athlete, oldest first, without this one
      * @param limits the limits in force
      */
     public static Optional<String> of(SessionLanding event, List<SessionLanding> past, FormLimits limits) {
@@ -112,10 +112,7 @@ public final class LandingRemark {
         for (int i = past.size() - 1; i >= 0 && alike.size() < MOST; i--) {
             SessionLanding earlier = past.get(i);
             Double other = height(earlier.landing());
-            if (other != null
-                    && !earlier.note().leftOut()
-                    && Math.abs(other - height) <= SAME_HEIGHT_M
-                    && earlier.landing() != landing) {
+            if (other != null && !earlier.note().leftOut() && Math.abs(other - height) <= SAME_HEIGHT_M) {
                 alike.add(earlier.landing());
             }
         }

@@ -9,6 +9,8 @@ import java.util.concurrent.TimeUnit;
 /** Sessions that are over, analysed one after another while the next is recorded. */
 final class LaterWork implements AutoCloseable {
 
+    private static final long PATIENCE_MIN = 60;
+
     private final Console console;
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "analysis");
@@ -48,13 +50,12 @@ final class LaterWork implements AutoCloseable {
     boolean await() {
         worker.shutdown();
         try {
-            while (!worker.awaitTermination(1, TimeUnit.SECONDS)) {
-                continue;
-            }
+            boolean done = worker.awaitTermination(PATIENCE_MIN, TimeUnit.MINUTES);
+            return done && !failed;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+            return false;
         }
-        return !failed;
     }
 
     @Override

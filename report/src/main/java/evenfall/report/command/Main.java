@@ -16,7 +16,8 @@ public final class Main {
         PrintStream out = new PrintStream(output, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         Progress progress = Terminal.errorIsTerminal() ? new ProgressBar(err) : Progress.NONE;
-        StandardLines lines = new StandardLines(System.in, Terminal::inputMayBeRead);
+        InputStream in = Terminal.somebodyMayType() ? System.in : InputStream.nullInputStream();
+        StandardLines lines = new StandardLines(in, Terminal::inputMayBeRead);
         int status = new CommandRunner(new Console(lines, out, err, progress, output::failure)).run(args);
         System.exit(status);
     }

@@ -1,14 +1,17 @@
 package evenfall.report.command;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 
 /** Tells whether a person watches standard error, and may be listened to. */
 final class Terminal {
 
     private static final Path ERROR_STREAM = Path.of("/proc/self/fd/2");
     private static final Path INPUT_STREAM = Path.of("/proc/self/fd/0");
+    private static final Path LISTED = Path.of("/dev/fd");
     private static final Path STATE = Path.of("/proc/self/stat");
 
     private Terminal() {}
@@ -19,6 +22,25 @@ final class Terminal {
      */
     static boolean errorIsTerminal() {
         return isTerminal(ERROR_STREAM);
+    }
+
+    /**
+     * Whether standard input is a terminal or a pipe, so that somebody may type. To be asked at the start: where it was closed,
+     * its number goes to the next file or port the program opens, and nobody may read that.
+     */
+    static boolean somebodyMayType() {
+        try {
+            if (Files.isSymbolicLink(INPUT_STREAM)) {
+                String target = Files.readSymbolicLink(INPUT_STREAM).toString();
+                return isTerminal(INPUT_STREAM) || target.startsWith("pipe:") || target.startsWith("socket:");
+            }
+            return Files.isDirectory(LISTED)
+                    ? Files.readAttributes(LISTED.resolve("0"), BasicFileAttributes.class)
+                            .isOther()
+                    : File.separatorChar == '\\';
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     /**

@@ -9,7 +9,6 @@ import evenfall.report.session.SessionLanding;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -44,16 +43,17 @@ public final class EarlierLandings implements Supplier<List<SessionLanding>> {
         LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, sentence -> {});
         List<SessionLanding> read = new ArrayList<>();
         for (int i = dates.size() - 1; i >= 0 && read.size() < ENOUGH; i--) {
-            try {
-                Optional<Session> session = sessions.asStored(dates.get(i));
-                if (session.isPresent()) {
-                    read.addAll(0, session.get().landings());
-                }
-            } catch (IOException | UnusableInputException e) {
-                // Whoever asks for that session is told; for what is usual the others do.
-                continue;
-            }
+            read.addAll(0, landings(sessions, dates.get(i)));
         }
         landings = List.copyOf(read);
+    }
+
+    /** Whoever asks for a session that cannot be read is told; for what is usual the others do. */
+    private static List<SessionLanding> landings(LoggedSessions sessions, SessionDate date) {
+        try {
+            return sessions.asStored(date).map(Session::landings).orElse(List.of());
+        } catch (IOException | UnusableInputException e) {
+            return List.of();
+        }
     }
 }

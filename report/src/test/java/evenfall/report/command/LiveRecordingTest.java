@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -90,6 +93,56 @@ class LiveRecordingTest {
                 .isZero();
         assertThat(session.out()).contains("\"cut-short\"").contains("\"upper-back\"");
         assertThat(session.out().split("\"kind\" : \"landing\"", -1)).hasSize(3);
+    }
+
+    /** The same recording for two people: each has a session of their own, with the two landings of truth.json. */
+    @Test
+    void theSensorsGoRound() throws Exception {
+        Path pelvis = cut("pelvis.csv.gz");
+        Path upperBack = cut("upper-back.csv.gz");
+        tie();
+        String log = folder.resolve("log").toString();
+        PipedOutputStream keyboard = new PipedOutputStream();
+        said.in = new PipedInputStream(keyboard);
+        int[] status = {-1};
+        Thread record = new Thread(() -> status[0] =
+                said.run("record", "--log", log, "--athlete", "ada", "--port", port("right"), "--talk", "end"));
+        record.start();
+        said.awaitError("Recording ada");
+        String[] send = {
+            "send",
+            "--pelvis",
+            pelvis.toString(),
+            "--upper-back",
+            upperBack.toString(),
+            "--port",
+            port("left"),
+            "--speed",
+            "8"
+        };
+        assertThat(new Said().run(send)).isZero();
+        type(keyboard, "ben\n");
+        said.awaitError("no athlete 'ben' in the log yet");
+        type(keyboard, "what?\nben\n");
+        said.awaitError("'what?' is not understood");
+        type(keyboard, "ben\nben\n");
+        said.awaitError("Recording ben");
+        assertThat(new Said().run(send)).isZero();
+        said.awaitError("2 landings of ada");
+        type(keyboard, "end\n");
+        record.join(60_000);
+
+        assertThat(status[0]).as(said.err()).isZero();
+        assertThat(said.out().lines()).hasSize(4);
+        assertThat(said.err())
+                .contains("Opening routine: stand quietly", "2 landings of ben", "2 landings from ")
+                .doesNotContain("is gone");
+        assertThat(said.err().split("Opening routine: stand quietly", -1)).hasSizeGreaterThan(2);
+    }
+
+    private static void type(PipedOutputStream keyboard, String text) throws IOException {
+        keyboard.write(text.getBytes(StandardCharsets.US_ASCII));
+        keyboard.flush();
     }
 
     @Test
@@ -180,9 +233,12 @@ class LiveRecordingTest {
         private final ByteArrayOutputStream out = new ByteArrayOutputStream();
         private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
+        private InputStream in = InputStream.nullInputStream();
+
         int run(String... args) {
             return Main.run(
                     args,
+                    in,
                     new PrintStream(out, true, StandardCharsets.UTF_8),
                     new PrintStream(err, true, StandardCharsets.UTF_8));
         }

@@ -46,6 +46,11 @@ class StandardLinesTest {
                     }
 
                     @Override
+                    public int read(byte[] into, int from, int length) throws IOException {
+                        throw new IOException("closed");
+                    }
+
+                    @Override
                     public int available() throws IOException {
                         throw new IOException("closed");
                     }
