@@ -3,6 +3,7 @@ package evenfall.report.command;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recorder.WireRecorder;
+import evenfall.ingest.recording.Recording;
 import evenfall.ingest.serial.LentPort;
 import evenfall.ingest.serial.Link;
 import evenfall.report.coaching.Talk;
@@ -18,6 +19,7 @@ import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.result.EarlierLandings;
 import evenfall.report.result.LoggedSessions;
+import evenfall.report.result.ToldResults;
 import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
@@ -38,6 +40,7 @@ final class RecordTurn {
     private final LiveLandings live = new LiveLandings(new FormJudge(FormLimits.STARTING));
     private final SessionVoice voice;
     private boolean written = true;
+    private Optional<Recording> recorded = Optional.empty();
 
     /** A turn that begins: its session is in the log. */
     RecordTurn(Console console, AthleteFolder athlete, TalkChoice choice, Speech speech) throws IOException {
@@ -81,6 +84,7 @@ final class RecordTurn {
                             new NewsPrinter(console, format),
                             voice)
                     .run(seconds, desk, signal);
+            recorded = recorder.whole();
             written = recorder.failure().isEmpty();
         }
         return next;
@@ -98,7 +102,11 @@ final class RecordTurn {
      */
     void store(Progress progress, Speech aloud) throws IOException {
         athlete.locked(console::say, () -> {
-            Session whole = new LoggedSessions(athlete, progress, console::say).summary(session.date());
+            LoggedSessions sessions = new LoggedSessions(athlete, progress, console::say);
+            Session whole = recorded.isPresent()
+                    ? sessions.recorded(session.date(), recorded.get())
+                    : sessions.summary(session.date());
+            ToldResults.store(session, live, whole).forEach(console::say);
             console.say(RecordLoop.landings(whole) + " of " + athlete.id() + " on " + session.date() + " stored in "
                     + session.folder() + ".");
             if (voice.choice() == TalkChoice.END) {
