@@ -17,7 +17,7 @@ record Patience(double nowS, double contactS, double nextS) {
     static final double UNSETTLED_S = 3;
 
     /** One that has settled waits so long for the stance after it and for the upper back's samples, s, */
-    static final double SETTLED_S = 0.8;
+    static final double SETTLED_S = 0.7;
     /** no longer than until the stance is this long. */
     private static final double ENOUGH_STANCE_S = 0.9;
 
