@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  */
 final class FullScale {
 
-    private static final double STATED_SHARE = 0.98;
+    static final double STATED_SHARE = 0.98;
 
     /** Word lengths looked for, less the sign bit: from 12 to 24 bits. */
     private static final int SHORTEST_WORD = 11;

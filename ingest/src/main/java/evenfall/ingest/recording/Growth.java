@@ -8,15 +8,15 @@ import java.util.OptionalDouble;
 /**
  * What is known of samples that still come: their rate, gaps, and where they clipped. Each look goes over the new samples
  * alone, but for what they may have changed: the rate is taken anew whenever the samples are a tenth more, full scale when a
- * new sample comes near the largest so far.
+ * new sample is as large as any of its axis so far, which grows rare.
  */
 final class Growth {
 
     private static final double RATE_ANEW = 1.1;
     /** A rate that changes by less leaves the gaps as they are. */
     private static final double SAME_RATE = 0.01;
-    /** Nothing below this share of the largest value of any axis stands at full scale. */
-    private static final double NEAR_LARGEST = FullScale.LIKE_OTHER_AXES;
+    /** What stands at full scale is an extreme of its axis; where the range is stated, almost. */
+    private static final double AT_EXTREME = FullScale.STATED_SHARE;
 
     private final OptionalDouble accelerationRange;
     private final OptionalDouble turnRateRange;
@@ -24,8 +24,9 @@ final class Growth {
     private List<Gap> gaps = List.of();
     private Clipping acceleration;
     private Clipping turnRate;
-    private float largestAcceleration;
-    private float largestTurnRate;
+    /** Largest size along each of the six axes. */
+    private final float[] largest = new float[6];
+
     private int size;
     private int rateSize;
     private double rateHz;
@@ -83,29 +84,35 @@ final class Growth {
     }
 
     private void findClipping(SampleColumns samples) {
-        float nowAcceleration = largest(samples, 0);
-        float nowTurnRate = largest(samples, 3);
-        largestAcceleration = Math.max(largestAcceleration, nowAcceleration);
-        largestTurnRate = Math.max(largestTurnRate, nowTurnRate);
-        if (nowAcceleration >= NEAR_LARGEST * largestAcceleration && nowAcceleration > FullScale.LOWEST_ACCELERATION) {
+        if (extremes(samples, 0, FullScale.LOWEST_ACCELERATION)) {
             FullScale scale = FullScale.of(samples, 0, accelerationRange);
             acceleration = new Clipping(scale.clipped(), scale.range());
         }
-        if (nowTurnRate >= NEAR_LARGEST * largestTurnRate && nowTurnRate > FullScale.LOWEST_TURN_RATE) {
+        if (extremes(samples, 3, FullScale.LOWEST_TURN_RATE)) {
             FullScale scale = FullScale.of(samples, 3, turnRateRange);
             turnRate = new Clipping(scale.clipped(), scale.range());
         }
     }
 
-    /** The largest size of the new samples along any of three axes. */
-    private float largest(SampleColumns samples, int firstColumn) {
-        float largest = 0;
-        for (int column = firstColumn; column < firstColumn + 3; column++) {
+    /** Whether a new sample may stand at full scale, or change what does. */
+    private boolean extremes(SampleColumns samples, int firstColumn, double lowest) {
+        float ofAll = 0;
+        boolean[] extreme = new boolean[3];
+        for (int axis = 0; axis < 3; axis++) {
+            int column = firstColumn + axis;
+            float most = 0;
             for (int i = size; i < samples.size(); i++) {
-                largest = Math.max(largest, Math.abs(samples.value(column, i)));
+                most = Math.max(most, Math.abs(samples.value(column, i)));
             }
+            extreme[axis] = most > lowest && most >= AT_EXTREME * largest[column];
+            largest[column] = Math.max(largest[column], most);
+            ofAll = Math.max(ofAll, largest[column]);
         }
-        return largest;
+        boolean any = false;
+        for (int axis = 0; axis < 3; axis++) {
+            any |= extreme[axis] && largest[firstColumn + axis] >= FullScale.LIKE_OTHER_AXES * ofAll;
+        }
+        return any;
     }
 
     double rateHz() {
