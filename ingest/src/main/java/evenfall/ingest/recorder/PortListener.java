@@ -2,7 +2,7 @@ package evenfall.ingest.recorder;
 
 import evenfall.ingest.wire.FrameDecoder;
 import evenfall.ingest.wire.WireCounts;
-import evenfall.ingest.wire.WireStreams;
+import evenfall.ingest.wire.WireReceiver;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -19,16 +19,16 @@ final class PortListener implements Runnable {
     /** A flood that is faster than decoding waits behind so many bytes. */
     private static final int MOST = 1 << 22;
 
-    private final WireStreams streams;
+    private final WireReceiver receiver;
     private final PortDecoder decoder;
     private final BlockingQueue<Piece> pieces = new LinkedBlockingQueue<>();
     private final Semaphore room = new Semaphore(MOST);
     private volatile @Nullable Throwable deafness;
 
-    /** Hands samples to {@code streams}, which is also the lock under which that happens. */
-    PortListener(WireStreams streams) {
-        this.streams = streams;
-        this.decoder = new PortDecoder(streams, FrameDecoder.HELD);
+    /** Hands samples to {@code receiver}, which is also the lock under which that happens. */
+    PortListener(WireReceiver receiver) {
+        this.receiver = receiver;
+        this.decoder = new PortDecoder(receiver, FrameDecoder.HELD);
     }
 
     private enum Kind {
@@ -68,13 +68,13 @@ final class PortListener implements Runnable {
         pieces.add(new Piece(Kind.END, Double.NaN, new byte[0]));
     }
 
-    /** What decodes; to be asked under the lock of the streams. */
+    /** What decodes; to be asked under the lock of the receiver. */
     PortDecoder decoder() {
         return decoder;
     }
 
     WireCounts counts() {
-        synchronized (streams) {
+        synchronized (receiver) {
             return decoder.counts();
         }
     }
@@ -105,7 +105,7 @@ final class PortListener implements Runnable {
             return;
         }
         try {
-            synchronized (streams) {
+            synchronized (receiver) {
                 switch (piece.kind) {
                     case BYTES -> accept(piece);
                     case GONE -> decoder.gone(piece.atS);

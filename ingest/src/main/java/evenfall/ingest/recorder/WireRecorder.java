@@ -20,8 +20,8 @@ import java.util.concurrent.TimeUnit;
 /**
  * Reads ports until it is closed, also those that go away and come back, keeps their bytes and collects their samples.
  *
- * <p>One thread a port only reads and appends, another one decodes, so that reading waits for nobody; a third has the disk written every {@value #FORCE_MS} ms. May be
- * asked and closed from any thread.
+ * <p>One thread a port only reads and appends, another one decodes, so that reading waits for nobody; a third has the disk
+ * written every {@value #FORCE_MS} ms. May be asked and closed from any thread.
  */
 public final class WireRecorder implements AutoCloseable {
 
@@ -148,8 +148,7 @@ public final class WireRecorder implements AutoCloseable {
     }
 
     /**
-     * Says where a sensor is worn: what it sent joins the recording from its beginning and is handed over to the one who
-     * looks on, and the session remembers it.
+     * Says where a sensor is worn: what it sent joins the recording from its beginning, and the session remembers it.
      *
      * @throws IOException if that could not be written; it holds for this recorder all the same
      */

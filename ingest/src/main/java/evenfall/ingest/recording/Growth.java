@@ -50,6 +50,7 @@ final class Growth {
 
     /** Looks at the samples that came since the last look. */
     void lookAt(SampleColumns samples) {
+        int from = Math.max(1, size);
         if (rateSize == 0 || samples.size() > RATE_ANEW * rateSize) {
             rateSize = samples.size();
             double interval = SampleInterval.of(rateSize, samples::time);
@@ -58,29 +59,16 @@ final class Growth {
                 gapRateHz = rateHz;
                 found.clear();
                 gaps = List.of();
-                findGaps(samples, 1);
+                from = 1;
             }
         }
-        findGaps(samples, Math.max(1, size));
-        findClipping(samples);
-        size = samples.size();
-    }
-
-    private void findGaps(SampleColumns samples, int from) {
         int known = found.size();
-        double limit = SensorStream.GAP_INTERVALS / gapRateHz;
-        double before = samples.time(from - 1);
-        for (int i = from; i < samples.size(); i++) {
-            double time = samples.time(i);
-            boolean knownYet = !found.isEmpty() && found.get(found.size() - 1).before() >= i - 1;
-            if (time - before > limit && !knownYet) {
-                found.add(new Gap(i - 1, before, time));
-            }
-            before = time;
-        }
+        SensorStream.findGaps(samples, from, gapRateHz, found);
         if (found.size() != known) {
             gaps = List.copyOf(found);
         }
+        findClipping(samples);
+        size = samples.size();
     }
 
     private void findClipping(SampleColumns samples) {

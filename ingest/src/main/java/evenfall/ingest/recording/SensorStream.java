@@ -39,7 +39,9 @@ public final class SensorStream {
         this.turnRateRange = builder.turnRateRange;
         double interval = SampleInterval.of(samples.size(), samples::time);
         this.rateHz = interval > 0 ? 1 / interval : 0;
-        this.gaps = findGaps(samples, rateHz);
+        List<Gap> found = new ArrayList<>();
+        findGaps(samples, 1, rateHz, found);
+        this.gaps = List.copyOf(found);
         this.turnSense = new int[] {1, 1, 1};
     }
 
@@ -162,18 +164,17 @@ public final class SensorStream {
         return samples.indexAtOrBefore(timeS);
     }
 
-    private static List<Gap> findGaps(SampleColumns samples, double rateHz) {
-        List<Gap> gaps = new ArrayList<>();
+    /** Adds the gaps that end at sample {@code from} (at least 1) or later. */
+    static void findGaps(SampleColumns samples, int from, double rateHz, List<Gap> into) {
         double limit = GAP_INTERVALS / rateHz;
-        double before = samples.time(0);
-        for (int i = 1; i < samples.size(); i++) {
+        double before = samples.time(from - 1);
+        for (int i = from; i < samples.size(); i++) {
             double time = samples.time(i);
             if (time - before > limit) {
-                gaps.add(new Gap(i - 1, before, time));
+                into.add(new Gap(i - 1, before, time));
             }
             before = time;
         }
-        return List.copyOf(gaps);
     }
 
     /** Collects samples in order of time; grows as needed. Not safe for use from several threads. */

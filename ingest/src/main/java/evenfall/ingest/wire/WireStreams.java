@@ -3,7 +3,6 @@ package evenfall.ingest.wire;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
-import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,21 +22,7 @@ public final class WireStreams implements WireReceiver {
     public static final int MOST_SENSORS = 16;
 
     private final List<SensorTrack> tracks = new ArrayList<>();
-    private final SampleReceiver placed;
     private final TapWatch taps = new TapWatch();
-
-    /** Collects only. */
-    public WireStreams() {
-        this((place, timeS, ax, ay, az, gx, gy, gz) -> {});
-    }
-
-    /**
-     * Collects, and hands every sample on whose place is known, with the time it has in the recording; when a sensor is
-     * placed, all it has sent before.
-     */
-    public WireStreams(SampleReceiver placed) {
-        this.placed = placed;
-    }
 
     @Override
     public void sample(int sensor, double timeS, double ax, double ay, double az, double gx, double gy, double gz) {
@@ -45,10 +30,7 @@ public final class WireStreams implements WireReceiver {
         if (track == null || !track.add(timeS, ax, ay, az, gx, gy, gz)) {
             return;
         }
-        Place place = track.place();
-        if (place != null) {
-            placed.sample(place, track.lastS(), ax, ay, az, gx, gy, gz);
-        } else {
+        if (track.place() == null) {
             taps.sample(sensor, track.lastS(), ax, ay, az, gx, gy, gz);
         }
     }
@@ -136,7 +118,6 @@ public final class WireStreams implements WireReceiver {
             before.place(null);
         }
         track.place(place);
-        handOn(track, place);
     }
 
     /**
@@ -170,24 +151,6 @@ public final class WireStreams implements WireReceiver {
     private @Nullable SensorRecording soFar(Place place, String source) {
         SensorTrack track = at(place);
         return track == null || track.size() == 0 ? null : track.soFar(source);
-    }
-
-    private void handOn(SensorTrack track, Place place) {
-        if (track.size() == 0) {
-            return;
-        }
-        SensorStream stream = track.stream();
-        for (int i = 0; i < stream.size(); i++) {
-            placed.sample(
-                    place,
-                    stream.clockStartS() + stream.time(i),
-                    stream.ax(i),
-                    stream.ay(i),
-                    stream.az(i),
-                    stream.gx(i),
-                    stream.gy(i),
-                    stream.gz(i));
-        }
     }
 
     private @Nullable SensorTrack at(Place place) {

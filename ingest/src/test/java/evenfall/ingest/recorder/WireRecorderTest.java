@@ -196,9 +196,9 @@ class WireRecorderTest {
     @Test
     void keepingGoesOnWhenDecodingFails() throws Exception {
         FakePort port = new FakePort();
-        PortListener listener = new PortListener(new WireStreams((place, t, ax, ay, az, gx, gy, gz) -> {
+        PortListener listener = new PortListener((sensor, t, ax, ay, az, gx, gy, gz) -> {
             throw new IllegalStateException("a fault");
-        }));
+        });
         byte[] sent = lines(Place.PELVIS, 0, 300);
         PortFile file = new PortFile(folder, "port-1", CLOCK, NewFile.ON_DISK);
         PortReader reader = new PortReader(port, file, listener, new CountDownLatch(1));
