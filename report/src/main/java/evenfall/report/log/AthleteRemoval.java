@@ -47,8 +47,8 @@ public final class AthleteRemoval {
      */
     public void perform(Consumer<String> tell) throws IOException {
         Path hidden = athlete.folder().resolveSibling("." + athlete.id() + ".deleted");
-        SessionStore.clear(hidden);
+        FolderRemoval.of(hidden);
         athlete.locked(tell, () -> Files.move(athlete.folder(), hidden));
-        SessionStore.clear(hidden);
+        FolderRemoval.of(hidden);
     }
 }

@@ -24,7 +24,7 @@ public final class LiveStore {
             throw new IllegalArgumentException("session " + session.date() + " is there already");
         }
         Path hidden = parent.resolve("." + session.date() + WholeFile.TEMPORARY);
-        SessionStore.clear(hidden);
+        FolderRemoval.of(hidden);
         OwnerOnly.makeFolders(hidden.resolve(SessionFolder.RAW));
         try {
             LogJson.write(
@@ -33,7 +33,7 @@ public final class LiveStore {
             Files.move(hidden, session.folder());
             WholeFile.syncFolder(parent);
         } finally {
-            SessionStore.clear(hidden);
+            FolderRemoval.of(hidden);
         }
         return session.folder().resolve(SessionFolder.RAW);
     }
@@ -45,7 +45,7 @@ public final class LiveStore {
                 return false;
             }
         }
-        SessionStore.clear(session.folder());
+        FolderRemoval.of(session.folder());
         return true;
     }
 }

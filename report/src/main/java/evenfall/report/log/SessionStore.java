@@ -10,14 +10,12 @@ import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Puts a new session into a log at one stroke: everything is written into a hidden folder, synced, and renamed. A
@@ -51,7 +49,7 @@ public final class SessionStore {
             throw new IllegalArgumentException("session " + session.date() + " is there already");
         }
         Path hidden = parent.resolve("." + session.date() + WholeFile.TEMPORARY);
-        clear(hidden);
+        FolderRemoval.of(hidden);
         OwnerOnly.makeFolders(hidden.resolve(SessionFolder.RAW));
         try {
             List<RawFile> raw = new ArrayList<>();
@@ -72,7 +70,7 @@ public final class SessionStore {
             Files.move(hidden, session.folder());
             WholeFile.syncFolder(parent);
         } finally {
-            clear(hidden);
+            FolderRemoval.of(hidden);
         }
     }
 
@@ -90,20 +88,6 @@ public final class SessionStore {
         }
         WholeFile.sync(to);
         return new RawFile(role, name, original, Files.size(to), HexFormat.of().formatHex(digest.digest()));
-    }
-
-    /** Takes away a folder and all in it, if it is there. */
-    static void clear(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        List<Path> all;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            all = walk.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path path : all) {
-            Files.delete(path);
-        }
     }
 
     private static MessageDigest sha256() {

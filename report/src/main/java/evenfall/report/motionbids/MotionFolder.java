@@ -6,6 +6,7 @@ import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.json.PlainDocument;
+import evenfall.report.log.FolderRemoval;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import java.io.BufferedWriter;
@@ -13,7 +14,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -59,7 +59,7 @@ public final class MotionFolder {
             Files.deleteIfExists(absolute);
             Files.move(temporary, absolute);
         } finally {
-            remove(temporary);
+            FolderRemoval.of(temporary);
         }
     }
 
@@ -171,17 +171,6 @@ public final class MotionFolder {
     private static boolean isEmpty(Path folder) throws IOException {
         try (Stream<Path> inside = Files.list(folder)) {
             return inside.findAny().isEmpty();
-        }
-    }
-
-    private static void remove(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        try (Stream<Path> inside = Files.walk(folder)) {
-            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
-            }
         }
     }
 }
