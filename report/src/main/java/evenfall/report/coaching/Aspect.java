@@ -1,10 +1,8 @@
 package evenfall.report.coaching;
 
-import evenfall.fusion.landing.Balance;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.Measures;
-import evenfall.fusion.landing.StepDirection;
 import evenfall.report.form.FormJudge;
 import evenfall.report.form.FormLimits;
 import evenfall.report.measure.Measure;
@@ -112,20 +110,13 @@ enum Aspect {
             return null;
         }
         if (this == STEP_BACK) {
-            return stepsBack(measures.balance());
+            Double steps = FormJudge.stepsBack(measures.balance());
+            return steps == null ? null : new Reading(steps, 0, false);
         }
         Double value = measure.of(measures);
         Double error = this == BRAKING ? FormJudge.brakingSigma(measures) : sigma == null ? null : sigma.of(measures);
         return value == null || error == null || !Double.isFinite(error)
                 ? null
                 : new Reading(value, error, this == PEAK && measures.impact().clipped());
-    }
-
-    private static @Nullable Reading stepsBack(Balance balance) {
-        Integer steps = balance.stepsAfter();
-        if (steps == null || (steps > 0 && balance.stepDirection() == null)) {
-            return null;
-        }
-        return new Reading(balance.stepDirection() == StepDirection.BACK ? steps : 0, 0, false);
     }
 }

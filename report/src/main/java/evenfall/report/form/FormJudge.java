@@ -162,7 +162,8 @@ public final class FormJudge {
         return Math.hypot(heightSigma / depth, height * depthSigma / (depth * depth));
     }
 
-    private static @Nullable Double stepsBack(Balance balance) {
+    /** Steps back after the landing; null where it is not known whether there were any. */
+    public static @Nullable Double stepsBack(Balance balance) {
         Integer steps = balance.stepsAfter();
         if (steps == null || (steps > 0 && balance.stepDirection() == null)) {
             return null;
