@@ -3,9 +3,9 @@ package evenfall.report.block;
 import evenfall.fusion.landing.Side;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
+import evenfall.report.statistics.StudentT;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.jspecify.annotations.Nullable;
 
@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 final class BothFeetAnalysis {
 
     private static final int SESSIONS_FOR_BIAS = 3;
-    private static final double TAIL = 0.025;
 
     private final BothFeet bothFeet;
     private final double p;
@@ -45,9 +44,9 @@ final class BothFeetAnalysis {
         double median = Medians.of(values);
         double[] medians = by.medians(values);
         double error = new StandardDeviation().evaluate(medians) * Math.sqrt(shares(by.counts(), values.length));
-        TDistribution t = new TDistribution(null, by.sessions() - 1);
-        Interval interval = Interval.about(median, t.inverseCumulativeProbability(1 - TAIL) * error);
-        this.p = error > 0 ? 2 * t.cumulativeProbability(-Math.abs(median) / error) : median == 0 ? 1 : 0;
+        StudentT said = new StudentT(median, error, by.sessions() - 1);
+        Interval interval = said.interval();
+        this.p = said.chance();
         boolean clear = mdc95 != null && interval.clearOfZero() && Math.abs(median) > mdc95;
         boolean left = (median > 0) == (turning == Turning.LEFT_POSITIVE);
         this.bothFeet = new BothFeet(

@@ -57,15 +57,37 @@ final class BySession {
         return counts;
     }
 
-    /** The median of each session's values; {@code values} in the order of the landings. */
-    double[] medians(double[] values) {
+    /** The dates of the sessions. */
+    List<SessionDate> dates() {
+        return dates;
+    }
+
+    /** The landings of each session, in a list that may be changed. */
+    List<List<BlockLanding>> split() {
+        List<List<BlockLanding>> split = new ArrayList<>();
+        for (int s = 0; s < sessions(); s++) {
+            split.add(new ArrayList<>());
+        }
+        for (int i = 0; i < session.length; i++) {
+            split.get(session[i]).add(landings.get(i));
+        }
+        return split;
+    }
+
+    /** The values of each session; {@code values} in the order of the landings. */
+    double[][] split(double[] values) {
         int[] counts = counts();
-        double[][] sorted = new double[sessions()][];
-        Arrays.setAll(sorted, s -> new double[counts[s]]);
+        double[][] split = new double[sessions()][];
+        Arrays.setAll(split, s -> new double[counts[s]]);
         int[] next = new int[sessions()];
         for (int i = 0; i < values.length; i++) {
-            sorted[session[i]][next[session[i]]++] = values[i];
+            split[session[i]][next[session[i]]++] = values[i];
         }
-        return Arrays.stream(sorted).mapToDouble(Medians::of).toArray();
+        return split;
+    }
+
+    /** The median of each session's values; {@code values} in the order of the landings. */
+    double[] medians(double[] values) {
+        return Arrays.stream(split(values)).mapToDouble(Medians::of).toArray();
     }
 }

@@ -1,14 +1,11 @@
 package evenfall.report.block;
 
-import evenfall.report.log.SessionDate;
 import evenfall.report.measure.Measure;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Follows one measure over the sessions of a block. */
@@ -78,21 +75,18 @@ final class CourseAnalysis {
     }
 
     private List<SessionMedian> sessions() {
-        Map<SessionDate, List<BlockLanding>> bySession = new TreeMap<>();
-        for (BlockLanding landing : measured) {
-            bySession.computeIfAbsent(landing.date(), date -> new ArrayList<>()).add(landing);
-        }
+        BySession by = new BySession(measured);
+        double[][] values = by.split(measured.stream().mapToDouble(this::value).toArray());
         List<SessionMedian> sessions = new ArrayList<>();
-        bySession.forEach((date, landings) -> {
-            double[] values = landings.stream().mapToDouble(this::value).toArray();
-            Interval interval = Medians.interval(values);
+        for (int s = 0; s < values.length; s++) {
+            Interval interval = Medians.interval(values[s]);
             sessions.add(new SessionMedian(
-                    date,
-                    values.length,
-                    Medians.of(values),
+                    by.dates().get(s),
+                    values[s].length,
+                    Medians.of(values[s]),
                     interval == null ? null : Double.valueOf(interval.low()),
                     interval == null ? null : Double.valueOf(interval.high())));
-        });
+        }
         return sessions;
     }
 

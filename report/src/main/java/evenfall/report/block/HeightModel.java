@@ -14,10 +14,11 @@ import java.util.Objects;
 final class HeightModel {
 
     private static final int COLUMNS = 4;
-    private static final int SPEED = 0;
-    private static final int CURVE = 1;
-    private static final int LEFT = 2;
-    private static final int RIGHT = 3;
+    // Feet first: where a foot always has its own box, height cannot be told from the foot and drops out.
+    private static final int LEFT = 0;
+    private static final int RIGHT = 1;
+    private static final int SPEED = 2;
+    private static final int CURVE = 3;
 
     /** Mean drop heights of sessions or sides nearer than this are equal, m. */
     static final double EQUAL_M = 0.01;
@@ -57,24 +58,22 @@ final class HeightModel {
             columns[LEFT][i] = landings.get(i).side() == Side.LEFT ? 1 : 0;
             columns[RIGHT][i] = landings.get(i).side() == Side.RIGHT ? 1 : 0;
         }
-        // Sides first: where a side always has its own box, height cannot be told from side and drops out.
-        double[][] order = {columns[LEFT], columns[RIGHT], columns[SPEED], columns[CURVE]};
-        return new HeightModel(order, value, WithinSessions.of(session, sessions, order, value));
+        return new HeightModel(columns, value, WithinSessions.of(session, sessions, columns, value));
     }
 
     /** Whether landings of one day differ in height enough to tell what height does. */
     boolean tellsHeight() {
-        return fit.has(2);
+        return fit.has(SPEED);
     }
 
     /** Each value less what its height does. */
     double[] atEqualHeight() {
-        return less(2, 3);
+        return less(SPEED, CURVE);
     }
 
     /** Each value less what its height and its foot do. */
     double[] atEqualHeightAndFoot() {
-        return less(0, 1, 2, 3);
+        return less(LEFT, RIGHT, SPEED, CURVE);
     }
 
     private double[] less(int... which) {

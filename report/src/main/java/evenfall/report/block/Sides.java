@@ -30,6 +30,11 @@ public record Sides(
     /** Neither side is told from the other. */
     public static final String NO_CLEAR_DIFFERENCE = "no clear difference";
 
+    /** Sides that cannot be compared, and why. */
+    static Sides untold(OneSide left, OneSide right, String verdict, @Nullable String method, String why) {
+        return new Sides(left, right, null, null, null, verdict, null, method, why);
+    }
+
     /**
      * Landings on one side.
      *

@@ -3,11 +3,11 @@ package evenfall.report.block;
 import evenfall.fusion.landing.Side;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
+import evenfall.report.statistics.StudentT;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +21,6 @@ import org.jspecify.annotations.Nullable;
 final class SidesAnalysis {
 
     private static final int SESSIONS_FOR_SIDES = 3;
-    private static final double TAIL = 0.025;
     /** 1.96 + 0.84: called at 5 %, found four times in five: common practice. */
     private static final double CALLED_AND_FOUND = 1.96 + 0.8416;
 
@@ -54,14 +53,10 @@ final class SidesAnalysis {
         Sides.OneSide right = oneSide(onOneFoot, turned, Side.RIGHT);
         List<List<BlockLanding>> sessions = withBoth(onOneFoot);
         if (sessions.size() < SESSIONS_FOR_SIDES) {
-            this.sides = new Sides(
+            this.sides = Sides.untold(
                     left,
                     right,
-                    null,
-                    null,
-                    null,
                     Trend.TOO_FEW,
-                    null,
                     null,
                     "Sides are compared from three sessions on that have landings on each foot.");
             this.p = 1;
@@ -69,24 +64,19 @@ final class SidesAnalysis {
         }
         Contrast whole = contrast(sessions, heights, turned);
         if (whole == null) {
-            this.sides = new Sides(
+            this.sides = Sides.untold(
                     left,
                     right,
-                    null,
-                    null,
-                    null,
                     Sides.NO_CLEAR_DIFFERENCE,
-                    null,
                     EQUAL,
                     "Left and right were landed from different heights, never from the same: the two cannot be told apart.");
             this.p = 1;
             return;
         }
-        double error = jackknife(sessions, heights, turned, whole.difference);
-        TDistribution t = new TDistribution(null, sessions.size() - 1);
         double d = whole.difference;
-        Interval interval = Interval.about(d, t.inverseCumulativeProbability(1 - TAIL) * error);
-        this.p = error > 0 ? 2 * t.cumulativeProbability(-Math.abs(d) / error) : d == 0 ? 1 : 0;
+        StudentT said = new StudentT(d, jackknife(sessions, heights, turned, d), sessions.size() - 1);
+        Interval interval = said.interval();
+        this.p = said.chance();
         boolean clear = mdc95 != null && interval.clearOfZero() && Math.abs(d) > mdc95;
         this.sides = new Sides(
                 left,
@@ -120,14 +110,7 @@ final class SidesAnalysis {
 
     /** The sessions that have landings on each foot. */
     private static List<List<BlockLanding>> withBoth(List<BlockLanding> landings) {
-        BySession by = new BySession(landings);
-        List<List<BlockLanding>> sessions = new ArrayList<>();
-        for (int s = 0; s < by.sessions(); s++) {
-            sessions.add(new ArrayList<>());
-        }
-        for (int i = 0; i < landings.size(); i++) {
-            sessions.get(by.session()[i]).add(landings.get(i));
-        }
+        List<List<BlockLanding>> sessions = new BySession(landings).split();
         sessions.removeIf(session -> session.stream().noneMatch(landing -> landing.side() == Side.LEFT)
                 || session.stream().noneMatch(landing -> landing.side() == Side.RIGHT));
         return sessions;

@@ -1,13 +1,13 @@
 package evenfall.report.block;
 
 import evenfall.report.statistics.Interval;
+import evenfall.report.statistics.StudentT;
 import evenfall.report.statistics.TheilSen;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.linear.SingularMatrixException;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
@@ -27,7 +27,6 @@ final class TrendAnalysis {
     private static final int SESSIONS_FOR_TREND = 4;
     private static final int SESSIONS_FOR_ERROR = 3;
     private static final int SESSIONS_FOR_BOTH = 5;
-    private static final double TAIL = 0.025;
     /** Heights that the weeks explain to more than this cannot be told from the weeks. */
     private static final double ALIKE = 0.95;
 
@@ -63,13 +62,13 @@ final class TrendAnalysis {
         double[] medians = by.medians(model == null ? values : model.atEqualHeightAndFoot());
         this.typicalError = typicalError(medians);
         if (by.sessions() < SESSIONS_FOR_TREND) {
-            this.trend = new Trend(null, null, null, Trend.TOO_FEW, null, "A trend needs four sessions or more.");
+            this.trend = tooFew("A trend needs four sessions or more.");
             this.p = 1;
             return;
         }
         double[] weeks = by.weeks();
         if (weeks[weeks.length - 1] == 0) {
-            this.trend = new Trend(null, null, null, Trend.TOO_FEW, null, "All sessions are of one day.");
+            this.trend = tooFew("All sessions are of one day.");
             this.p = 1;
             return;
         }
@@ -120,6 +119,10 @@ final class TrendAnalysis {
         }
     }
 
+    private static Trend tooFew(String why) {
+        return new Trend(null, null, null, Trend.TOO_FEW, null, why);
+    }
+
     private Trend verdict(Slope slope, double span) {
         Double perWeek = slope.perWeek();
         Interval interval = slope.interval();
@@ -166,13 +169,9 @@ final class TrendAnalysis {
         if (own == null || variance == 0) {
             return own;
         }
-        double reach = t(sessions - 1) * Math.sqrt(variance);
+        double reach = StudentT.reach(sessions - 1) * Math.sqrt(variance);
         return new Interval(
                 slope - Math.hypot(slope - own.low(), reach), slope + Math.hypot(own.high() - slope, reach));
-    }
-
-    private static double t(int degreesOfFreedom) {
-        return new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(1 - TAIL);
     }
 
     private static boolean heightsDiffer(BySession by) {
@@ -213,7 +212,7 @@ final class TrendAnalysis {
             double slope = regression.estimateRegressionParameters()[1];
             double error = regression.estimateRegressionParametersStandardErrors()[1];
             return Double.isFinite(error)
-                    ? new Slope(slope, Interval.about(slope, t(by.sessions() - 3) * error), TOGETHER)
+                    ? new Slope(slope, new StudentT(slope, error, by.sessions() - 3).interval(), TOGETHER)
                     : none;
         } catch (SingularMatrixException e) {
             return none;

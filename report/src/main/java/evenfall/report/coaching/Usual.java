@@ -1,7 +1,6 @@
 package evenfall.report.coaching;
 
 import evenfall.report.statistics.Medians;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +17,6 @@ record Usual(double median, double spread, int count) {
     /** With fewer landings nothing is usual yet: common practice, no source. */
     static final int FEWEST = 12;
 
-    private static final double NORMAL = 1.4826;
     private static final double SPREADS = 3;
     private static final double FEW = 4;
 
@@ -37,10 +35,7 @@ record Usual(double median, double spread, int count) {
         if (!Double.isFinite(median)) {
             return null;
         }
-        double spread = NORMAL
-                * Medians.of(Arrays.stream(values)
-                        .map(value -> Math.abs(value - median))
-                        .toArray());
+        double spread = Medians.spread(values, median);
         return Double.isFinite(spread) ? new Usual(median, spread, values.length) : null;
     }
 

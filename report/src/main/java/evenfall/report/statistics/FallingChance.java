@@ -1,8 +1,8 @@
 package evenfall.report.statistics;
 
 import java.util.Arrays;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
@@ -115,7 +115,7 @@ public final class FallingChance {
         return new double[] {found[1], Math.exp(found[0])};
     }
 
-    private static double[] maximise(org.apache.commons.math3.analysis.UnivariateFunction f, double low, double high) {
+    private static double[] maximise(UnivariateFunction f, double low, double high) {
         var found = new BrentOptimizer(1e-5, 1e-7)
                 .optimize(
                         new MaxEval(EVALUATIONS),
@@ -179,8 +179,7 @@ public final class FallingChance {
         if (!(bySession > curve)) {
             return plain;
         }
-        double t = new TDistribution(null, Math.max(2, sessions - 1))
-                .inverseCumulativeProbability(1 - (1 - CONFIDENCE) / 2);
+        double t = StudentT.reach(Math.max(2, sessions - 1));
         return t * t * bySession / curve;
     }
 }

@@ -10,11 +10,22 @@ public final class Medians {
 
     private static final double TAIL = 0.025;
 
+    /** Times the median distance: the standard deviation where values are normal (Hampel 1974, JASA 69:383). */
+    private static final double NORMAL = 1.4826;
+
     private Medians() {}
 
     /** The median of at least one value. */
     public static double of(double[] values) {
         return Median.withDefaults().evaluate(values);
+    }
+
+    /** The robust spread of at least one value about {@code middle}: 1.4826 times the median distance from it. */
+    public static double spread(double[] values, double middle) {
+        return NORMAL
+                * of(Arrays.stream(values)
+                        .map(value -> Math.abs(value - middle))
+                        .toArray());
     }
 
     /**

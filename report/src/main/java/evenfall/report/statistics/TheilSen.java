@@ -2,7 +2,6 @@ package evenfall.report.statistics;
 
 import java.util.Arrays;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.jspecify.annotations.Nullable;
 
@@ -74,8 +73,7 @@ public record TheilSen(double slope, @Nullable Interval interval) {
         for (int i = 0; i < time.length; i++) {
             line.addData(time[i], value[i]);
         }
-        TDistribution t = new TDistribution(null, time.length - 2);
-        return Interval.about(slope, t.inverseCumulativeProbability(1 - TAIL) * line.getSlopeStdErr());
+        return new StudentT(slope, line.getSlopeStdErr(), time.length - 2).interval();
     }
 
     /** The rank whose slope and its mirror hold the true slope with 95 %, from the count of inversions; below 1: none. */

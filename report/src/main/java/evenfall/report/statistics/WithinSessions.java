@@ -27,7 +27,6 @@ public final class WithinSessions {
     /** Beyond so many robust spreads weights fall: common practice (Huber's 1.345 to 1.5). */
     private static final double HUBER = 1.5;
 
-    private static final double MAD_TO_SIGMA = 1.4826;
     private static final int ROUNDS = 15;
 
     private final double[] coefficients;
@@ -180,10 +179,10 @@ public final class WithinSessions {
     }
 
     private static void weigh(double[] left, double[] weight) {
-        double[] sizes = Arrays.stream(left).map(Math::abs).toArray();
-        double limit = HUBER * MAD_TO_SIGMA * Medians.of(sizes);
+        double limit = HUBER * Medians.spread(left, 0);
         for (int i = 0; i < left.length; i++) {
-            weight[i] = sizes[i] <= limit || limit == 0 ? 1 : limit / sizes[i];
+            double size = Math.abs(left[i]);
+            weight[i] = size <= limit || limit == 0 ? 1 : limit / size;
         }
     }
 
