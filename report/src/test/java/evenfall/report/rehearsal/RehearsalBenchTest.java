@@ -32,7 +32,7 @@ final class RehearsalBenchTest {
         steps.nowS = 1000;
         read(port, heard);
         assertThat(heard.toString())
-                .isEqualTo(new String(new Playback(recording()).due(1000, SAMPLES), StandardCharsets.US_ASCII));
+                .isEqualTo(new String(new Playback(recording()).due(1000, 2 * SAMPLES), StandardCharsets.US_ASCII));
         assertThat(bench.ended()).isTrue();
     }
 
