@@ -18,6 +18,7 @@ enum CommandName {
     SESSION,
     BLOCK,
     ATHLETE,
+    SETTINGS,
     DEMO;
 
     String code() {
@@ -38,6 +39,7 @@ enum CommandName {
             case SESSION -> new SessionCommand(console);
             case BLOCK -> new BlockCommand(console);
             case ATHLETE -> new AthleteCommand(console);
+            case SETTINGS -> new SettingsCommand(console);
             case DEMO -> new DemoCommand(console);
         };
     }

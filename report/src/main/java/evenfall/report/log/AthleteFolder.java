@@ -1,10 +1,14 @@
 package evenfall.report.log;
 
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.setting.SettingList;
+import evenfall.report.setting.Settings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -102,6 +106,24 @@ public final class AthleteFolder {
     /** The notes of one session, which need not be there yet. */
     public Entries<NoteEntry> notes(SessionDate date) {
         return new Entries<>(folder.resolve(NOTES).resolve(date.toString()), NoteEntry.class);
+    }
+
+    /**
+     * What the coach set for this athlete, or for all where nothing is set for this one.
+     *
+     * @throws UnusableInputException if a settings file cannot be understood; says where and what would be
+     */
+    public Settings settings(SettingList list) throws IOException {
+        return SettingFiles.read(list, Arrays.asList(folder.getParent(), folder));
+    }
+
+    /**
+     * Writes a settings file for this athlete that explains every setting and changes none; the caller holds the lock.
+     *
+     * @return the file; empty if there is one already, which stays as it is
+     */
+    public Optional<Path> writeSettings(SettingList list) throws IOException {
+        return SettingFiles.writeStarting(list, folder);
     }
 
     /** The dates of all sessions, in order. */

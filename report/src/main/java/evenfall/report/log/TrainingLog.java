@@ -1,11 +1,14 @@
 package evenfall.report.log;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.setting.SettingList;
+import evenfall.report.setting.Settings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -66,6 +69,24 @@ public final class TrainingLog {
             throw new IllegalArgumentException("'" + id + "' cannot name an athlete");
         }
         return new AthleteFolder(id, folder.resolve(id));
+    }
+
+    /**
+     * What the coach set for all athletes.
+     *
+     * @throws UnusableInputException if the settings file cannot be understood; says where and what would be
+     */
+    public Settings settings(SettingList list) throws IOException {
+        return SettingFiles.read(list, List.of(folder));
+    }
+
+    /**
+     * Writes a settings file for all athletes that explains every setting and changes none.
+     *
+     * @return the file; empty if there is one already, which stays as it is
+     */
+    public Optional<Path> writeSettings(SettingList list) throws IOException {
+        return SettingFiles.writeStarting(list, folder);
     }
 
     /** The athletes of this log, by name. */
