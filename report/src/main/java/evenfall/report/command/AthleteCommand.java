@@ -3,6 +3,7 @@ package evenfall.report.command;
 import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.AthleteRemoval;
+import evenfall.report.log.Now;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.Year;

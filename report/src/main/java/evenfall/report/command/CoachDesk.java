@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.report.log.AthleteFolder;
+import evenfall.report.turn.TurnVoice;
 import java.io.IOException;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +28,7 @@ final class CoachDesk {
     }
 
     /** Does what was asked for since the last look; gives the athlete the sensors go to, if any. */
-    Optional<AthleteFolder> look(WireRecorder recorder, SessionVoice voice) throws IOException {
+    Optional<AthleteFolder> look(TurnVoice voice, WireRecorder recorder) throws IOException {
         for (Optional<String> line = lines.next(); line.isPresent() && !end; line = lines.next()) {
             CoachOrder order = CoachOrder.of(line.get());
             if (order instanceof CoachOrder.HandOver to) {

@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.log.DamagedFileException;
+import evenfall.report.log.FileTrouble;
 import evenfall.report.session.ProgramVersion;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -42,7 +43,7 @@ final class CommandRunner {
             console.say(String.valueOf(e.getMessage()));
             return UNUSABLE_INPUT;
         } catch (IOException e) {
-            console.say(Sentences.ofFiles(e));
+            console.say(FileTrouble.sentence(e));
             return FAILED;
         } catch (UsageException e) {
             console.say(String.valueOf(e.getMessage()));

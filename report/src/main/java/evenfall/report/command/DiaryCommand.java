@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.log.Now;
 import evenfall.report.table.DiaryText;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -82,7 +83,7 @@ final class DiaryCommand implements Task {
         }
         AthleteFolder athlete = log.open();
         athlete.locked(console::say, () -> athlete.diary(day).add(entry));
-        if (DiaryValues.stops(entry)) {
+        if (entry.stopsDrops()) {
             console.say("Pain or a warning sign is noted for " + day
                     + ": no more drops that day, and a licensed practitioner should look at it.");
         }

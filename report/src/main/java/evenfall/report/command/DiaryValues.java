@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +15,6 @@ final class DiaryValues {
 
     private static final Pattern RESULT = Pattern.compile("([+-]?\\d{1,9}(?:[.,]\\d{1,6})?)\\s*(\\S.*)?");
     private static final Pattern DECIMAL = Pattern.compile("\\d{1,4}(?:[.,]\\d{1,2})?");
-    private static final Set<String> SIGNS = Set.of("swelling", "giving-way", "locking", "numbness", "head-impact");
     private static final double HIGHEST_EFFORT = 10;
     private static final double MINUTES_A_DAY = 1440;
 
@@ -45,7 +43,7 @@ final class DiaryValues {
         List<String> signs = new ArrayList<>();
         for (String word : words) {
             String sign = word.strip().toLowerCase(Locale.ROOT);
-            if (!SIGNS.contains(sign)) {
+            if (!DiaryEntry.SIGNS.contains(sign)) {
                 throw new UsageException("--sign '" + word
                         + "' is not known; choose swelling, giving-way, locking, numbness or head-impact.");
             }
@@ -99,11 +97,6 @@ final class DiaryValues {
             throw new UsageException(option + " is empty; write something or leave it out.");
         }
         return text;
-    }
-
-    /** Whether an entry ends the drops of its day: any pain, or a warning sign. */
-    static boolean stops(DiaryEntry entry) {
-        return !entry.signs().isEmpty() || entry.pain().values().stream().anyMatch(number -> number > 0);
     }
 
     private static double decimal(String option, String text, String what) {

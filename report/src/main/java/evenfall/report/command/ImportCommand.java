@@ -4,11 +4,13 @@ import evenfall.fusion.event.EventKind;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.NoteEntry;
 import evenfall.report.log.NotesTable;
+import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.RecordingInput;
 import evenfall.report.session.Session;
+import evenfall.report.turn.Consent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -56,7 +58,7 @@ final class ImportCommand implements Task {
         List<RangeNote> ranges = notes == null ? List.of() : NotesTable.read(notes.toString(), TextFile.read(notes));
         AthleteFolder athlete = log.open();
         Session session = athlete.locked(console::say, () -> store(athlete, input, ranges));
-        Consent.remind(athlete, console);
+        Consent.remind(athlete, console::say);
         long landings = session.landings().stream()
                 .filter(event -> event.landing().kind() == EventKind.LANDING)
                 .count();

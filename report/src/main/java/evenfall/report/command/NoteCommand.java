@@ -5,6 +5,7 @@ import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.LandingNote;
 import evenfall.report.log.NoteEntry;
 import evenfall.report.log.NotesTable;
+import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
 import java.io.IOException;

@@ -6,13 +6,14 @@ import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.serial.Link;
 import evenfall.ingest.serial.SerialPorts;
 import evenfall.report.coaching.TalkChoice;
-import evenfall.report.log.AthleteFolder;
 import evenfall.report.speech.Speech;
+import evenfall.report.turn.LaterWork;
+import evenfall.report.turn.Turn;
+import evenfall.report.turn.TurnVoice;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -86,7 +87,7 @@ final class RecordCommand implements Task {
         List<Link> open = open();
         try (EndOnSignal signal = new EndOnSignal();
                 Speech speech = Voices.find(speak, console);
-                LaterWork later = new LaterWork(console)) {
+                LaterWork later = new LaterWork(console::say)) {
             int code = round(open, written, choice, new Round(signal, speech, later));
             signal.done(code);
             return code;
@@ -102,23 +103,23 @@ final class RecordCommand implements Task {
     private int round(List<Link> open, OutputFormat written, TalkChoice choice, Round round)
             throws IOException, InterruptedException {
         CoachDesk desk = new CoachDesk(console, log);
+        ConsoleOnlooker onlooker = new ConsoleOnlooker(console, written);
         long start = System.nanoTime();
         boolean allWritten = true;
         boolean anything = false;
-        TalkChoice chosen = choice;
-        RecordTurn turn = new RecordTurn(console, log.open(), chosen, round.speech());
+        Turn turn = new Turn(onlooker, log.open(), choice, round.speech());
         while (true) {
             double left = seconds - (System.nanoTime() - start) * 1e-9;
-            Optional<AthleteFolder> next = turn.record(open, left, written, desk, round.signal());
+            TypedLead lead = new TypedLead(begun(turn), left, desk, round.signal(), console);
+            turn.record(open, lead);
             allWritten &= turn.written();
             boolean empty = turn.removeIfNothingCame();
-            if (next.isEmpty()) {
+            if (lead.next().isEmpty()) {
                 return end(turn, empty, anything, round) && allWritten ? CommandRunner.DONE : CommandRunner.FAILED;
             }
-            chosen = turn.voice().choice();
-            RecordTurn over = turn;
-            turn = new RecordTurn(console, next.get(), chosen, round.speech());
-            SessionVoice now = turn.voice();
+            Turn over = turn;
+            turn = new Turn(onlooker, lead.next().get(), over.voice().choice(), round.speech());
+            TurnVoice now = turn.voice();
             if (empty) {
                 console.say(nothingCame());
             } else {
@@ -128,8 +129,12 @@ final class RecordCommand implements Task {
         }
     }
 
+    private static String begun(Turn turn) {
+        return "Recording " + turn.athlete().id() + " into " + turn.session().folder() + "; ";
+    }
+
     /** Ends the last turn; says whether all earlier ones could be stored. */
-    private boolean end(RecordTurn turn, boolean empty, boolean anything, Round round) throws IOException {
+    private boolean end(Turn turn, boolean empty, boolean anything, Round round) throws IOException {
         boolean stored = round.later().await();
         if (!empty) {
             turn.store(console.progress(), round.speech());

@@ -30,11 +30,19 @@ public record DiaryEntry(
         @Nullable String cue,
         @Nullable String note) {
 
+    /** The warning signs there are. */
+    public static final List<String> SIGNS = List.of("swelling", "giving-way", "locking", "numbness", "head-impact");
+
     public DiaryEntry {
         soreness = inOrder(soreness);
         pain = inOrder(pain);
         signs = List.copyOf(signs);
         results = inOrder(results);
+    }
+
+    /** Whether it ends the drops of its day: any pain, or a warning sign. */
+    public boolean stopsDrops() {
+        return !signs.isEmpty() || pain.values().stream().anyMatch(number -> number > 0);
     }
 
     private static <V> Map<String, V> inOrder(Map<String, V> map) {

@@ -1,6 +1,7 @@
 package evenfall.report.session;
 
 import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.report.form.FormJudge;
@@ -35,6 +36,13 @@ public record Session(
         sources = List.copyOf(sources);
         landings = List.copyOf(landings);
         diary = List.copyOf(diary);
+    }
+
+    /** How many landings there are; steps and falls are none. */
+    public int count() {
+        return (int) landings.stream()
+                .filter(event -> event.landing().kind() == EventKind.LANDING)
+                .count();
     }
 
     /**

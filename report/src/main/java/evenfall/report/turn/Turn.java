@@ -1,4 +1,4 @@
-package evenfall.report.command;
+package evenfall.report.turn;
 
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
@@ -15,6 +15,7 @@ import evenfall.report.live.LiveLandings;
 import evenfall.report.live.RecordingNews;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.LiveStore;
+import evenfall.report.log.Now;
 import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.result.EarlierLandings;
@@ -24,74 +25,78 @@ import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import evenfall.report.speech.Speech;
+import evenfall.report.turn.Onlooker.Topic;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** One athlete's turn with the sensors: a session of its own, recorded, and analysed when it is over. */
-final class RecordTurn {
+public final class Turn {
 
-    private final Console console;
+    private static final Words WORDS = Words.beside(Turn.class);
+
+    private final Onlooker onlooker;
+    private final Consumer<String> tell;
     private final AthleteFolder athlete;
     private final SessionFolder session;
     private final LiveLandings live = new LiveLandings(new FormJudge(FormLimits.STARTING));
-    private final SessionVoice voice;
+    private final TurnVoice voice;
     private boolean written = true;
     private Optional<Recording> recorded = Optional.empty();
 
     /** A turn that begins: its session is in the log. */
-    RecordTurn(Console console, AthleteFolder athlete, TalkChoice choice, Speech speech) throws IOException {
-        this.console = console;
+    public Turn(Onlooker onlooker, AthleteFolder athlete, TalkChoice choice, Speech speech) throws IOException {
+        this.onlooker = onlooker;
+        this.tell = sentence -> onlooker.told(Topic.RECORDING, sentence);
         this.athlete = athlete;
-        Consent.remind(athlete, console);
+        Consent.remind(athlete, tell);
         EarlierLandings earlier = EarlierLandings.of(athlete);
-        this.session = athlete.locked(console::say, () -> begin(athlete));
-        this.voice = new SessionVoice(console, speech, new Talk(choice, FormLimits.STARTING, earlier));
+        this.session = athlete.locked(tell, () -> begin(athlete));
+        this.voice = new TurnVoice(onlooker, speech, new Talk(choice, FormLimits.STARTING, earlier));
     }
 
     /** What the athlete heard, and hears. */
-    SessionVoice voice() {
+    public TurnVoice voice() {
         return voice;
     }
 
+    /** Whose turn it is. */
+    public AthleteFolder athlete() {
+        return athlete;
+    }
+
+    /** Where it is kept. */
+    public SessionFolder session() {
+        return session;
+    }
+
     /** Whether all that came could be written. */
-    boolean written() {
+    public boolean written() {
         return written;
     }
 
-    /** Records until the end of the turn; gives the athlete whose turn it is next, if any. */
-    Optional<AthleteFolder> record(
-            List<Link> links, double seconds, OutputFormat format, CoachDesk desk, EndOnSignal signal)
-            throws IOException, InterruptedException {
+    /** Records until whoever leads ends the turn. */
+    public void record(List<Link> links, Leader leader) throws IOException, InterruptedException {
         DiskReport disk = new DiskReport(athlete.folder());
-        disk.before().ifPresent(console::say);
-        Optional<AthleteFolder> next;
+        disk.before().ifPresent(tell);
         try (WireRecorder recorder = new WireRecorder(
                 session.rawFolder(),
                 links.stream().map(LentPort::new).toList(),
                 Clock.system(ZoneId.systemDefault()))) {
-            signal.tell(recorder::end);
-            console.say("Recording " + athlete.id() + " into " + session.folder() + "; "
-                    + (Double.isInfinite(seconds) ? "Ctrl-C ends." : "it ends by itself."));
-            next = new RecordLoop(
-                            console,
-                            recorder,
-                            new RecordingNews(recorder, links, disk),
-                            live,
-                            new NewsPrinter(console, format),
-                            voice)
-                    .run(seconds, desk, signal);
+            leader.begins(recorder::end);
+            new TurnLoop(onlooker, recorder, new RecordingNews(recorder, links, disk), live, voice).run(leader);
             recorded = recorder.whole();
             written = recorder.failure().isEmpty();
         }
-        return next;
     }
 
     /** Takes the session away again if nothing came into it; says whether that was so. */
-    boolean removeIfNothingCame() throws IOException {
+    public boolean removeIfNothingCame() throws IOException {
         return LiveStore.removeIfNothingCame(session, KeptRecording.files(session.rawFolder()));
     }
 
@@ -99,22 +104,22 @@ final class RecordTurn {
      * Analyses the whole and stores it.
      *
      * @param aloud where the summary at the end is spoken, if it is wished for
+     * @return the session
      */
-    void store(Progress progress, Speech aloud) throws IOException {
-        athlete.locked(console::say, () -> {
-            LoggedSessions sessions = new LoggedSessions(athlete, progress, console::say);
+    public Session store(Progress progress, Speech aloud) throws IOException {
+        return athlete.locked(tell, () -> {
+            LoggedSessions sessions = new LoggedSessions(athlete, progress, tell);
             Session whole = recorded.isPresent()
                     ? sessions.recorded(session.date(), recorded.get())
                     : sessions.summary(session.date());
-            ToldResults.store(session, live, whole).forEach(console::say);
-            console.say(RecordLoop.landings(whole) + " of " + athlete.id() + " on " + session.date() + " stored in "
-                    + session.folder() + ".");
+            ToldResults.store(session, live, whole).forEach(tell);
+            tell.accept(WORDS.say("stored", whole.count(), athlete.id(), session.date(), session.folder()));
             if (voice.choice() == TalkChoice.END) {
                 String summary = SessionSentence.of(whole);
-                console.say(summary);
+                tell.accept(summary);
                 aloud.say(summary);
             }
-            return session.date();
+            return whole;
         });
     }
 

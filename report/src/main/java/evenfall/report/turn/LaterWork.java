@@ -1,17 +1,22 @@
-package evenfall.report.command;
+package evenfall.report.turn;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.log.FileTrouble;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 
 /** Sessions that are over, analysed one after another while the next is recorded. */
-final class LaterWork implements AutoCloseable {
+public final class LaterWork implements AutoCloseable {
 
     private static final long PATIENCE_MIN = 60;
 
-    private final Console console;
+    private static final Words WORDS = Words.beside(LaterWork.class);
+
+    private final Consumer<String> tell;
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "analysis");
         thread.setDaemon(true);
@@ -20,34 +25,38 @@ final class LaterWork implements AutoCloseable {
     private volatile boolean failed;
 
     /** Something to do. */
-    interface Work {
+    public interface Work {
         void perform() throws IOException;
     }
 
-    LaterWork(Console console) {
-        this.console = console;
+    /**
+     * Work that waits.
+     *
+     * @param tell told, in a sentence, what went wrong
+     */
+    public LaterWork(Consumer<String> tell) {
+        this.tell = tell;
     }
 
     /** Does it when what came before is done. Whatever goes wrong is one sentence; the recording goes on. */
-    void add(Work work) {
+    public void add(Work work) {
         worker.execute(() -> {
             try {
                 work.perform();
             } catch (UnusableInputException e) {
-                console.say(String.valueOf(e.getMessage()));
+                tell.accept(String.valueOf(e.getMessage()));
             } catch (IOException e) {
                 failed = true;
-                console.say(Sentences.ofFiles(e));
+                tell.accept(FileTrouble.sentence(e));
             } catch (RuntimeException | OutOfMemoryError e) {
                 failed = true;
-                console.say("A session could not be analysed (" + e
-                        + "); what was recorded is kept, and 'session' analyses it again.");
+                tell.accept(WORDS.say("unanalysed", String.valueOf(e)));
             }
         });
     }
 
     /** Waits until all is done; says whether all went well. */
-    boolean await() {
+    public boolean await() {
         worker.shutdown();
         try {
             boolean done = worker.awaitTermination(PATIENCE_MIN, TimeUnit.MINUTES);

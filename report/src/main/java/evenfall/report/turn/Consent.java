@@ -1,32 +1,38 @@
-package evenfall.report.command;
+package evenfall.report.turn;
 
 import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.Year;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Reminds of missing consent; never blocks. */
-final class Consent {
+public final class Consent {
 
+    private static final Words WORDS = Words.beside(Consent.class);
     private static final int OF_AGE = 18;
 
     private Consent() {}
 
-    static void remind(AthleteFolder athlete, Console console) throws IOException {
-        Optional<AthleteEntry> who = athlete.lastWho(console::say);
+    /**
+     * Says in a sentence what is missing.
+     *
+     * @param tell told, in a sentence, what a person should know
+     */
+    public static void remind(AthleteFolder athlete, Consumer<String> tell) throws IOException {
+        Optional<AthleteEntry> who = athlete.lastWho(tell);
         if (who.isEmpty() || who.get().consent() == null) {
-            console.say("No consent of " + athlete.id() + " is noted yet; ask for it and note it with"
-                    + " 'evenfall athlete --consent DATE'.");
+            tell.accept(WORDS.say("consent", athlete.id()));
             return;
         }
         Integer born = who.get().born();
         if (born != null
                 && Year.now(ZoneId.systemDefault()).getValue() - born <= OF_AGE
                 && who.get().guardian() == null) {
-            console.say(athlete.id() + " may be a minor and no guardian is noted; note who consented with"
-                    + " 'evenfall athlete --guardian TEXT'.");
+            tell.accept(WORDS.say("guardian", athlete.id()));
         }
     }
 }

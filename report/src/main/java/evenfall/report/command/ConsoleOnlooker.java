@@ -4,23 +4,30 @@ import evenfall.report.json.LandingsDocument;
 import evenfall.report.live.LiveLandings.News;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.table.SessionText;
+import evenfall.report.turn.Onlooker;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
-/** Prints landings as they come, a line each, and says falls. */
-final class NewsPrinter {
+/** Prints landings as they come, a line each, and says what a person should know. */
+final class ConsoleOnlooker implements Onlooker {
 
     private final Console console;
     private final OutputFormat format;
 
-    NewsPrinter(Console console, OutputFormat format) {
+    ConsoleOnlooker(Console console, OutputFormat format) {
         this.console = console;
         this.format = format;
     }
 
-    void print(News news) throws IOException {
+    @Override
+    public void told(Topic topic, String sentence) {
+        console.say(sentence);
+    }
+
+    @Override
+    public void came(News news) throws IOException {
         for (double fall : news.falls()) {
             console.say(String.format(Locale.ROOT, "A fall at %.1f s: check the athlete before anything else.", fall));
         }

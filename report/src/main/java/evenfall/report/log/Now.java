@@ -1,4 +1,4 @@
-package evenfall.report.command;
+package evenfall.report.log;
 
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -6,12 +6,12 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 
 /** The moment something is written down. */
-final class Now {
+public final class Now {
 
     private Now() {}
 
     /** Now, ISO 8601 with offset, to the millisecond. */
-    static String text() {
+    public static String text() {
         return OffsetDateTime.now(ZoneId.systemDefault())
                 .truncatedTo(ChronoUnit.MILLIS)
                 .format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);

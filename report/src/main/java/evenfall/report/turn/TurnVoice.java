@@ -1,4 +1,4 @@
-package evenfall.report.command;
+package evenfall.report.turn;
 
 import evenfall.fusion.analysis.OpeningState;
 import evenfall.ingest.place.Place;
@@ -11,6 +11,8 @@ import evenfall.report.coaching.Utterance;
 import evenfall.report.live.LiveLandings;
 import evenfall.report.live.LiveLandings.News;
 import evenfall.report.speech.Speech;
+import evenfall.report.turn.Onlooker.Topic;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -19,59 +21,68 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** Says, through one session, what the coach and the athlete should hear: on standard error, and aloud where that is wished. */
-final class SessionVoice {
+/** Says, through one turn, what the coach and the athlete should hear: to whoever looks on, and aloud where that is wished. */
+public final class TurnVoice {
 
-    private final Console console;
+    private static final Words WORDS = Words.beside(TurnVoice.class);
+
+    private final Onlooker onlooker;
     private final Speech speech;
     private final Talk talk;
     private final RoutineGuide routine = new RoutineGuide();
     private final PlaceGuide places = new PlaceGuide();
     private final Set<Integer> askedFor = new HashSet<>();
     private boolean remarkSpoken;
+    private boolean leads = true;
     private volatile boolean landed;
 
-    SessionVoice(Console console, Speech speech, Talk talk) {
-        this.console = console;
+    TurnVoice(Onlooker onlooker, Speech speech, Talk talk) {
+        this.onlooker = onlooker;
         this.speech = speech;
         this.talk = talk;
     }
 
     /** Whether somebody has begun to land, so that nothing may be spoken out of turn. */
-    boolean landed() {
+    public boolean landed() {
         return landed;
     }
 
     /** When the athlete hears something. */
-    TalkChoice choice() {
+    public TalkChoice choice() {
         return talk.choice();
     }
 
-    void choose(TalkChoice choice) {
-        talk.choose(choice);
-        console.say(
-                switch (choice) {
-                    case EVERY -> "The athlete hears every landing that was not as usual.";
-                    case THIRD -> "The athlete hears every third landing.";
-                    case END -> "The athlete hears a summary at the end.";
-                    case NONE -> "The athlete hears nothing.";
-                });
+    /** Whether the talk is silent, since somebody fell. */
+    public boolean paused() {
+        return talk.paused();
     }
 
-    void goOn() {
-        console.say(talk.paused() ? "The talk goes on." : "There was nothing to go on from.");
+    /** Whether the opening routine is led through; else that waits. */
+    public void lead(boolean now) {
+        leads = now;
+    }
+
+    /** Changes when the athlete hears something. */
+    public void choose(TalkChoice choice) {
+        talk.choose(choice);
+        tell(WORDS.say("talk." + choice.code()));
+    }
+
+    /** The coach says that all is well after a fall. */
+    public void goOn() {
+        tell(WORDS.say(talk.paused() ? "go.on" : "go.on.nothing"));
         talk.goOn();
     }
 
     /** The coach says where a sensor is worn that does not know it. */
-    void worn(int sensor, Place place, WireRecorder recorder) throws IOException {
+    public void worn(int sensor, Place place, WireRecorder recorder) throws IOException {
         String number = String.format(Locale.ROOT, "%04X", sensor);
         if (!askedFor.contains(sensor)) {
-            console.say("There is no sensor " + number + " that does not know where it is worn.");
+            tell(WORDS.say("worn.unknown", number));
             return;
         }
         recorder.place(sensor, place);
-        console.say("Sensor " + number + " is worn at the " + (place == Place.PELVIS ? "pelvis." : "upper back."));
+        tell(WORDS.say("worn." + place.code(), number));
     }
 
     /** Asks where sensors are worn that do not say so. */
@@ -85,7 +96,7 @@ final class SessionVoice {
             }
         }
         PlaceGuide.Step step = places.look(nowS, unplaced, taken, recorder.tapped());
-        step.said().forEach(this::utter);
+        step.said().forEach(said -> utter(Topic.PLACE, said));
         for (Map.Entry<Integer, Place> worn : step.places().entrySet()) {
             recorder.place(worn.getKey(), worn.getValue());
         }
@@ -99,7 +110,7 @@ final class SessionVoice {
     void hear(News news, LiveLandings live, double nowS) {
         landed |= !news.landings().isEmpty();
         talk.hear(news, nowS, live.goesOn()).forEach(said -> {
-            utter(said);
+            utter(Topic.LANDING, said);
             remarkSpoken = said.spoken() && !said.urgent();
         });
         OpeningState opening = live.opening();
@@ -107,19 +118,23 @@ final class SessionVoice {
             remarkSpoken = false;
             speech.hush();
         }
-        if (!routine.isOver() && nowS > 0) {
-            routine.look(opening, nowS).ifPresent(this::utter);
+        if (leads && !routine.isOver() && nowS > 0) {
+            routine.look(opening, nowS).ifPresent(said -> utter(Topic.ROUTINE, said));
         }
     }
 
     /** At the end only falls still matter. */
     void end(News news, double nowS) {
-        talk.hear(new News(List.of(), news.falls()), nowS, true).forEach(this::utter);
+        talk.hear(new News(List.of(), news.falls()), nowS, true).forEach(said -> utter(Topic.LANDING, said));
     }
 
-    private void utter(Utterance said) {
+    private void tell(String sentence) {
+        onlooker.told(Topic.RECORDING, sentence);
+    }
+
+    private void utter(Topic topic, Utterance said) {
         if (said.written()) {
-            console.say(said.text());
+            onlooker.told(topic, said.text());
         }
         if (said.urgent()) {
             speech.sayAtOnce(said.text());
