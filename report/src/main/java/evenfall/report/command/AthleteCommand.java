@@ -4,6 +4,8 @@ import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.AthleteRemoval;
 import evenfall.report.log.Now;
+import evenfall.report.log.TrainingLog;
+import evenfall.report.table.LogText;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.Year;
@@ -18,7 +20,7 @@ import picocli.CommandLine.Option;
 /** Says who an athlete is, or takes the athlete out of the log. */
 @Command(
         name = "athlete",
-        description = "Who an athlete is: notes what is given, and prints what is known.",
+        description = "Who an athlete is: notes what is given, and prints what is known. Without --athlete lists all.",
         footer = {"", "An empty text takes an earlier one back. Earlier entries stay in the log."})
 final class AthleteCommand implements Task {
 
@@ -27,7 +29,13 @@ final class AthleteCommand implements Task {
     private final Console console;
 
     @Mixin
-    private LogOptions log;
+    private LogFolderOption log;
+
+    @Option(
+            names = "--athlete",
+            paramLabel = "ID",
+            description = "The athlete's name in the log; without it all athletes are listed.")
+    private @Nullable String id;
 
     @Option(names = "--name", paramLabel = "TEXT", description = "What people call the athlete.")
     private @Nullable String name;
@@ -65,20 +73,33 @@ final class AthleteCommand implements Task {
     public int perform() throws IOException {
         AthleteEntry given = new AthleteEntry(
                 Now.text(), name, born, consent == null ? null : consent.toString(), guardian, clinicianLimit);
+        if (id == null) {
+            return list(given);
+        }
         if (delete) {
-            return remove(log.find(), given);
+            return remove(log.athlete(id), given);
         }
         if (born != null
                 && (born < EARLIEST_BIRTH
                         || born > Year.now(ZoneId.systemDefault()).getValue())) {
             throw new UsageException("--born " + born + " is no year of birth; give it with four digits.");
         }
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.athlete(id);
+        athlete.create();
         if (saysSomething(given)) {
             athlete.locked(console::say, () -> athlete.who().add(merged(athlete.lastWho(console::say), given)));
         }
         Optional<AthleteEntry> who = athlete.lastWho(console::say);
         print(describe(athlete, who.orElse(new AthleteEntry("", null, null, null, null, null))));
+        return CommandRunner.DONE;
+    }
+
+    private int list(AthleteEntry given) throws IOException {
+        if (delete || saysSomething(given)) {
+            throw new UsageException("Say who is meant: add --athlete ID.");
+        }
+        TrainingLog all = log.open();
+        ResultFile.at(console, null, List.of()).write(out -> LogText.athletes(all, console::say, out));
         return CommandRunner.DONE;
     }
 

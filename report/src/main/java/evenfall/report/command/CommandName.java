@@ -19,6 +19,7 @@ enum CommandName {
     BLOCK,
     ATHLETE,
     SETTINGS,
+    EXPORT,
     DEMO;
 
     String code() {
@@ -40,6 +41,7 @@ enum CommandName {
             case BLOCK -> new BlockCommand(console);
             case ATHLETE -> new AthleteCommand(console);
             case SETTINGS -> new SettingsCommand(console);
+            case EXPORT -> new ExportCommand(console);
             case DEMO -> new DemoCommand(console);
         };
     }

@@ -18,29 +18,54 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** Puts recorded files into the log. */
+/** Puts recorded files, or an athlete that was exported, into the log. */
 @Command(
         name = "import",
-        description =
-                "Copies recorded files into the log, unchanged, analyses them, and stores the results beside them.")
+        description = {
+            "Copies recorded files into the log, unchanged, analyses them, and stores the results beside them;"
+                    + " or takes in an athlete from a file that 'export' made."
+        },
+        customSynopsis = {
+            "evenfall import --log DIR --athlete ID --date YYYY-MM-DD[-N] --pelvis FILE [--upper-back FILE]",
+            "                [--layout FILE] [--notes FILE]",
+            "evenfall import --log DIR [--athlete ID] FILE.zip"
+        })
 final class ImportCommand implements Task {
 
     private final Console console;
 
     @Mixin
-    private LogOptions log;
+    private LogFolderOption log;
+
+    @Option(
+            names = "--athlete",
+            paramLabel = "ID",
+            description = "The athlete's name in the log; for an exported athlete only if it shall be another one.")
+    private @Nullable String athlete;
 
     @Option(
             names = "--date",
-            required = true,
             paramLabel = "YYYY-MM-DD[-N]",
             converter = DateOption.OfSession.class,
             description = "The day; -2 and so on for further sessions of that day.")
-    private SessionDate date;
+    private @Nullable SessionDate date;
 
-    @Mixin
-    private RecordingOptions recording;
+    @Option(names = "--pelvis", paramLabel = "FILE", description = "Table of the pelvis sensor.")
+    private @Nullable Path pelvis;
+
+    @Option(
+            names = "--upper-back",
+            paramLabel = "FILE",
+            description = "Table of the upper-back sensor; without it nothing is said of the trunk.")
+    private @Nullable Path upperBack;
+
+    @Option(
+            names = "--layout",
+            paramLabel = "FILE",
+            description = "How the tables are laid out, where their header does not say.")
+    private @Nullable Path layout;
 
     @Option(
             names = "--notes",
@@ -48,44 +73,76 @@ final class ImportCommand implements Task {
             description = "Table landing,side,height_m,surface,shoes,leave_out,remark of what is known of landings.")
     private @Nullable Path notes;
 
+    @Parameters(arity = "0..1", paramLabel = "FILE.zip", description = "An athlete, as 'export' wrote it.")
+    private @Nullable Path archive;
+
     ImportCommand(Console console) {
         this.console = console;
     }
 
     @Override
     public int perform() throws IOException {
-        RecordingInput input = recording.files();
-        List<RangeNote> ranges = notes == null ? List.of() : NotesTable.read(notes.toString(), TextFile.read(notes));
-        AthleteFolder athlete = log.open();
-        Session session = athlete.locked(console::say, () -> store(athlete, input, ranges));
-        Consent.remind(athlete, console::say);
-        long landings = session.landings().stream()
-                .filter(event -> event.landing().kind() == EventKind.LANDING)
-                .count();
-        Path place = athlete.session(date).folder();
-        ResultFile.at(console, null, List.of())
-                .write(out -> out.append(landings + (landings == 1 ? " landing of " : " landings of ") + athlete.id()
-                        + " on " + date + " stored in " + place + ".\n"));
+        if (archive != null) {
+            if (date != null || pelvis != null || upperBack != null || layout != null || notes != null) {
+                throw new UsageException("An exported athlete is imported whole: leave out all but --log and --athlete.");
+            }
+            AthleteFolder imported = Archives.read(console, log.open(), archive, athlete);
+            print("All of " + imported.id() + ", " + Archives.sessions(imported) + ", is now in " + imported.folder()
+                    + ".\n");
+            return CommandRunner.DONE;
+        }
+        importRecording(required("--athlete=ID", athlete), required("--date=YYYY-MM-DD[-N]", date), pelvis());
         return CommandRunner.DONE;
     }
 
-    private Session store(AthleteFolder athlete, RecordingInput input, List<RangeNote> ranges) throws IOException {
-        if (athlete.session(date).exists()) {
-            throw new UsageException("The log holds a session " + date + " of " + athlete.id()
-                    + " already, and nothing is overwritten; give this one --date " + free(athlete) + ".");
+    private void importRecording(String id, SessionDate day, Path table) throws IOException {
+        RecordingInput input = new RecordingInput(table, upperBack, layout);
+        List<RangeNote> ranges = notes == null ? List.of() : NotesTable.read(notes.toString(), TextFile.read(notes));
+        AthleteFolder folder = log.athlete(id);
+        folder.create();
+        Session session = folder.locked(console::say, () -> store(folder, day, input, ranges));
+        Consent.remind(folder, console::say);
+        long landings = session.landings().stream()
+                .filter(event -> event.landing().kind() == EventKind.LANDING)
+                .count();
+        print(landings + (landings == 1 ? " landing of " : " landings of ") + folder.id() + " on " + day
+                + " stored in " + folder.session(day).folder() + ".\n");
+    }
+
+    private Path pelvis() {
+        return required("--pelvis=FILE", pelvis);
+    }
+
+    private static <T> T required(String option, @Nullable T value) {
+        if (value == null) {
+            throw new UsageException("evenfall import: missing required option: '" + option
+                    + "'; 'evenfall import --help' tells what it takes.");
+        }
+        return value;
+    }
+
+    private Session store(AthleteFolder folder, SessionDate day, RecordingInput input, List<RangeNote> ranges)
+            throws IOException {
+        if (folder.session(day).exists()) {
+            throw new UsageException("The log holds a session " + day + " of " + folder.id()
+                    + " already, and nothing is overwritten; give this one --date " + free(folder, day) + ".");
         }
         String now = Now.text();
         if (!ranges.isEmpty()) {
-            athlete.notes(date).add(new NoteEntry(now, String.valueOf(notes), ranges));
+            folder.notes(day).add(new NoteEntry(now, String.valueOf(notes), ranges));
         }
-        return new LoggedSessions(athlete, console.progress(), console::say).store(date, input, now);
+        return new LoggedSessions(folder, console.progress(), console::say).store(day, input, now);
     }
 
-    private SessionDate free(AthleteFolder athlete) {
-        SessionDate candidate = date.next();
-        while (athlete.session(candidate).exists()) {
+    private static SessionDate free(AthleteFolder folder, SessionDate taken) {
+        SessionDate candidate = taken.next();
+        while (folder.session(candidate).exists()) {
             candidate = candidate.next();
         }
         return candidate;
+    }
+
+    private void print(String text) throws IOException {
+        ResultFile.at(console, null, List.of()).write(out -> out.append(text));
     }
 }

@@ -9,6 +9,7 @@ import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,10 +42,15 @@ final class NoteCommand implements Task {
 
     @Option(
             names = "--landing",
-            required = true,
             paramLabel = "N[-M]",
             description = "The landing's number in the session, or a range.")
-    private String landing;
+    private @Nullable String landing;
+
+    @Option(
+            names = "--notes",
+            paramLabel = "FILE",
+            description = "Instead of one landing, a table landing,side,height_m,surface,shoes,leave_out,remark.")
+    private @Nullable Path table;
 
     @Option(
             names = "--side",
@@ -78,6 +84,15 @@ final class NoteCommand implements Task {
     @Override
     public int perform() throws IOException {
         LandingNote note = new LandingNote(side, height, surface, shoes, leaveOut, remark);
+        if (table != null) {
+            if (landing != null || !note.equals(LandingNote.NONE)) {
+                throw new UsageException("--notes stands alone with --log, --athlete and --date.");
+            }
+            return add(String.valueOf(table), NotesTable.read(table.toString(), TextFile.read(table)));
+        }
+        if (landing == null) {
+            throw new UsageException("Say which landing is meant: add --landing N or N-M, or --notes FILE.");
+        }
         if (note.equals(LandingNote.NONE)) {
             throw new UsageException("Nothing to note: give at least one of --side, --height, --surface, --shoes,"
                     + " --leave-out and --remark.");
@@ -86,14 +101,20 @@ final class NoteCommand implements Task {
             throw new UsageException(
                     "--height " + height + " is no drop height; give metres from 0 to 10, such as 0.6.");
         }
-        RangeNote range = range(note);
+        return add("command", List.of(range(landing, note)));
+    }
+
+    private int add(String source, List<RangeNote> ranges) throws IOException {
+        if (ranges.isEmpty()) {
+            throw new UsageException(source + " has no row below its header; nothing was noted.");
+        }
         AthleteFolder athlete = log.open();
-        NoteEntry entry = new NoteEntry(Now.text(), "command", List.of(range));
+        NoteEntry entry = new NoteEntry(Now.text(), source, ranges);
         athlete.locked(console::say, () -> athlete.notes(date).add(entry));
         return CommandRunner.DONE;
     }
 
-    private RangeNote range(LandingNote note) {
+    private static RangeNote range(String landing, LandingNote note) {
         Matcher matcher = RANGE.matcher(landing);
         if (matcher.matches()) {
             int first = Integer.parseInt(matcher.group(1));

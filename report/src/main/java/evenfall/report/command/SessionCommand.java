@@ -1,10 +1,12 @@
 package evenfall.report.command;
 
 import evenfall.report.captions.Captions;
+import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.motionbids.MotionFolder;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.session.Session;
+import evenfall.report.table.LogText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
@@ -28,11 +30,10 @@ final class SessionCommand implements Task {
 
     @Option(
             names = "--date",
-            required = true,
             paramLabel = "YYYY-MM-DD[-N]",
             converter = DateOption.OfSession.class,
-            description = "The session.")
-    private SessionDate date;
+            description = "The session; without it all sessions are listed.")
+    private @Nullable SessionDate date;
 
     @Option(
             names = "--format",
@@ -57,8 +58,12 @@ final class SessionCommand implements Task {
     @Override
     public int perform() throws IOException {
         OutputFormat written = format.among(WRITTEN);
+        SessionDate day = date;
+        if (day == null) {
+            return list(written);
+        }
         if (written == OutputFormat.MOTION_BIDS) {
-            return writeFolder();
+            return writeFolder(day);
         }
         if (!Double.isFinite(filmStartsS)) {
             throw new UsageException("--film-starts takes a number of seconds.");
@@ -66,7 +71,7 @@ final class SessionCommand implements Task {
         ResultFile result = ResultFile.at(console, out, List.of());
         LoggedSessions sessions = sessions();
         // Only the page draws signals; the others do with stored results.
-        Session session = written == OutputFormat.HTML ? sessions.withTraces(date) : sessions.summary(date);
+        Session session = written == OutputFormat.HTML ? sessions.withTraces(day) : sessions.summary(day);
         result.write(text -> {
             if (written == OutputFormat.VTT) {
                 Captions.write(session, filmStartsS, text);
@@ -77,12 +82,22 @@ final class SessionCommand implements Task {
         return CommandRunner.DONE;
     }
 
-    private int writeFolder() throws IOException {
+    private int list(OutputFormat written) throws IOException {
+        if (written != OutputFormat.TABLE) {
+            throw new UsageException("Say which session is meant: add --date YYYY-MM-DD; without it and --format all"
+                    + " sessions are listed.");
+        }
+        AthleteFolder athlete = log.open();
+        ResultFile.at(console, out, List.of()).write(text -> LogText.sessions(athlete, console::say, text));
+        return CommandRunner.DONE;
+    }
+
+    private int writeFolder(SessionDate day) throws IOException {
         if (out == null) {
             throw new UsageException("--format motion-bids writes a folder; give --out a new one.");
         }
         LoggedSessions sessions = sessions();
-        MotionFolder.write(sessions.summary(date), sessions.recording(date), out);
+        MotionFolder.write(sessions.summary(day), sessions.recording(day), out);
         return CommandRunner.DONE;
     }
 

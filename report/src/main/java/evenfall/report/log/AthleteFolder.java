@@ -5,6 +5,7 @@ import evenfall.report.setting.SettingList;
 import evenfall.report.setting.Settings;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -20,6 +21,9 @@ import java.util.stream.Stream;
 public final class AthleteFolder {
 
     private static final Duration PATIENCE = Duration.ofSeconds(30);
+    /** Nobody deletes an athlete so many times while one waits. */
+    private static final int MOST_DELETIONS = 20;
+
     private static final String WHO = "athlete";
     private static final String DIARY = "diary";
     private static final String NOTES = "notes";
@@ -67,12 +71,27 @@ public final class AthleteFolder {
      * @return what the work returns
      */
     public <T> T locked(Consumer<String> tell, Work<T> work) throws IOException {
-        create();
-        LogLock lock = LogLock.take(folder, PATIENCE, tell);
-        try {
+        try (LogLock lock = lock(tell)) {
             return work.perform();
-        } finally {
-            lock.close();
+        }
+    }
+
+    /** Takes the lock; where another program deleted the athlete meanwhile, of folders made anew. */
+    private LogLock lock(Consumer<String> tell) throws IOException {
+        for (int times = 1; ; times++) {
+            create();
+            try {
+                LogLock lock = LogLock.take(folder, PATIENCE, tell);
+                if (lock.guards(folder)) {
+                    FolderRemoval.ofHalves(folder.resolve(SESSIONS));
+                    return lock;
+                }
+                lock.close();
+            } catch (NoSuchFileException e) {
+                if (times == MOST_DELETIONS) {
+                    throw e;
+                }
+            }
         }
     }
 
@@ -92,15 +111,21 @@ public final class AthleteFolder {
         return new Entries<>(folder.resolve(DIARY).resolve(day.toString()), DiaryEntry.class);
     }
 
-    /** The whole diary, by day. */
+    /** What holds of the whole diary, by day: entries that a later one corrects are left out. */
     public SortedMap<LocalDate, List<DiaryEntry>> diary(Consumer<String> damaged) throws IOException {
         SortedMap<LocalDate, List<DiaryEntry>> diary = new TreeMap<>();
-        for (SessionDate date : dates(folder.resolve(DIARY))) {
-            if (date.number() == 0) {
-                diary.put(date.day(), diary(date.day()).all(damaged));
-            }
+        for (LocalDate day : diaryDays()) {
+            diary.put(day, DiaryEntry.inForce(diary(day).numbered(damaged)));
         }
         return diary;
+    }
+
+    /** The days that have an entry in the diary, in order. */
+    public List<LocalDate> diaryDays() throws IOException {
+        return dates(folder.resolve(DIARY)).stream()
+                .filter(date -> date.number() == 0)
+                .map(SessionDate::day)
+                .toList();
     }
 
     /** The notes of one session, which need not be there yet. */

@@ -1,9 +1,13 @@
 package evenfall.report.log;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param results countable results, name to value with unit, such as {@code 12 reps}
  * @param cue the cue or drill in force, or null
  * @param note anything else, or null
+ * @param corrects number of the entry of the same day that this one stands instead of, or null; both are kept
  */
 public record DiaryEntry(
         String writtenAt,
@@ -28,7 +33,10 @@ public record DiaryEntry(
         @Nullable Double minutes,
         Map<String, String> results,
         @Nullable String cue,
-        @Nullable String note) {
+        @Nullable String note,
+        @Nullable Integer corrects) {
+
+    private static final int WORST = 10;
 
     /** The warning signs there are. */
     public static final List<String> SIGNS = List.of("swelling", "giving-way", "locking", "numbness", "head-impact");
@@ -38,6 +46,50 @@ public record DiaryEntry(
         pain = inOrder(pain);
         signs = List.copyOf(signs);
         results = inOrder(results);
+        requireSizes(soreness);
+        requireSizes(pain);
+        if (effort != null && !(effort >= 0 && effort <= WORST)) {
+            throw new IllegalArgumentException("effort " + effort + " is not from 0 to 10");
+        }
+    }
+
+    /** An entry that corrects none. */
+    public DiaryEntry(
+            String writtenAt,
+            Map<String, Integer> soreness,
+            Map<String, Integer> pain,
+            List<String> signs,
+            @Nullable Double effort,
+            @Nullable Double minutes,
+            Map<String, String> results,
+            @Nullable String cue,
+            @Nullable String note) {
+        this(writtenAt, soreness, pain, signs, effort, minutes, results, cue, note, null);
+    }
+
+    /** What holds of a day's entries: those that no later one corrects, in order. */
+    public static List<DiaryEntry> inForce(SortedMap<Integer, DiaryEntry> numbered) {
+        Set<Integer> corrected = new HashSet<>();
+        numbered.forEach((number, entry) -> {
+            if (entry.corrects() != null && entry.corrects() < number) {
+                corrected.add(entry.corrects());
+            }
+        });
+        List<DiaryEntry> holding = new ArrayList<>();
+        numbered.forEach((number, entry) -> {
+            if (!corrected.contains(number)) {
+                holding.add(entry);
+            }
+        });
+        return List.copyOf(holding);
+    }
+
+    private static void requireSizes(Map<String, Integer> regions) {
+        regions.forEach((region, size) -> {
+            if (size == null || size < 0 || size > WORST) {
+                throw new IllegalArgumentException(region + " " + size + " is not from 0 to 10");
+            }
+        });
     }
 
     /** Whether it ends the drops of its day: any pain, or a warning sign. */

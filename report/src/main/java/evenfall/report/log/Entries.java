@@ -3,9 +3,10 @@ package evenfall.report.log;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,7 +19,7 @@ import java.util.stream.Stream;
  */
 public final class Entries<T> {
 
-    private static final Pattern NAME = Pattern.compile("\\d{4,}\\.json");
+    private static final Pattern NAME = Pattern.compile("\\d{4,9}\\.json");
 
     private final Path folder;
     private final Class<T> type;
@@ -35,6 +36,7 @@ public final class Entries<T> {
      */
     public Path add(T entry) throws IOException {
         OwnerOnly.makeFolders(folder);
+        WholeFile.clearAfterTheDead(folder);
         List<Path> files = files();
         int last = files.isEmpty() ? 0 : number(files.get(files.size() - 1));
         Path file = folder.resolve(String.format(Locale.ROOT, "%04d.json", last + 1));
@@ -48,15 +50,24 @@ public final class Entries<T> {
      * @param damaged told, in a sentence, of each file that had to be passed over
      */
     public List<T> all(Consumer<String> damaged) throws IOException {
-        List<T> entries = new ArrayList<>();
+        return List.copyOf(numbered(damaged).values());
+    }
+
+    /**
+     * All entries by their number, in order.
+     *
+     * @param damaged told, in a sentence, of each file that had to be passed over
+     */
+    public SortedMap<Integer, T> numbered(Consumer<String> damaged) throws IOException {
+        SortedMap<Integer, T> entries = new TreeMap<>();
         for (Path file : files()) {
             try {
-                entries.add(LogJson.read(file, type));
+                entries.put(number(file), LogJson.read(file, type));
             } catch (DamagedFileException e) {
                 damaged.accept(String.valueOf(e.getMessage()));
             }
         }
-        return List.copyOf(entries);
+        return entries;
     }
 
     private List<Path> files() throws IOException {

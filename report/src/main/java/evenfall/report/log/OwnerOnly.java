@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -25,7 +27,14 @@ final class OwnerOnly {
 
     /** Makes a folder and those above it that are missing. */
     static void makeFolders(Path folder) throws IOException {
+        List<Path> made = new ArrayList<>();
+        for (Path each = folder.toAbsolutePath(); each != null && !Files.exists(each); each = each.getParent()) {
+            made.add(each);
+        }
         Files.createDirectories(folder, attributes(folder, FOLDER));
+        for (Path each : made) {
+            WholeFile.syncFolder(each.getParent());
+        }
     }
 
     /** Opens a file for writing; a new one is its owner's alone. */

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** One session of a log: the manifest, the raw files, and the results, which can be thrown away and made again. */
@@ -51,6 +53,18 @@ public final class SessionFolder {
         return folder.resolve(RAW).resolve(name);
     }
 
+    /** Names of raw files that are not, byte for byte, what the manifest says was stored. */
+    public List<String> changedRawFiles(Manifest manifest) throws IOException {
+        List<String> changed = new ArrayList<>();
+        for (RawFile file : manifest.files()) {
+            Path raw = raw(file.name());
+            if (Files.isRegularFile(raw) && !Checksum.of(raw).equals(file.sha256())) {
+                changed.add(file.name());
+            }
+        }
+        return changed;
+    }
+
     /** A stored result, with a mark for each byte that is no text; empty where it was never made or has been thrown away. */
     public Optional<String> result(String name) throws IOException {
         Path file = folder.resolve(RESULTS).resolve(name);
@@ -62,6 +76,7 @@ public final class SessionFolder {
     /** Stores a result, replacing an earlier one. */
     public void storeResult(String name, String text) throws IOException {
         OwnerOnly.makeFolders(folder.resolve(RESULTS));
+        WholeFile.clearAfterTheDead(folder.resolve(RESULTS));
         WholeFile.writePrivate(folder.resolve(RESULTS).resolve(name), text);
     }
 }

@@ -1,17 +1,12 @@
 package evenfall.report.log;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.security.DigestOutputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -79,22 +74,12 @@ public final class SessionStore {
         Matcher extension = EXTENSION.matcher(original);
         String name = role + (extension.find() ? extension.group() : "");
         Path to = folder.resolve(name);
-        MessageDigest digest = sha256();
-        try (InputStream in = Files.newInputStream(from);
-                OutputStream out = new DigestOutputStream(
-                        OwnerOnly.open(to, EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)),
-                        digest)) {
-            in.transferTo(out);
+        String checksum;
+        try (OutputStream out =
+                OwnerOnly.open(to, EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
+            checksum = Checksum.copy(from, out);
         }
         WholeFile.sync(to);
-        return new RawFile(role, name, original, Files.size(to), HexFormat.of().formatHex(digest.digest()));
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        return new RawFile(role, name, original, Files.size(to), checksum);
     }
 }

@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.OpenOption;
@@ -14,6 +15,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a file whole or not at all: into a temporary file beside it, synced, then renamed. */
@@ -21,6 +24,9 @@ public final class WholeFile {
 
     /** Marks files that a killed program may leave behind; nobody reads them. */
     public static final String TEMPORARY = ".part";
+
+    /** The process that wrote a temporary file. */
+    private static final Pattern WRITER = Pattern.compile("\\.(\\d{1,18})-\\d+" + Pattern.quote(TEMPORARY) + "$");
 
     private static final Set<StandardOpenOption> OPTIONS =
             EnumSet.of(StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
@@ -44,6 +50,11 @@ public final class WholeFile {
     /** Writes a file of the log, readable by its owner only. */
     static void writePrivate(Path target, String text) throws IOException {
         write(target, out -> out.write(text.getBytes(StandardCharsets.UTF_8)), true);
+    }
+
+    /** Writes a file that its owner only may read. */
+    static void writePrivate(Path target, Body body) throws IOException {
+        write(target, body, true);
     }
 
     private static void write(Path target, Body body, boolean ownerOnly) throws IOException {
@@ -87,6 +98,19 @@ public final class WholeFile {
                 new FileSystemException(target.toString(), null, reason == null ? "no file can be made there" : reason);
         told.initCause(e);
         return told;
+    }
+
+    /** Clears away what programs left here that were killed while they wrote. */
+    static void clearAfterTheDead(Path folder) throws IOException {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, ".*" + TEMPORARY)) {
+            for (Path file : left) {
+                Matcher writer = WRITER.matcher(String.valueOf(file.getFileName()));
+                if (writer.find()
+                        && ProcessHandle.of(Long.parseLong(writer.group(1))).isEmpty()) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        }
     }
 
     /** Waits until a file's bytes are on disk. */

@@ -51,6 +51,9 @@ public final class LoggedBlock {
             } catch (DamagedFileException | UnusableInputException e) {
                 tell.accept(String.valueOf(e.getMessage()));
                 continue;
+            } catch (IOException e) {
+                tell.accept("The session " + date + " cannot be read (" + e.getMessage() + "); the others are shown.");
+                continue;
             }
             // The diary knows days, not sessions: what a day cost stands with its first session.
             if (!date.day().equals(day)) {

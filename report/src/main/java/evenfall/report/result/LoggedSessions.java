@@ -149,6 +149,10 @@ public final class LoggedSessions {
             return madeLive(folder, manifest);
         }
         RecordingInput input = tables(folder, manifest);
+        for (String name : folder.changedRawFiles(manifest)) {
+            tell.accept("The raw file " + name + " of " + folder.date() + " is not what was stored (its checksum is"
+                    + " another); restore it from a copy.");
+        }
         RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
         keep(folder, manifest, analysis);
         return analysis;
