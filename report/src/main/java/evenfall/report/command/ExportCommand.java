@@ -12,7 +12,8 @@ import picocli.CommandLine.Option;
 /** Writes everything of one athlete into one file. */
 @Command(
         name = "export",
-        description = "Everything of one athlete in one zip file: to keep a copy, or to 'import' it on another machine.",
+        description =
+                "Everything of one athlete in one zip file: to keep a copy, or to 'import' it on another machine.",
         footer = {"", "The file holds health data: it is made readable by its owner only. Keep it so."})
 final class ExportCommand implements Task {
 
@@ -42,7 +43,8 @@ final class ExportCommand implements Task {
         int files = AthleteArchive.write(athlete, out, console::say);
         ResultFile.at(console, null, List.of())
                 .write(text -> text.append("All of " + athlete.id() + ", " + Archives.sessions(athlete) + " and "
-                        + files + " files, is in " + out + ". It holds health data: keep it where only you can read it.\n"));
+                        + files + " files, is in " + out
+                        + ". It holds health data: keep it where only you can read it.\n"));
         return CommandRunner.DONE;
     }
 }

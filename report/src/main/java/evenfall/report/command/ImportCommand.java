@@ -84,7 +84,8 @@ final class ImportCommand implements Task {
     public int perform() throws IOException {
         if (archive != null) {
             if (date != null || pelvis != null || upperBack != null || layout != null || notes != null) {
-                throw new UsageException("An exported athlete is imported whole: leave out all but --log and --athlete.");
+                throw new UsageException(
+                        "An exported athlete is imported whole: leave out all but --log and --athlete.");
             }
             AthleteFolder imported = Archives.read(console, log.open(), archive, athlete);
             print("All of " + imported.id() + ", " + Archives.sessions(imported) + ", is now in " + imported.folder()
@@ -105,8 +106,8 @@ final class ImportCommand implements Task {
         long landings = session.landings().stream()
                 .filter(event -> event.landing().kind() == EventKind.LANDING)
                 .count();
-        print(landings + (landings == 1 ? " landing of " : " landings of ") + folder.id() + " on " + day
-                + " stored in " + folder.session(day).folder() + ".\n");
+        print(landings + (landings == 1 ? " landing of " : " landings of ") + folder.id() + " on " + day + " stored in "
+                + folder.session(day).folder() + ".\n");
     }
 
     private Path pelvis() {

@@ -40,10 +40,7 @@ final class NoteCommand implements Task {
             description = "The session.")
     private SessionDate date;
 
-    @Option(
-            names = "--landing",
-            paramLabel = "N[-M]",
-            description = "The landing's number in the session, or a range.")
+    @Option(names = "--landing", paramLabel = "N[-M]", description = "The landing's number in the session, or a range.")
     private @Nullable String landing;
 
     @Option(

@@ -54,9 +54,7 @@ record ArchiveEntries(String athlete, Map<String, Listed> files) {
                         + "'); give a file that 'evenfall export' made.");
             }
             athlete = parts.get(0);
-            files.put(
-                    entry.getName(),
-                    new Listed(String.join("/", parts.subList(1, parts.size())), entry.getCrc()));
+            files.put(entry.getName(), new Listed(String.join("/", parts.subList(1, parts.size())), entry.getCrc()));
         }
         if (athlete == null) {
             throw new UnusableInputException(
@@ -82,7 +80,8 @@ record ArchiveEntries(String athlete, Map<String, Listed> files) {
     private static boolean isPlain(String name) {
         return !name.isEmpty()
                 && !name.startsWith(".")
-                && name.chars().noneMatch(c -> c < ' ' || c == '\\' || c == ':' || c == '*' || c == '?' || c == '"'
-                        || c == '<' || c == '>' || c == '|');
+                && name.chars()
+                        .noneMatch(c -> c < ' ' || c == '\\' || c == ':' || c == '*' || c == '?' || c == '"' || c == '<'
+                                || c == '>' || c == '|');
     }
 }

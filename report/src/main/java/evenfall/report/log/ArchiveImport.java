@@ -101,7 +101,11 @@ public final class ArchiveImport {
     }
 
     static UnusableInputException damaged(Path file, String why, @Nullable Throwable cause) {
-        return new UnusableInputException(
-                file + " is no whole archive (" + why + "); export it again or copy it once more.", cause);
+        UnusableInputException damaged = new UnusableInputException(
+                file + " is no whole archive (" + why + "); export it again or copy it once more.");
+        if (cause != null) {
+            damaged.initCause(cause);
+        }
+        return damaged;
     }
 }

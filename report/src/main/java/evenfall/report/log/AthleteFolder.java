@@ -71,8 +71,11 @@ public final class AthleteFolder {
      * @return what the work returns
      */
     public <T> T locked(Consumer<String> tell, Work<T> work) throws IOException {
-        try (LogLock lock = lock(tell)) {
+        LogLock lock = lock(tell);
+        try {
             return work.perform();
+        } finally {
+            lock.close();
         }
     }
 

@@ -64,7 +64,8 @@ final class LogJson {
         } catch (DamagedFileException e) {
             throw e;
         } catch (IOException e) {
-            throw new DamagedFileException(file, "it cannot be read: " + e.getClass().getSimpleName(), e);
+            throw new DamagedFileException(
+                    file, "it cannot be read: " + e.getClass().getSimpleName(), e);
         }
     }
 

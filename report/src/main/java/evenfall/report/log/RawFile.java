@@ -12,7 +12,11 @@ package evenfall.report.log;
 public record RawFile(String role, String name, String original, long bytes, String sha256) {
 
     public RawFile {
-        if (name.isBlank() || name.equals(".") || name.equals("..") || name.indexOf('/') >= 0 || name.indexOf('\\') >= 0) {
+        if (name.isBlank()
+                || name.equals(".")
+                || name.equals("..")
+                || name.indexOf('/') >= 0
+                || name.indexOf('\\') >= 0) {
             throw new IllegalArgumentException("'" + name + "' is no plain name of a file");
         }
     }

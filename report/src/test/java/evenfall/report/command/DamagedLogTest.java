@@ -49,7 +49,10 @@ class DamagedLogTest {
             for (byte[] bytes : ways(whole)) {
                 Files.write(damaged, bytes);
                 String said = everythingElseIsShown();
-                assertThat(said).as(file).contains(damaged.getFileName().toString()).contains("left as it is");
+                assertThat(said)
+                        .as(file)
+                        .contains(damaged.getFileName().toString())
+                        .contains("left as it is");
                 assertThat(damaged).hasBinaryContent(bytes);
                 tried++;
             }
@@ -86,7 +89,8 @@ class DamagedLogTest {
         byte[] rubbish = new byte[512];
         new java.util.SplittableRandom(5).nextBytes(rubbish);
         List<byte[]> ways = new ArrayList<>(List.of(half, rubbish));
-        for (String text : List.of("", "{", "[]", "3", "null", "{\"writtenAt\": [7]}", "\u0000\u0000", "{\"a\":".repeat(3000))) {
+        for (String text :
+                List.of("", "{", "[]", "3", "null", "{\"writtenAt\": [7]}", "\u0000\u0000", "{\"a\":".repeat(3000))) {
             ways.add(text.getBytes(StandardCharsets.UTF_8));
         }
         return ways;

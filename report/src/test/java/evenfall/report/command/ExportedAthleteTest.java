@@ -85,8 +85,10 @@ class ExportedAthleteTest {
                 folder.getFileSystem().supportedFileAttributeViews().contains("posix"),
                 "this file system keeps no owner's permissions");
 
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(zip))).isEqualTo("rw-------");
-        assertThat(run("export", "--log", log, "--athlete", "a", "--out", folder.resolve("two.zip")).out())
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(zip)))
+                .isEqualTo("rw-------");
+        assertThat(run("export", "--log", log, "--athlete", "a", "--out", folder.resolve("two.zip"))
+                        .out())
                 .contains("only you can read");
     }
 
@@ -98,7 +100,8 @@ class ExportedAthleteTest {
         assertThat(Ran.command("export", "--log", log, "--athlete", "a", "--out", log.resolve("a/notes/x.zip"))
                         .status())
                 .isEqualTo(2);
-        assertThat(Ran.command("import", "--log", log, "--date", "2026-03-02", zip).status())
+        assertThat(Ran.command("import", "--log", log, "--date", "2026-03-02", zip)
+                        .status())
                 .isEqualTo(2);
         assertThat(log.resolve("x")).doesNotExist();
     }
@@ -124,7 +127,9 @@ class ExportedAthleteTest {
                 run("athlete", "--log", other, "--athlete", "a", "--delete", "--yes");
             } else {
                 refused++;
-                assertThat(ran.status()).as("seed %d, %d: %s", SEED, i, ran.err()).isEqualTo(3);
+                assertThat(ran.status())
+                        .as("seed %d, %d: %s", SEED, i, ran.err())
+                        .isEqualTo(3);
                 assertThat(ran.err().lines()).hasSize(1);
                 assertThat(Ran.command("athlete", "--log", other).out()).contains("no athlete");
             }

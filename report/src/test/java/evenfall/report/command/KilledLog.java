@@ -80,7 +80,9 @@ final class KilledLog {
             Thread.sleep(5);
         }
         boolean ended = program.waitFor(random.nextInt(latestMs), TimeUnit.MILLISECONDS);
-        assertThat(ended).as("the program ended by itself: " + Files.readString(told)).isFalse();
+        assertThat(ended)
+                .as("the program ended by itself: " + Files.readString(told))
+                .isFalse();
         program.destroyForcibly().waitFor();
         kills++;
         for (String line : Files.readAllLines(told)) {
@@ -120,21 +122,24 @@ final class KilledLog {
                 .flatMap(List::stream)
                 .map(DiaryEntry::note)
                 .toList();
-        List<String> names = athlete.who().all(damaged::add).stream()
-                .map(AthleteEntry::name)
-                .toList();
+        List<String> names =
+                athlete.who().all(damaged::add).stream().map(AthleteEntry::name).toList();
         List<String> remarks = athlete.notes(SessionDate.parse("2026-01-01").orElseThrow()).all(damaged::add).stream()
                 .map(NoteEntry::notes)
                 .flatMap(List::stream)
                 .map(range -> range.note().remark())
                 .toList();
         for (String line : confirmed) {
-            String[] words = line.split(" ");
+            String[] words = line.split(" ", -1);
             switch (words[1]) {
                 case "diary" -> assertThat(diary).as(line).contains(words[2]);
                 case "athlete" -> assertThat(names).as(line).contains(words[2]);
                 case "note" -> assertThat(remarks).as(line).contains(words[2]);
-                case "import" -> assertThat(athlete.sessions()).map(SessionDate::toString).as(line).contains(words[3]);
+                case "import" ->
+                    assertThat(athlete.sessions())
+                            .map(SessionDate::toString)
+                            .as(line)
+                            .contains(words[3]);
                 default -> {
                     // A list of sessions leaves nothing; exports are looked at below.
                 }
@@ -149,7 +154,14 @@ final class KilledLog {
         assertThat(damaged).isEmpty();
         checkExports();
         Ran next = Ran.command(
-                "import", "--log", folder.resolve("log"), "--athlete", "a", "--date", "2020-01-01", "--pelvis",
+                "import",
+                "--log",
+                folder.resolve("log"),
+                "--athlete",
+                "a",
+                "--date",
+                "2020-01-01",
+                "--pelvis",
                 folder.resolve("pelvis.csv"));
         assertThat(next.status()).as(next.err()).isZero();
         try (Stream<Path> left = Files.list(athlete.folder().resolve("sessions"))) {
@@ -161,7 +173,7 @@ final class KilledLog {
     private void checkExports() throws IOException {
         List<String> marks = confirmed.stream()
                 .filter(line -> line.startsWith("0 export "))
-                .map(line -> line.split(" ")[2] + ".zip")
+                .map(line -> line.split(" ", -1)[2] + ".zip")
                 .toList();
         List<Path> files;
         try (Stream<Path> all = Files.list(folder.resolve("exports"))) {
@@ -173,7 +185,8 @@ final class KilledLog {
             try (ZipFile zip = new ZipFile(file.toFile())) {
                 for (ZipEntry entry : Collections.list(zip.entries())) {
                     try (InputStream in = zip.getInputStream(entry)) {
-                        assertThat(in.transferTo(OutputStream.nullOutputStream())).isEqualTo(entry.getSize());
+                        assertThat(in.transferTo(OutputStream.nullOutputStream()))
+                                .isEqualTo(entry.getSize());
                     }
                 }
             }

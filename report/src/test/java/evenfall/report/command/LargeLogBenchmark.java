@@ -22,10 +22,40 @@ final class LargeLogBenchmark {
         Path folder = Files.createDirectories(Path.of(args[0]));
         Path log = folder.resolve("log");
         DemoSession demo = DemoBlock.write(folder.resolve("demo"), 1).sessions().get(8);
-        run("import", "--log", log, "--athlete", "model", "--date", "2020-01-01", "--pelvis", demo.pelvis(),
-                "--upper-back", demo.upperBack(), "--notes", demo.notesFile());
-        run("diary", "--log", log, "--athlete", "model", "--date", "2020-01-01", "--soreness", "right calf=2", "--pain",
-                "left ankle=0", "--effort", "6", "--minutes", "60", "--result", "squats=12 reps", "--cue", "quiet");
+        run(
+                "import",
+                "--log",
+                log,
+                "--athlete",
+                "model",
+                "--date",
+                "2020-01-01",
+                "--pelvis",
+                demo.pelvis(),
+                "--upper-back",
+                demo.upperBack(),
+                "--notes",
+                demo.notesFile());
+        run(
+                "diary",
+                "--log",
+                log,
+                "--athlete",
+                "model",
+                "--date",
+                "2020-01-01",
+                "--soreness",
+                "right calf=2",
+                "--pain",
+                "left ankle=0",
+                "--effort",
+                "6",
+                "--minutes",
+                "60",
+                "--result",
+                "squats=12 reps",
+                "--cue",
+                "quiet");
         Path model = log.resolve("model");
         for (int a = 0; a < Integer.parseInt(args[1]); a++) {
             String id = String.format(Locale.ROOT, "athlete-%02d", a);
@@ -36,10 +66,13 @@ final class LargeLogBenchmark {
                 Files.createDirectories(session.resolve("raw"));
                 Files.createDirectories(session.resolve("results"));
                 copy(model.resolve("sessions/2020-01-01/session.json"), session.resolve("session.json"), date);
-                copy(model.resolve("sessions/2020-01-01/results/landings.json"), session.resolve("results/landings.json"),
+                copy(
+                        model.resolve("sessions/2020-01-01/results/landings.json"),
+                        session.resolve("results/landings.json"),
                         date);
                 for (String kind : new String[] {"diary", "notes"}) {
-                    Path to = Files.createDirectories(log.resolve(id).resolve(kind).resolve(date));
+                    Path to = Files.createDirectories(
+                            log.resolve(id).resolve(kind).resolve(date));
                     copy(model.resolve(kind + "/2020-01-01/0001.json"), to.resolve("0001.json"), date);
                 }
             }

@@ -26,8 +26,10 @@ final class LogWorker {
         int day = Integer.parseInt(args[5]);
         for (int i = 0; ; i++) {
             String mark = args[3] + "-" + i;
-            String work = work(random, Path.of(args[2]), mark, FIRST.plusDays(day + i).toString(), args[1]);
-            String[] words = work.replace("LOG", "--log\t" + args[0] + "\t--athlete\ta").split("\t");
+            String work =
+                    work(random, Path.of(args[2]), mark, FIRST.plusDays(day + i).toString(), args[1]);
+            String[] words =
+                    work.replace("LOG", "--log\t" + args[0] + "\t--athlete\ta").split("\t");
             PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
             ByteArrayOutputStream said = new ByteArrayOutputStream();
             int status = Main.run(words, nowhere, new PrintStream(said, true, StandardCharsets.UTF_8));
@@ -40,8 +42,8 @@ final class LogWorker {
         return switch (random.nextInt(7)) {
             case 0, 1 -> "import\tLOG\t--date\t" + date + "\t--pelvis\t" + recording;
             case 2 -> "note\tLOG\t--date\t2026-01-01\t--landing\t1\t--remark\t" + mark;
-            case 3 -> String.format(
-                    Locale.ROOT, "diary\tLOG\t--date\t2026-01-0%d\t--note\t%s", 1 + random.nextInt(9), mark);
+            case 3 ->
+                String.format(Locale.ROOT, "diary\tLOG\t--date\t2026-01-0%d\t--note\t%s", 1 + random.nextInt(9), mark);
             case 4 -> "athlete\tLOG\t--name\t" + mark;
             case 5 -> "session\tLOG";
             default -> "export\tLOG\t--out\t" + exports.resolve(mark + ".zip");
