@@ -42,6 +42,11 @@ public final class Typeface {
         }
     }
 
+    /** The name under which a drawing asks for it. */
+    public String name() {
+        return font.getFontName();
+    }
+
     Font size(float pixels) {
         return font.deriveFont(pixels);
     }
