@@ -4,6 +4,7 @@ import evenfall.fixtures.demo.DemoBlock;
 import evenfall.fixtures.demo.DemoDiaryEntry;
 import evenfall.fixtures.demo.DemoSession;
 import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.Recording;
 import evenfall.report.block.Block;
 import evenfall.report.html.BlockPage;
 import evenfall.report.html.DemoPage;
@@ -27,8 +28,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
@@ -39,11 +50,11 @@ public final class DemoRun {
     private static final String BLOCK_FILE = "block.html";
     private static final String INDEX_FILE = "index.html";
     private static final String RECORDINGS = "recordings";
+    private static final LocalTime AFTERNOON = LocalTime.of(17, 30);
 
     private final Path folder;
     private final Progress progress;
     private final Consumer<String> tell;
-    private final AtomicInteger done = new AtomicInteger();
 
     /**
      * A demo in a folder, made if missing; an earlier demo in it is replaced.
@@ -72,20 +83,23 @@ public final class DemoRun {
             AthleteRemoval.of(athlete).perform(tell);
         }
         String name = demo.athlete().name();
-        try {
-            List<DemoPage.Entry> entries = athlete.locked(tell, () -> fill(athlete, demo));
-            progress.at("drawing the block", 1);
-            Block block = LoggedBlock.of(athlete, new LoggedSessions(athlete, Progress.NONE, tell), null, null, tell);
-            Block named = new Block(name, block.sessions(), block.landings(), block.measures(), block.formHeight());
-            page(BLOCK_FILE, out -> BlockPage.write(named, athlete.diary(tell), out));
-            page(INDEX_FILE, out -> DemoPage.write(name, demo.athlete().place(), BLOCK_FILE, entries, out));
-        } catch (UncheckedIOException e) {
-            throw new IOException(e.getMessage(), e);
-        }
+        List<Session> stored = athlete.locked(tell, () -> fill(athlete, demo));
+        LiveRehearsal live = new LiveRehearsal();
+        // It lasts, but mostly waits: meanwhile the pages are drawn.
+        Future<Session> last = inBackground(() -> live(athlete, live, demo));
+        List<DemoPage.Entry> entries =
+                new ArrayList<>(all(stored, "drawing sessions", session -> page(session.named(name))));
+        progress.at("recording the last session live", 1);
+        entries.add(page(awaited(last).named(name)));
+        progress.at("drawing the block", 1);
+        Block block = LoggedBlock.of(athlete, new LoggedSessions(athlete, Progress.NONE, tell), null, null, tell);
+        Block named = new Block(name, block.sessions(), block.landings(), block.measures(), block.formHeight());
+        page(BLOCK_FILE, out -> BlockPage.write(named, athlete.diary(tell), out));
+        page(INDEX_FILE, out -> DemoPage.write(name, demo.athlete().place(), BLOCK_FILE, entries, live.heard(), out));
         return folder.resolve(INDEX_FILE);
     }
 
-    private List<DemoPage.Entry> fill(AthleteFolder athlete, DemoBlock demo) throws IOException {
+    private List<Session> fill(AthleteFolder athlete, DemoBlock demo) throws IOException {
         athlete.who()
                 .add(new AthleteEntry(
                         at(demo.athlete().consent()),
@@ -97,47 +111,89 @@ public final class DemoRun {
         for (DemoDiaryEntry entry : demo.diary()) {
             athlete.diary(LocalDate.parse(entry.date())).add(diaryEntry(entry));
         }
-        int all = demo.sessions().size();
-        return demo.sessions().parallelStream()
-                .map(session -> {
-                    try {
-                        DemoPage.Entry entry =
-                                session(athlete, session, demo.athlete().name());
-                        told(all);
-                        return entry;
-                    } catch (IOException e) {
-                        throw new UncheckedIOException(e);
-                    }
-                })
-                .toList();
+        List<DemoSession> imported = demo.sessions().subList(0, demo.sessions().size() - 1);
+        return all(imported, "importing sessions", session -> session(athlete, session));
     }
 
-    private DemoPage.Entry session(AthleteFolder athlete, DemoSession demo, String name) throws IOException {
-        SessionDate date = SessionDate.parse(demo.date())
-                .orElseThrow(() -> new IllegalStateException("the demo has a session on " + demo.date()));
+    /** Does something with each, several at once; in their order. */
+    private <A, B> List<B> all(List<A> each, String doing, Step<A, B> step) throws IOException {
+        AtomicInteger done = new AtomicInteger();
+        try {
+            return each.parallelStream()
+                    .map(one -> {
+                        try {
+                            B result = step.perform(one);
+                            told(doing, (double) done.incrementAndGet() / each.size());
+                            return result;
+                        } catch (IOException e) {
+                            throw new UncheckedIOException(e);
+                        }
+                    })
+                    .toList();
+        } catch (UncheckedIOException e) {
+            throw new IOException(e.getMessage(), e);
+        }
+    }
+
+    private synchronized void told(String doing, double share) {
+        progress.at(doing, share);
+    }
+
+    private Session session(AthleteFolder athlete, DemoSession demo) throws IOException {
+        note(athlete, demo);
+        RecordingInput input = new RecordingInput(demo.pelvis(), demo.upperBack(), null);
+        return new LoggedSessions(athlete, Progress.NONE, tell).store(date(demo), input, at(demo.date()));
+    }
+
+    /** The last session is recorded live. */
+    private static Session live(AthleteFolder athlete, LiveRehearsal live, DemoBlock demo) throws IOException {
+        DemoSession last = demo.sessions().get(demo.sessions().size() - 1);
+        note(athlete, last);
+        Clock now = Clock.system(ZoneId.systemDefault());
+        ZonedDateTime then = date(last).day().atTime(AFTERNOON).atZone(ZoneId.systemDefault());
+        Clock clock = Clock.offset(now, Duration.between(now.instant(), then.toInstant()));
+        Recording said = new RecordingInput(last.pelvis(), last.upperBack(), null).read(Progress.NONE);
+        return live.record(athlete, said, clock);
+    }
+
+    private static <T> Future<T> inBackground(Callable<T> work) {
+        FutureTask<T> task = new FutureTask<>(work);
+        Thread thread = new Thread(task, "live");
+        thread.setDaemon(true);
+        thread.start();
+        return task;
+    }
+
+    private static <T> T awaited(Future<T> work) throws IOException {
+        try {
+            return work.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("The demo was interrupted; run it again.", e);
+        } catch (ExecutionException e) {
+            throw new IOException("The live part failed: " + e.getCause(), e);
+        }
+    }
+
+    private static void note(AthleteFolder athlete, DemoSession demo) throws IOException {
         String notes = Files.readString(demo.notesFile());
-        athlete.notes(date)
+        athlete.notes(date(demo))
                 .add(new NoteEntry(
                         at(demo.date()),
                         "notes.csv",
                         NotesTable.read(demo.notesFile().toString(), notes)));
-        RecordingInput input = new RecordingInput(demo.pelvis(), demo.upperBack(), null);
-        Session stored = new LoggedSessions(athlete, Progress.NONE, tell).store(date, input, at(demo.date()));
-        Session session = new Session(
-                name,
-                stored.date(),
-                stored.sources(),
-                stored.analysis(),
-                stored.filter(),
-                stored.landings(),
-                stored.diary());
-        String file = "session-" + demo.date() + ".html";
-        page(file, out -> SessionPage.write(session, out));
-        return new DemoPage.Entry(demo.date(), file, SessionSentence.of(session));
     }
 
-    private synchronized void told(int all) {
-        progress.at("importing and drawing sessions", (double) done.incrementAndGet() / all);
+    private DemoPage.Entry page(Session stored) throws IOException {
+        String date = String.valueOf(stored.date());
+        String file = "session-" + date + ".html";
+        page(file, out -> SessionPage.write(stored, out));
+        return new DemoPage.Entry(date, file, SessionSentence.of(stored));
+    }
+
+    private static SessionDate date(DemoSession demo) {
+        return SessionDate.parse(demo.date())
+                .orElseThrow(() -> new IllegalStateException("the demo has a session on " + demo.date()));
     }
 
     private void page(String file, Page page) throws IOException {
@@ -162,6 +218,12 @@ public final class DemoRun {
     /** The evening of a day of the story. */
     private static String at(String day) {
         return day + "T19:00:00Z";
+    }
+
+    /** Something that is done with one of several. */
+    @FunctionalInterface
+    private interface Step<A, B> {
+        B perform(A one) throws IOException;
     }
 
     /** A page that is written. */

@@ -20,9 +20,11 @@ public final class DemoPage {
      * @param place the invented place
      * @param blockFile file name of the block page
      * @param sessions in order of time
+     * @param heard what was heard while the last session was recorded live, in order
      * @throws IOException if {@code out} fails
      */
-    public static void write(String athlete, String place, String blockFile, List<Entry> sessions, Appendable out)
+    public static void write(
+            String athlete, String place, String blockFile, List<Entry> sessions, List<String> heard, Appendable out)
             throws IOException {
         DemoView view = new DemoView(
                 WORDS.say("title.demo", athlete),
@@ -30,7 +32,8 @@ public final class DemoPage {
                 blockFile,
                 sessions.stream()
                         .map(entry -> new LinkView(entry.file(), entry.date(), entry.sentence()))
-                        .toList());
+                        .toList(),
+                heard);
         out.append(Pages.render("demo.jte", view));
     }
 

@@ -3,7 +3,6 @@ package evenfall.report.paper;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import evenfall.report.chart.Typeface;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
@@ -24,8 +23,7 @@ record DrawingPiece(List<Drawing> drawings) implements Piece {
     @Override
     public float height(Letters letters, float width) {
         float scale = scale(width);
-        return ABOVE
-                + scale * drawings.stream().mapToInt(Drawing::height).max().orElse(0);
+        return ABOVE + scale * drawings.stream().mapToInt(Drawing::height).max().orElse(0);
     }
 
     private float scale(float width) {

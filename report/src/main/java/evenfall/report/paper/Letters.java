@@ -38,7 +38,7 @@ final class Letters {
     List<String> lines(String text, boolean heavy, float size, float width) throws IOException {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : known(text).split(" ")) {
+        for (String word : known(text).split(" ", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (width(longer, heavy, size) <= width) {
                 line.setLength(0);

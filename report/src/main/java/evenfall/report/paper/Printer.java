@@ -34,7 +34,8 @@ final class Printer {
         about.setCreator("Evenfall");
         document.setDocumentInformation(about);
         document.getDocumentCatalog().setLanguage(language);
-        PDViewerPreferences shown = new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
+        PDViewerPreferences shown =
+                new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
         shown.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(shown);
         // Else two runs give other bytes.
@@ -110,12 +111,7 @@ final class Printer {
             float wide = letters.width(number, false, FOOT_SIZE);
             sheet.aside(() -> {
                 sheet.line(
-                        letters.known(title),
-                        MARGIN,
-                        Sheet.HEIGHT - FOOT,
-                        false,
-                        FOOT_SIZE,
-                        TextStyle.QUIET.colour());
+                        letters.known(title), MARGIN, Sheet.HEIGHT - FOOT, false, FOOT_SIZE, TextStyle.QUIET.colour());
                 sheet.line(
                         number,
                         Sheet.WIDTH - MARGIN - wide,

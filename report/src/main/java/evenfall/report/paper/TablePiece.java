@@ -59,7 +59,8 @@ record TablePiece(TableText table) implements Piece {
     private record Row(boolean head, List<Cell> cells) {
 
         float height() {
-            int most = cells.stream().mapToInt(cell -> cell.lines().size()).max().orElse(0);
+            int most =
+                    cells.stream().mapToInt(cell -> cell.lines().size()).max().orElse(0);
             return most * LINE + PAD;
         }
 

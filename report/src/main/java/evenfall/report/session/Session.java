@@ -45,6 +45,11 @@ public record Session(
                 .count();
     }
 
+    /** The same session under another name of the athlete. */
+    public Session named(String name) {
+        return new Session(name, date, sources, analysis, filter, landings, diary);
+    }
+
     /**
      * Puts a session together: judges each landing and lays the coach's notes beside it.
      *

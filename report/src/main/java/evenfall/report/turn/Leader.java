@@ -21,6 +21,11 @@ public interface Leader {
      */
     boolean look(double nowS, TurnVoice voice, WireRecorder recorder) throws IOException;
 
+    /** So often what is new is looked at, ms: soon enough for a display of how somebody stands. */
+    default long everyMs() {
+        return 40;
+    }
+
     /** Whether the end is so near that nothing needs to be said any more. */
     boolean inHaste();
 }

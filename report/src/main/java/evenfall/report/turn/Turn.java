@@ -40,6 +40,7 @@ public final class Turn {
 
     private static final Words WORDS = Words.beside(Turn.class);
 
+    private final Clock clock;
     private final Onlooker onlooker;
     private final Consumer<String> tell;
     private final AthleteFolder athlete;
@@ -49,14 +50,21 @@ public final class Turn {
     private boolean written = true;
     private Optional<Recording> recorded = Optional.empty();
 
-    /** A turn that begins: its session is in the log. */
+    /** A turn that begins now: its session is in the log. */
     public Turn(Onlooker onlooker, AthleteFolder athlete, TalkChoice choice, Speech speech) throws IOException {
+        this(onlooker, athlete, choice, speech, Clock.system(ZoneId.systemDefault()));
+    }
+
+    /** A turn that begins when {@code clock} says. */
+    public Turn(Onlooker onlooker, AthleteFolder athlete, TalkChoice choice, Speech speech, Clock clock)
+            throws IOException {
+        this.clock = clock;
         this.onlooker = onlooker;
         this.tell = sentence -> onlooker.told(Topic.RECORDING, sentence);
         this.athlete = athlete;
         Consent.remind(athlete, tell);
         EarlierLandings earlier = EarlierLandings.of(athlete);
-        this.session = athlete.locked(tell, () -> begin(athlete));
+        this.session = athlete.locked(tell, () -> begin(athlete, clock));
         this.voice = new TurnVoice(onlooker, speech, new Talk(choice, FormLimits.STARTING, earlier));
     }
 
@@ -85,9 +93,7 @@ public final class Turn {
         DiskReport disk = new DiskReport(athlete.folder());
         disk.before().ifPresent(tell);
         try (WireRecorder recorder = new WireRecorder(
-                session.rawFolder(),
-                links.stream().map(LentPort::new).toList(),
-                Clock.system(ZoneId.systemDefault()))) {
+                session.rawFolder(), links.stream().map(LentPort::new).toList(), clock)) {
             leader.begins(recorder::end);
             new TurnLoop(onlooker, recorder, new RecordingNews(recorder, links, disk), live, voice).run(leader);
             recorded = recorder.whole();
@@ -123,8 +129,8 @@ public final class Turn {
         });
     }
 
-    private static SessionFolder begin(AthleteFolder athlete) throws IOException {
-        SessionDate date = new SessionDate(LocalDate.now(ZoneId.systemDefault()), 0);
+    private static SessionFolder begin(AthleteFolder athlete, Clock clock) throws IOException {
+        SessionDate date = new SessionDate(LocalDate.now(clock), 0);
         while (athlete.session(date).exists()) {
             date = date.next();
         }

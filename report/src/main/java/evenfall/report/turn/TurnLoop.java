@@ -17,9 +17,6 @@ import java.util.function.Function;
 /** Looks on while a recorder records: passes on landings, and what a person should know, until it is to end. */
 final class TurnLoop {
 
-    /** So often what is new is looked at: soon enough for a display of how somebody stands. */
-    private static final long LOOK_MS = 40;
-
     private static final Words WORDS = Words.beside(TurnLoop.class);
 
     private final Onlooker onlooker;
@@ -43,7 +40,9 @@ final class TurnLoop {
         boolean ended = false;
         while (!ended) {
             double nowS = (System.nanoTime() - start) * 1e-9;
-            ended = leader.look(nowS, voice, recorder) || recorder.failure().isPresent() || recorder.awaitEnd(LOOK_MS);
+            ended = leader.look(nowS, voice, recorder)
+                    || recorder.failure().isPresent()
+                    || recorder.awaitEnd(leader.everyMs());
             if (!leader.inHaste()) {
                 news.at(nowS).forEach(sentence -> onlooker.told(Topic.RECORDING, sentence));
                 voice.place(nowS, recorder);

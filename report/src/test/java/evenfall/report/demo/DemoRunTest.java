@@ -41,6 +41,12 @@ class DemoRunTest {
         assertThat(Files.readString(index)).contains("invented");
         assertThat(Files.readString(folder.resolve("block.html"))).contains("left ankle");
         assertThat(told).isEmpty();
+        assertThat(folder.resolve("log/mirel-tannow/sessions/2026-05-08/raw/port-1.wire"))
+                .isNotEmptyFile();
+        assertThat(folder.resolve("log/mirel-tannow/sessions/2026-05-08/results/live.json"))
+                .content()
+                .contains("\"peakG\"");
+        assertThat(Files.readString(index)).contains("Opening routine: stand quietly");
     }
 
     private static List<String> pages(Path folder) throws IOException {
