@@ -67,6 +67,11 @@ enum Aspect {
         this.needs = needs;
     }
 
+    /** Whether it is about the measure of that name. */
+    boolean isOf(String name) {
+        return measure.name().equals(name);
+    }
+
     /** The least a spread counts as, in the measure's unit. */
     double floor() {
         return floor;
@@ -97,7 +102,8 @@ enum Aspect {
     }
 
     /** What a landing says of it; null where that is missing, has no stated error or cannot be trusted. */
-    @Nullable Reading of(Landing landing) {
+    @Nullable
+    Reading of(Landing landing) {
         Measures measures = landing.measures();
         Set<LandingFlag> flags = landing.flags();
         if (measures == null || flags.stream().anyMatch(BROKEN::contains)) {

@@ -60,6 +60,16 @@ public final class LandingRemark {
         return best == null ? Optional.empty() : Optional.of(best.sentence());
     }
 
+    /** What a measure's value says in a few words, such as "Leaned right"; empty for a measure of which nothing is said. */
+    public static Optional<String> brief(String measure, double value) {
+        for (Aspect aspect : Aspect.values()) {
+            if (aspect.isOf(measure)) {
+                return Optional.of(WORDS.say(aspect.key(value)));
+            }
+        }
+        return Optional.empty();
+    }
+
     private static boolean outweighs(Candidate one, Candidate other) {
         return one.pastLimit() == other.pastLimit() ? one.size() > other.size() : one.pastLimit();
     }

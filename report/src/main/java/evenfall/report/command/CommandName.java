@@ -20,6 +20,7 @@ enum CommandName {
     ATHLETE,
     SETTINGS,
     EXPORT,
+    WINDOW,
     DEMO;
 
     String code() {
@@ -42,6 +43,7 @@ enum CommandName {
             case ATHLETE -> new AthleteCommand(console);
             case SETTINGS -> new SettingsCommand(console);
             case EXPORT -> new ExportCommand(console);
+            case WINDOW -> new WindowCommand(console);
             case DEMO -> new DemoCommand(console);
         };
     }

@@ -6,7 +6,9 @@ import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.serial.Link;
 import evenfall.ingest.serial.SerialPorts;
 import evenfall.report.coaching.TalkChoice;
+import evenfall.report.log.AthleteFolder;
 import evenfall.report.speech.Speech;
+import evenfall.report.turn.Consent;
 import evenfall.report.turn.LaterWork;
 import evenfall.report.turn.Turn;
 import evenfall.report.turn.TurnVoice;
@@ -107,7 +109,7 @@ final class RecordCommand implements Task {
         long start = System.nanoTime();
         boolean allWritten = true;
         boolean anything = false;
-        Turn turn = new Turn(onlooker, log.open(), choice, round.speech());
+        Turn turn = turn(onlooker, log.open(), choice, round);
         while (true) {
             double left = seconds - (System.nanoTime() - start) * 1e-9;
             TypedLead lead = new TypedLead(begun(turn), left, desk, round.signal(), console);
@@ -118,7 +120,7 @@ final class RecordCommand implements Task {
                 return end(turn, empty, anything, round) && allWritten ? CommandRunner.DONE : CommandRunner.FAILED;
             }
             Turn over = turn;
-            turn = new Turn(onlooker, lead.next().get(), over.voice().choice(), round.speech());
+            turn = turn(onlooker, lead.next().get(), over.voice().choice(), round);
             TurnVoice now = turn.voice();
             if (empty) {
                 console.say(nothingCame());
@@ -127,6 +129,12 @@ final class RecordCommand implements Task {
                 round.later().add(() -> over.store(Progress.NONE, now.landed() ? Speech.SILENT : round.speech()));
             }
         }
+    }
+
+    private Turn turn(ConsoleOnlooker onlooker, AthleteFolder athlete, TalkChoice choice, Round round)
+            throws IOException {
+        Consent.remind(athlete, console::say);
+        return new Turn(onlooker, athlete, choice, round.speech());
     }
 
     private static String begun(Turn turn) {

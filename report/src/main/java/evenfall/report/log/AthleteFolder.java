@@ -27,6 +27,7 @@ public final class AthleteFolder {
     private static final String WHO = "athlete";
     private static final String DIARY = "diary";
     private static final String NOTES = "notes";
+    private static final String PLANS = "plan";
     private static final String SESSIONS = "sessions";
 
     private final String id;
@@ -152,6 +153,11 @@ public final class AthleteFolder {
      */
     public Optional<Path> writeSettings(SettingList list) throws IOException {
         return SettingFiles.writeStarting(list, folder);
+    }
+
+    /** What was said of the landings of one session before they came. */
+    public Entries<PlanEntry> plans(SessionDate date) {
+        return new Entries<>(folder.resolve(NOTES).resolve(date.toString()).resolve(PLANS), PlanEntry.class);
     }
 
     /** The dates of all sessions, in order. */

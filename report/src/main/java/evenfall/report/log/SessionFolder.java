@@ -73,6 +73,11 @@ public final class SessionFolder {
                 : Optional.empty();
     }
 
+    /** Where a result lies, or would. */
+    public Path resultFile(String name) {
+        return folder.resolve(RESULTS).resolve(name);
+    }
+
     /** Stores a result, replacing an earlier one. */
     public void storeResult(String name, String text) throws IOException {
         OwnerOnly.makeFolders(folder.resolve(RESULTS));

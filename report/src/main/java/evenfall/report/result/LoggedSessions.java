@@ -1,6 +1,7 @@
 package evenfall.report.result;
 
 import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.landing.Landing;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
@@ -15,6 +16,8 @@ import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import evenfall.report.log.Manifest;
 import evenfall.report.log.Notes;
+import evenfall.report.log.PlanEntry;
+import evenfall.report.log.Plans;
 import evenfall.report.log.RawFile;
 import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
@@ -27,6 +30,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -37,7 +41,7 @@ import org.jspecify.annotations.Nullable;
 public final class LoggedSessions {
 
     /** The results of a session, beside its raw files. */
-    private static final String DOCUMENT = "landings.json";
+    public static final String DOCUMENT = "landings.json";
 
     /** What a session in the log is always analysed with. */
     private static final FilterKind FILTER = FilterKind.TWO_PASS;
@@ -229,16 +233,30 @@ public final class LoggedSessions {
     }
 
     private Session session(SessionDate date, List<String> names, RecordingAnalysis analysis) throws IOException {
-        Map<Integer, LandingNote> notes = Notes.of(athlete.notes(date).all(tell));
-        for (Integer landing : notes.keySet()) {
+        Map<Integer, LandingNote> entered = Notes.of(athlete.notes(date).all(tell));
+        for (Integer landing : entered.keySet()) {
             if (landing > analysis.landings().size()) {
                 tell.accept("There are notes for landing " + landing + " of " + date + ", which has only "
                         + analysis.landings().size() + "; they are kept, and shown nowhere.");
                 break;
             }
         }
+        Map<Integer, LandingNote> notes = planned(date, analysis);
+        entered.forEach((landing, note) -> notes.merge(landing, note, LandingNote::with));
         List<DiaryEntry> diary = athlete.diary(date.day()).all(tell);
         return Session.of(athlete.id(), date.toString(), names, analysis, FILTER, judge(), notes, diary);
+    }
+
+    /** What was said of landings before they came. */
+    private Map<Integer, LandingNote> planned(SessionDate date, RecordingAnalysis analysis) throws IOException {
+        Map<Integer, LandingNote> notes = new TreeMap<>();
+        List<PlanEntry> plans = athlete.plans(date).all(tell);
+        if (!plans.isEmpty()) {
+            for (Landing landing : analysis.landings()) {
+                notes.put(landing.index(), Plans.at(plans, landing.moments().contactS()));
+            }
+        }
+        return notes;
     }
 
     private static String document(List<String> names, RecordingAnalysis analysis) {

@@ -17,7 +17,9 @@ public interface Onlooker {
         /** The opening routine. */
         ROUTINE,
         /** Landings and falls. */
-        LANDING
+        LANDING,
+        /** A session that is over and stored. */
+        STORED
     }
 
     /** A sentence for a person to read. */

@@ -62,7 +62,6 @@ public final class Turn {
         this.onlooker = onlooker;
         this.tell = sentence -> onlooker.told(Topic.RECORDING, sentence);
         this.athlete = athlete;
-        Consent.remind(athlete, tell);
         EarlierLandings earlier = EarlierLandings.of(athlete);
         this.session = athlete.locked(tell, () -> begin(athlete, clock));
         this.voice = new TurnVoice(onlooker, speech, new Talk(choice, FormLimits.STARTING, earlier));
@@ -118,11 +117,12 @@ public final class Turn {
             Session whole = recorded.isPresent()
                     ? sessions.recorded(session.date(), recorded.get())
                     : sessions.summary(session.date());
-            ToldResults.store(session, live, whole).forEach(tell);
-            tell.accept(WORDS.say("stored", whole.count(), athlete.id(), session.date(), session.folder()));
+            ToldResults.store(session, live, whole).forEach(sentence -> onlooker.told(Topic.STORED, sentence));
+            onlooker.told(
+                    Topic.STORED, WORDS.say("stored", whole.count(), athlete.id(), session.date(), session.folder()));
             if (voice.choice() == TalkChoice.END) {
                 String summary = SessionSentence.of(whole);
-                tell.accept(summary);
+                onlooker.told(Topic.STORED, summary);
                 aloud.say(summary);
             }
             return whole;

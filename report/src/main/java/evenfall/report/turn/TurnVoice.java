@@ -57,6 +57,11 @@ public final class TurnVoice {
         return talk.paused();
     }
 
+    /** Whether the opening routine is over, well done or not. */
+    public boolean routineIsOver() {
+        return routine.isOver();
+    }
+
     /** Whether the opening routine is led through; else that waits. */
     public void lead(boolean now) {
         leads = now;

@@ -1,0 +1,59 @@
+package evenfall.report.command;
+
+import evenfall.report.log.TrainingLog;
+import evenfall.report.window.CoachWindow;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Opens the coach's window. */
+@Command(
+        name = "window",
+        description =
+                "The coach's window: today's athletes, how they feel, the sensors, the opening routine, the drops."
+                        + " Not a medical device: pain means stop.")
+final class WindowCommand implements Task {
+
+    private final Console console;
+
+    @Option(
+            names = "--log",
+            paramLabel = "DIR",
+            description = "The training log's folder; made if it is missing. Without it: Evenfall in your home folder.")
+    private @Nullable Path log;
+
+    @Option(
+            names = "--rehearsal-speed",
+            paramLabel = "X",
+            description = "Rehearsals are so many times as fast as true, ${DEFAULT-VALUE} if not given.")
+    private double speed = 1;
+
+    WindowCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException, InterruptedException {
+        if (!(speed > 0) || Double.isInfinite(speed)) {
+            throw new UsageException("--rehearsal-speed takes a number above 0, such as 1 or 4.");
+        }
+        if (!CoachWindow.hasScreen()) {
+            throw new IOException("There is no screen to open a window on; use 'record' and the other commands here.");
+        }
+        Path given = log;
+        TrainingLog opened =
+                TrainingLog.open(given == null ? Path.of(System.getProperty("user.home", "."), "Evenfall") : given);
+        CountDownLatch closed = new CountDownLatch(1);
+        try (EndOnSignal signal = new EndOnSignal()) {
+            CoachWindow window = new CoachWindow(opened, Voices.find(true, console), speed, closed::countDown);
+            signal.tell(window::close);
+            window.open();
+            closed.await();
+            signal.done(CommandRunner.DONE);
+        }
+        return CommandRunner.DONE;
+    }
+}

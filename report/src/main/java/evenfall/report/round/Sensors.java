@@ -1,0 +1,20 @@
+package evenfall.report.round;
+
+import evenfall.ingest.serial.Link;
+import java.util.List;
+
+/** The one pair of sensors, wherever it comes from. */
+public interface Sensors extends AutoCloseable {
+
+    /** Hands them to a turn that begins; waits for nobody. */
+    List<Link> begin();
+
+    /** A turn is over: what they say meanwhile is nobody's. */
+    void rest();
+
+    /** How a person calls where they are. */
+    String name();
+
+    @Override
+    void close();
+}
