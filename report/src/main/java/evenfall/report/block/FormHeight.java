@@ -1,5 +1,6 @@
 package evenfall.report.block;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,4 +19,10 @@ public record FormHeight(
         @Nullable Double high,
         int n,
         @Nullable String method,
-        @Nullable String why) {}
+        @Nullable String why) {
+
+    /** The form height of these landings, which all count. */
+    public static FormHeight of(List<BlockLanding> counted) {
+        return FormHeightFinder.find(counted);
+    }
+}

@@ -2,6 +2,7 @@ package evenfall.report.captions;
 
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
+import evenfall.report.film.FilmClock;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
@@ -33,20 +34,20 @@ public final class Captions {
     /**
      * Writes the track.
      *
-     * @param filmStartsS when the film begins on the recording's clock, s; negative if it ran first
+     * @param clock the film's clock
      */
-    public static void write(Session session, double filmStartsS, Appendable out) throws IOException {
+    public static void write(Session session, FilmClock clock, Appendable out) throws IOException {
         out.append("WEBVTT\n\nNOTE ").append(escaped(WORDS.say("note"))).append("\n");
         List<SessionLanding> landings = session.landings().stream()
                 .filter(event -> event.landing().kind() != EventKind.STEPS)
-                .filter(event -> contactS(event) >= filmStartsS)
+                .filter(event -> clock.filmS(contactS(event)) >= 0)
                 .toList();
         for (int k = 0; k < landings.size(); k++) {
             SessionLanding event = landings.get(k);
-            double from = contactS(event) - filmStartsS;
+            double from = clock.filmS(contactS(event));
             double to = from + SHOWN_S;
             if (k + 1 < landings.size()) {
-                to = Math.min(to, contactS(landings.get(k + 1)) - filmStartsS);
+                to = Math.min(to, clock.filmS(contactS(landings.get(k + 1))));
             }
             out.append("\n").append(Integer.toString(event.landing().index())).append("\n");
             out.append(time(from))

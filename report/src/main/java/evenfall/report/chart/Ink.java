@@ -23,6 +23,12 @@ final class Ink {
     static final Color HAIRLINE = new Color(0xDDDDDD);
     static final Color ZERO = new Color(0x8C8C8C);
 
+    /** What lies behind and is looked at together, not one by one; 3:1 on white. */
+    static final Color CROWD = new Color(0x949494);
+
+    /** The band of the measurement's own error. */
+    static final Color BAND = new Color(0xD8D8D8);
+
     static final Paint NONE = new Color(0, 0, 0, 0);
 
     static final Font TEXT = Typeface.REGULAR.size(13);
@@ -33,6 +39,13 @@ final class Ink {
     static final Stroke LEADING = new BasicStroke(2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     static final Stroke SECOND =
             new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10f, new float[] {5f, 3f}, 0f);
+    /** The outline of a landing's sign; the same in {@code DASHED_SIGN} where form was not judged. */
+    static final Stroke SIGN = new BasicStroke(1.8f);
+
+    static final Stroke DASHED_SIGN =
+            new BasicStroke(1.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10f, new float[] {2f, 2f}, 0f);
+    static final Stroke FAINT = new BasicStroke(0.8f);
+    static final Stroke BONE = new BasicStroke(4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     static final Stroke MOMENT =
             new BasicStroke(1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10f, new float[] {2f, 2f}, 0f);
 

@@ -4,10 +4,13 @@ import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.landing.Moments;
 import evenfall.report.words.Words;
 import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.jfree.chart.ChartRenderingInfo;
+import java.util.Map;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -21,22 +24,33 @@ import org.jfree.data.xy.XYSeriesCollection;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One landing as four charts over one another on one time axis round contact: acceleration, forward bend, rotation,
- * lean, with its moments marked through all of them.
+ * One landing as six charts over one another on one time axis round contact: acceleration, forward bend, rotation, lean,
+ * height and speed of the pelvis, with its moments marked through all of them, a band for the measurement's own error,
+ * and the athlete's other landings of that foot and height in grey behind.
  */
 public final class LandingChart {
 
-    private static final Words WORDS = Words.beside(LandingChart.class);
+    /** Size of the drawing, px. */
+    public static final int WIDTH = 470;
 
-    private static final int WIDTH = 520;
+    private static final Words WORDS = Words.beside(LandingChart.class);
+    private static final List<String> PANELS =
+            Arrays.stream(Signal.values()).map(Signal::panel).distinct().toList();
+
     private static final int TOP = 66;
     private static final int AIR = 12;
-    private static final int PANEL = 104;
-    private static final int GAP = 38;
+    private static final int PANEL = 74;
+    private static final int GAP = 36;
     private static final int BOTTOM = 40;
-    private static final int LABELS_LEFT = 72;
+    private static final int LABELS_LEFT = 70;
     private static final int LABELS_RIGHT = 72;
-    private static final int HEIGHT = TOP + 4 * PANEL + 3 * GAP + BOTTOM;
+    private static final int LAST = TOP + PANELS.size() * PANEL + (PANELS.size() - 1) * GAP;
+
+    /** Size of the drawing, px. */
+    public static final int HEIGHT = LAST + BOTTOM;
+
+    /** A band no wider than the line it lies behind would not be seen. */
+    private static final double LEAST_BAND = 1.5;
 
     private final LandingScale scale;
 
@@ -46,39 +60,155 @@ public final class LandingChart {
     }
 
     /**
-     * The drawing of one landing.
+     * The drawing of one landing for a page.
      *
      * @param id starts every id inside; unique on the page
      * @param number the landing's number, for those who cannot see the drawing
      * @param moments when, on the recording's clock; those outside the time axis are left out
+     * @param sigma one standard deviation of a line's error after contact, in its own unit, where it is known
+     * @param crowd id of the {@link CrowdLines} that lie behind, or null for none
      */
-    public Svg draw(String id, int number, LandingTrace trace, Moments moments) {
-        List<Panel> panels = panels(trace);
+    public Svg svg(
+            String id,
+            int number,
+            LandingTrace trace,
+            Moments moments,
+            Map<Signal, Double> sigma,
+            @Nullable String crowd) {
         SvgCanvas canvas = new SvgCanvas(id, WIDTH, HEIGHT);
-        Graphics2D graphics = canvas.graphics();
-        CombinedDomainXYPlot whole = combine(panels, moments);
-        ChartRenderingInfo info = new ChartRenderingInfo();
-        Rectangle2D area = new Rectangle2D.Double(0, TOP - AIR, WIDTH - LABELS_RIGHT + AIR, HEIGHT - TOP + AIR);
-        Plots.chart(whole).draw(graphics, area, info);
-        for (int p = 0; p < panels.size(); p++) {
-            Rectangle2D data = info.getPlotInfo().getSubplotInfo(p).getDataArea();
-            Panel panel = panels.get(p);
-            graphics.setFont(Ink.BOLD);
-            graphics.setPaint(Ink.DARK);
-            graphics.drawString(WORDS.say(panel.title()), 0, (float) data.getMinY() - 14);
-            lineEnds(graphics, panel, data);
+        if (crowd != null) {
+            canvas.under(canvas.element("use", "href", "#" + crowd));
         }
-        Rectangle2D top = info.getPlotInfo().getSubplotInfo(0).getDataArea();
-        Rectangle2D bottom =
-                info.getPlotInfo().getSubplotInfo(panels.size() - 1).getDataArea();
-        graphics.setFont(Ink.SMALL);
-        graphics.setPaint(Ink.GREY);
-        graphics.drawString(WORDS.say("axis.time"), LABELS_LEFT, (float) bottom.getMaxY() + 34);
-        new MomentLabels(scale).draw(graphics, top, MomentLabels.of(moments));
+        draw(canvas.graphics(), trace, moments, sigma);
+        // Where the page's script finds a moment on the time axis.
+        canvas.note("data-zero", Long.toString(Math.round(x(0))));
+        canvas.note("data-second", Long.toString(Math.round(x(1) - x(0))));
+        canvas.note("data-first", Integer.toString(LABELS_LEFT));
+        canvas.note("data-last", Integer.toString(WIDTH - LABELS_RIGHT));
+        canvas.note("data-from", Integer.toString(TOP));
+        canvas.note("data-to", Integer.toString(LAST));
         return canvas.finish(WORDS.say("landing.title", Integer.toString(number)));
     }
 
-    private CombinedDomainXYPlot combine(List<Panel> panels, Moments moments) {
+    /** Draws the same on any sheet, {@value #WIDTH} px wide, with {@code crowd} behind. */
+    public void draw(
+            Graphics2D graphics,
+            LandingTrace trace,
+            Moments moments,
+            Map<Signal, Double> sigma,
+            List<LandingTrace> crowd) {
+        CrowdLines lines = new CrowdLines(this);
+        graphics.setPaint(Ink.CROWD);
+        graphics.setStroke(Ink.FAINT);
+        for (LandingTrace other : crowd) {
+            lines.paths(other).forEach(graphics::draw);
+        }
+        draw(graphics, trace, moments, sigma);
+    }
+
+    private void draw(Graphics2D graphics, LandingTrace trace, Moments moments, Map<Signal, Double> sigma) {
+        sigma.forEach((signal, size) -> band(graphics, trace, signal, size));
+        Rectangle2D area = new Rectangle2D.Double(0, TOP - AIR, WIDTH - LABELS_RIGHT + AIR, HEIGHT - TOP + AIR);
+        Plots.chart(combine(trace, moments)).draw(graphics, area);
+        for (String panel : PANELS) {
+            Rectangle2D data = data(panel);
+            graphics.setFont(Ink.BOLD);
+            graphics.setPaint(Ink.DARK);
+            graphics.drawString(WORDS.say("panel." + panel), 0, (float) data.getMinY() - 14);
+            lineEnds(graphics, panel, trace);
+        }
+        graphics.setFont(Ink.SMALL);
+        graphics.setPaint(Ink.GREY);
+        graphics.drawString(WORDS.say("axis.time"), LABELS_LEFT, LAST + 34);
+        new MomentLabels(scale).draw(graphics, data(PANELS.get(0)), MomentLabels.of(moments));
+    }
+
+    /** Where a panel's data lie, px. */
+    Rectangle2D data(String panel) {
+        double top = TOP + PANELS.indexOf(panel) * (double) (PANEL + GAP);
+        return new Rectangle2D.Double(LABELS_LEFT, top, WIDTH - LABELS_LEFT - LABELS_RIGHT, PANEL);
+    }
+
+    /** Where a moment lies, px. */
+    private double x(double fromContactS) {
+        return LABELS_LEFT
+                + (WIDTH - LABELS_LEFT - LABELS_RIGHT) * (fromContactS - scale.fromS()) / (scale.toS() - scale.fromS());
+    }
+
+    /** A line as a path over the drawing; null where it was not measured. */
+    @Nullable
+    Path2D path(LandingTrace trace, Signal signal, double tolerance) {
+        double[] values = signal.of(trace);
+        if (values == null) {
+            return null;
+        }
+        NumberAxis axis = scale.axis(signal.panel());
+        Rectangle2D data = data(signal.panel());
+        Path2D path = new Path2D.Double();
+        boolean broken = true;
+        for (int i : kept(trace, values, axis, tolerance)) {
+            if (!Double.isFinite(values[i])) {
+                broken = true;
+                continue;
+            }
+            double x = x(trace.timeS()[i]);
+            double y = axis.valueToJava2D(values[i], data, RectangleEdge.LEFT);
+            if (broken) {
+                path.moveTo(x, y);
+            } else {
+                path.lineTo(x, y);
+            }
+            broken = false;
+        }
+        return path;
+    }
+
+    private int[] kept(LandingTrace trace, double[] values, NumberAxis axis, double tolerance) {
+        double columns = (WIDTH - LABELS_LEFT - LABELS_RIGHT) / (scale.toS() - scale.fromS());
+        double pixels = PANEL / axis.getRange().getLength();
+        return new Thinning(columns, pixels, tolerance).keep(trace.timeS(), values, first(trace), end(trace));
+    }
+
+    /** From contact on: before it, the error of what is counted from the quiet stance is smaller. */
+    private void band(Graphics2D graphics, LandingTrace trace, Signal signal, double sigma) {
+        NumberAxis axis = scale.axis(signal.panel());
+        double half = sigma * PANEL / axis.getRange().getLength();
+        Path2D line = path(trace, signal, Thinning.FINE);
+        if (line == null || !(half > LEAST_BAND)) {
+            return;
+        }
+        graphics.fill(around(line, half, x(0)));
+    }
+
+    /** What lies within {@code half} above and below a line, from {@code from} on. */
+    private static Path2D around(Path2D line, double half, double from) {
+        List<double[]> points = new ArrayList<>();
+        double[] at = new double[6];
+        for (PathIterator i = line.getPathIterator(null); !i.isDone(); i.next()) {
+            i.currentSegment(at);
+            if (at[0] >= from) {
+                points.add(new double[] {at[0], at[1]});
+            }
+        }
+        Path2D area = new Path2D.Double();
+        for (int k = 0; k < points.size(); k++) {
+            double[] point = points.get(k);
+            if (k == 0) {
+                area.moveTo(point[0], point[1] - half);
+            } else {
+                area.lineTo(point[0], point[1] - half);
+            }
+        }
+        for (int k = points.size() - 1; k >= 0; k--) {
+            area.lineTo(points.get(k)[0], points.get(k)[1] + half);
+        }
+        if (!points.isEmpty()) {
+            area.closePath();
+        }
+        return area;
+    }
+
+    private CombinedDomainXYPlot combine(LandingTrace trace, Moments moments) {
         NumberAxis time = Plots.axis(scale.fromS(), scale.toS(), 0.4, AxisWords.plain(1));
         CombinedDomainXYPlot whole = new CombinedDomainXYPlot(time);
         Plots.plain(whole);
@@ -90,13 +220,15 @@ public final class LandingChart {
         AxisSpace below = new AxisSpace();
         below.setBottom(BOTTOM);
         whole.setFixedDomainAxisSpace(below);
-        for (Panel panel : panels) {
-            XYPlot plot = Plots.plot(time, panel.axis());
+        for (String panel : PANELS) {
+            NumberAxis axis = scale.axis(panel);
+            XYPlot plot = Plots.plot(time, axis);
             plot.setFixedRangeAxisSpace(left);
             XYLineAndShapeRenderer renderer = Plots.lines();
             XYSeriesCollection lines = new XYSeriesCollection();
-            for (int s = 0; s < panel.lines().size(); s++) {
-                lines.addSeries(thinned(panel, panel.lines().get(s)));
+            for (Signal signal : signals(panel, trace)) {
+                int s = lines.getSeriesCount();
+                lines.addSeries(series(trace, signal, axis));
                 renderer.setSeriesPaint(s, s == 0 ? Ink.DARK : Ink.GREY);
                 renderer.setSeriesStroke(s, s == 0 ? Ink.LEADING : Ink.SECOND);
             }
@@ -114,102 +246,63 @@ public final class LandingChart {
         return whole;
     }
 
-    private List<Panel> panels(LandingTrace trace) {
-        double[] time = trace.timeS();
-        return List.of(
-                new Panel(
-                        "panel.acceleration",
-                        Plots.axis(0, scale.topG(), Plots.step(scale.topG()), AxisWords.plain(0)),
-                        lines(time, "line.pelvis", trace.pelvisG(), "line.upperBack", trace.upperBackG())),
-                new Panel(
-                        "panel.flexion",
-                        Plots.axis(
-                                scale.backward(),
-                                scale.forward(),
-                                Plots.step(scale.forward() - scale.backward()),
-                                AxisWords.sided(WORDS, "axis.forward", "axis.backward", 0)),
-                        lines(time, "line.pelvis", trace.pelvicTilt(), "line.trunk", trace.trunkFlexion())),
-                new Panel(
-                        "panel.rotation",
-                        even(scale.rotation(), "axis.left", "axis.right"),
-                        lines(time, "line.pelvis", trace.pelvicRotation(), "line.twist", trace.twist())),
-                new Panel(
-                        "panel.lean",
-                        leftUp(scale.lean()),
-                        lines(time, "line.pelvis", trace.pelvicObliquity(), "line.trunk", trace.trunkLean())));
+    private static List<Signal> signals(String panel, LandingTrace trace) {
+        return Arrays.stream(Signal.values())
+                .filter(signal -> signal.panel().equals(panel) && signal.of(trace) != null)
+                .toList();
     }
 
-    private static NumberAxis even(double reach, String above, String below) {
-        return Plots.axis(-reach, reach, Plots.step(2 * reach), AxisWords.sided(WORDS, above, below, 0));
-    }
-
-    /** Lean is positive to the right; turned over, so that left is up as in the panel above it. */
-    private static NumberAxis leftUp(double reach) {
-        NumberAxis axis = even(reach, "axis.right", "axis.left");
-        axis.setInverted(true);
-        return axis;
-    }
-
-    private static List<Line> lines(
-            double[] time, String first, double[] values, String second, double @Nullable [] others) {
-        List<Line> lines = new ArrayList<>();
-        lines.add(new Line(WORDS.say(first), time, values));
-        if (others != null) {
-            lines.add(new Line(WORDS.say(second), time, others));
-        }
-        return lines;
-    }
-
-    private XYSeries thinned(Panel panel, Line line) {
-        double columns = (WIDTH - LABELS_LEFT - LABELS_RIGHT) / (scale.toS() - scale.fromS());
-        double pixels = PANEL / panel.axis().getRange().getLength();
-        XYSeries series = new XYSeries(line.words(), false, true);
-        for (int i : new Thinning(columns, pixels).keep(line.time(), line.values(), first(line), end(line))) {
-            series.add(line.time()[i], Double.isFinite(line.values()[i]) ? (Double) line.values()[i] : null, false);
+    private XYSeries series(LandingTrace trace, Signal signal, NumberAxis axis) {
+        XYSeries series = new XYSeries(signal.name(), false, true);
+        double[] values = signal.of(trace);
+        if (values != null) {
+            for (int i : kept(trace, values, axis, Thinning.FINE)) {
+                series.add(trace.timeS()[i], Double.isFinite(values[i]) ? (Double) values[i] : null, false);
+            }
         }
         return series;
     }
 
-    private int first(Line line) {
+    private int first(LandingTrace trace) {
         int i = 0;
-        while (i < line.time().length && line.time()[i] < scale.fromS()) {
+        while (i < trace.timeS().length && trace.timeS()[i] < scale.fromS()) {
             i++;
         }
         return i;
     }
 
-    private int end(Line line) {
-        int i = line.time().length;
-        while (i > 0 && line.time()[i - 1] > scale.toS()) {
+    private int end(LandingTrace trace) {
+        int i = trace.timeS().length;
+        while (i > 0 && trace.timeS()[i - 1] > scale.toS()) {
             i--;
         }
         return i;
     }
 
     /** Names each line at its right end, pushed apart where they would lie on one another. */
-    private void lineEnds(Graphics2D graphics, Panel panel, Rectangle2D data) {
+    private void lineEnds(Graphics2D graphics, String panel, LandingTrace trace) {
+        List<Signal> signals = signals(panel, trace);
+        NumberAxis axis = scale.axis(panel);
+        Rectangle2D data = data(panel);
+        int last = end(trace) - 1;
+        List<Double> ends = new ArrayList<>();
+        for (Signal signal : signals) {
+            double[] values = signal.of(trace);
+            double value = last < 0 || values == null || !Double.isFinite(values[last]) ? 0 : values[last];
+            ends.add(axis.valueToJava2D(value, data, RectangleEdge.LEFT));
+        }
+        if (ends.size() == 2 && Math.abs(ends.get(0) - ends.get(1)) < 14) {
+            double middle = (ends.get(0) + ends.get(1)) / 2;
+            double up = ends.get(0) <= ends.get(1) ? -7 : 7;
+            ends = List.of(middle + up, middle - up);
+        }
         graphics.setFont(Ink.SMALL);
-        double[] y = new double[panel.lines().size()];
-        for (int s = 0; s < y.length; s++) {
-            Line line = panel.lines().get(s);
-            int last = end(line) - 1;
-            double value = last < 0 ? 0 : line.values()[last];
-            y[s] = panel.axis().valueToJava2D(value, data, RectangleEdge.LEFT);
-        }
-        if (y.length == 2 && Math.abs(y[0] - y[1]) < 14) {
-            double middle = (y[0] + y[1]) / 2;
-            double up = y[0] <= y[1] ? -7 : 7;
-            y[0] = middle + up;
-            y[1] = middle - up;
-        }
-        for (int s = 0; s < y.length; s++) {
+        for (int s = 0; s < ends.size(); s++) {
             graphics.setPaint(s == 0 ? Ink.DARK : Ink.GREY);
-            graphics.drawString(panel.lines().get(s).words(), (float) data.getMaxX() + 6, (float) y[s] + 4);
+            graphics.drawString(
+                    WORDS.say(signals.get(s).words()),
+                    (float) data.getMaxX() + 6,
+                    ends.get(s).floatValue() + 4);
         }
     }
-
-    private record Panel(String title, NumberAxis axis, List<Line> lines) {}
-
-    @SuppressWarnings("ArrayRecordComponent") // columns on their way to a chart
-    private record Line(String words, double[] time, double[] values) {}
 }

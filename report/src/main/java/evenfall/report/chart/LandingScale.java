@@ -1,7 +1,9 @@
 package evenfall.report.chart;
 
 import evenfall.fusion.landing.LandingTrace;
+import evenfall.report.words.Words;
 import java.util.Collection;
+import org.jfree.chart.axis.NumberAxis;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,14 +16,30 @@ import org.jspecify.annotations.Nullable;
  * @param forward upper end of bend and tilt, deg
  * @param rotation both ends of rotation and twist, deg
  * @param lean both ends of lean and level, deg
+ * @param lowM lower end of the pelvis's height, m against contact, 0 or less
+ * @param highM upper end of the pelvis's height, m
+ * @param speed both ends of the pelvis's speed, m/s
  */
 public record LandingScale(
-        double fromS, double toS, double topG, double backward, double forward, double rotation, double lean) {
+        double fromS,
+        double toS,
+        double topG,
+        double backward,
+        double forward,
+        double rotation,
+        double lean,
+        double lowM,
+        double highM,
+        double speed) {
+
+    private static final Words WORDS = Words.beside(LandingScale.class);
 
     private static final double FROM_S = -0.8;
     private static final double TO_S = 1.6;
     private static final double STEP_DEGREES = 10;
     private static final double STEP_G = 2;
+    private static final double STEP_M = 0.2;
+    private static final double STEP_SPEED = 2;
 
     /** A scale that holds every value of these traces between 0.8 s before and 1.6 s after contact. */
     public static LandingScale over(Collection<LandingTrace> traces) {
@@ -30,6 +48,9 @@ public record LandingScale(
         double forward = 20;
         double rotation = 10;
         double lean = 10;
+        double low = -0.2;
+        double high = 0.4;
+        double speed = 2;
         for (LandingTrace trace : traces) {
             g = Math.max(g, Math.max(highest(trace, trace.pelvisG()), highest(trace, trace.upperBackG())));
             forward = Math.max(
@@ -38,6 +59,9 @@ public record LandingScale(
                     backward, Math.min(lowest(trace, trace.pelvicTilt()), lowest(trace, trace.trunkFlexion())));
             rotation = Math.max(rotation, Math.max(reach(trace, trace.pelvicRotation()), reach(trace, trace.twist())));
             lean = Math.max(lean, Math.max(reach(trace, trace.pelvicObliquity()), reach(trace, trace.trunkLean())));
+            low = Math.min(low, lowest(trace, trace.heightM()));
+            high = Math.max(high, highest(trace, trace.heightM()));
+            speed = Math.max(speed, reach(trace, trace.verticalSpeedMS()));
         }
         return new LandingScale(
                 FROM_S,
@@ -46,7 +70,10 @@ public record LandingScale(
                 -up(-backward, STEP_DEGREES),
                 up(forward, STEP_DEGREES),
                 up(rotation, STEP_DEGREES),
-                up(lean, STEP_DEGREES));
+                up(lean, STEP_DEGREES),
+                -up(-low, STEP_M),
+                up(high, STEP_M),
+                up(speed, STEP_SPEED));
     }
 
     /** Whether a moment lies on the time axis. */
@@ -54,8 +81,30 @@ public record LandingScale(
         return fromContactS >= fromS && fromContactS <= toS;
     }
 
+    /** The axis of a panel, by its key. */
+    NumberAxis axis(String panel) {
+        return switch (panel) {
+            case "acceleration" -> Plots.axis(0, topG, Plots.step(topG), AxisWords.plain(0));
+            case "flexion" -> between(backward, forward, "axis.forward", "axis.backward", 0);
+            case "rotation" -> between(-rotation, rotation, "axis.left", "axis.right", 0);
+            case "lean" -> {
+                // Lean is positive to the right; turned over, so that left is up as in the panel above it.
+                NumberAxis axis = between(-lean, lean, "axis.right", "axis.left", 0);
+                axis.setInverted(true);
+                yield axis;
+            }
+            case "height" -> between(lowM, highM, "axis.above", "axis.below", 1);
+            case "speed" -> between(-speed, speed, "axis.up", "axis.down", 0);
+            default -> throw new IllegalArgumentException("there is no panel " + panel);
+        };
+    }
+
+    private static NumberAxis between(double low, double high, String above, String below, int decimals) {
+        return Plots.axis(low, high, Plots.step(high - low), AxisWords.sided(WORDS, above, below, decimals));
+    }
+
     private static double up(double value, double step) {
-        return Math.ceil(value / step) * step;
+        return Math.ceil(value / step - 1e-9) * step;
     }
 
     private static double reach(LandingTrace trace, double @Nullable [] column) {

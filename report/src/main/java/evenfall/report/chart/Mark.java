@@ -2,6 +2,13 @@ package evenfall.report.chart;
 
 import evenfall.fusion.landing.Side;
 import evenfall.report.form.Form;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Arc2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 
@@ -46,6 +53,44 @@ public record Mark(@Nullable Side side, @Nullable Form form) {
             sign.appendChild(canvas.element("path", "d", outline(radius, true), "fill", ink, "stroke", "none"));
         }
         return sign;
+    }
+
+    /** Draws the sign round a point of any sheet, in its own colour or, where {@code paint} is given, in that. */
+    void draw(Graphics2D graphics, double x, double y, double radius, @Nullable Color paint) {
+        Color ink = paint == null ? Ink.of(side) : paint;
+        AffineTransform to = AffineTransform.getTranslateInstance(x, y);
+        Shape whole = to.createTransformedShape(shape(radius, false));
+        graphics.setPaint(form == Form.HELD ? ink : Color.WHITE);
+        graphics.fill(whole);
+        graphics.setPaint(ink);
+        if (form == Form.STRAINED) {
+            graphics.fill(to.createTransformedShape(shape(radius, true)));
+        }
+        graphics.setStroke(form == null ? Ink.DASHED_SIGN : Ink.SIGN);
+        graphics.draw(whole);
+    }
+
+    /** The same outline as a shape. */
+    private Shape shape(double r, boolean half) {
+        if (side == Side.LEFT) {
+            return half
+                    ? new Arc2D.Double(-r, -r, 2 * r, 2 * r, 180, 180, Arc2D.CHORD)
+                    : new Ellipse2D.Double(-r, -r, 2 * r, 2 * r);
+        }
+        // Everything else has straight edges.
+        String[] numbers = outline(r, half).replace("M", "").replace("Z", "").split(" ", -1);
+        Path2D path = new Path2D.Double();
+        for (int i = 0; i + 1 < numbers.length; i += 2) {
+            double x = Double.parseDouble(numbers[i]);
+            double y = Double.parseDouble(numbers[i + 1]);
+            if (i == 0) {
+                path.moveTo(x, y);
+            } else {
+                path.lineTo(x, y);
+            }
+        }
+        path.closePath();
+        return path;
     }
 
     /** The outline round the origin, or its lower half. */

@@ -1,11 +1,11 @@
 package evenfall.report.chart;
 
-import evenfall.fusion.landing.Side;
 import evenfall.report.words.Words;
 import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.axis.AxisSpace;
@@ -13,21 +13,20 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
-import org.jspecify.annotations.Nullable;
-import org.w3c.dom.Element;
 
 /** The session's time from left to right, each landing a mark at its drop height that leads to it. */
 public final class StripChart {
 
+    /** Size of the drawing, px. */
+    public static final int HEIGHT = 220;
+
     private static final Words WORDS = Words.beside(StripChart.class);
 
-    private static final int HEIGHT = 220;
     private static final int TOP = 26;
     private static final int AIR = 12;
     private static final int LEFT = 36;
     private static final int RIGHT = 16;
     private static final int BOTTOM = 40;
-    private static final double RADIUS = 7;
 
     /** Shorter sessions are told in seconds. */
     private static final double BRIEF_S = 180;
@@ -40,14 +39,33 @@ public final class StripChart {
     }
 
     /**
-     * The strip.
+     * The strip for a page.
      *
      * @param id starts every id inside; unique on the page
      * @param durationS length of the session, s
      */
-    public Svg draw(String id, double durationS, List<Item> items) {
-        double top = items.stream()
-                .map(Item::heightM)
+    public Svg svg(String id, double durationS, List<LandingMark> landings) {
+        SvgCanvas canvas = new SvgCanvas(id, width, HEIGHT);
+        List<Point2D> places = axes(canvas.graphics(), durationS, landings);
+        for (int i = 0; i < landings.size(); i++) {
+            canvas.add(landings.get(i)
+                    .link(canvas, places.get(i).getX(), places.get(i).getY(), true));
+        }
+        return canvas.finish(WORDS.say("strip.title"));
+    }
+
+    /** Draws the strip on any sheet. */
+    public void draw(Graphics2D graphics, double durationS, List<LandingMark> landings) {
+        List<Point2D> places = axes(graphics, durationS, landings);
+        for (int i = 0; i < landings.size(); i++) {
+            landings.get(i).draw(graphics, places.get(i).getX(), places.get(i).getY(), true);
+        }
+    }
+
+    /** Draws everything but the marks; where they lie. A landing of unknown height stands on the time axis. */
+    private List<Point2D> axes(Graphics2D graphics, double durationS, List<LandingMark> landings) {
+        double top = landings.stream()
+                .map(LandingMark::heightM)
                 .filter(Objects::nonNull)
                 .mapToDouble(Double::doubleValue)
                 .max()
@@ -61,8 +79,6 @@ public final class StripChart {
         NumberAxis height = Plots.axis(0, highest, highest > 0.8 ? 0.4 : 0.2, AxisWords.plain(1));
         XYPlot plot = Plots.plot(time, height);
         space(plot);
-        SvgCanvas canvas = new SvgCanvas(id, width, HEIGHT);
-        Graphics2D graphics = canvas.graphics();
         ChartRenderingInfo info = new ChartRenderingInfo();
         Plots.chart(plot)
                 .draw(graphics, new Rectangle2D.Double(0, TOP - AIR, width - RIGHT + AIR, HEIGHT - TOP + AIR), info);
@@ -71,14 +87,14 @@ public final class StripChart {
         graphics.setPaint(Ink.GREY);
         graphics.drawString(WORDS.say("axis.height"), 0, 12);
         graphics.drawString(WORDS.say(brief ? "axis.seconds" : "axis.minutes"), LEFT, HEIGHT - 4);
-        for (Item item : items) {
-            double x = time.valueToJava2D(item.atS() / unit, data, RectangleEdge.BOTTOM);
-            double y = item.heightM() == null
-                    ? data.getMaxY()
-                    : height.valueToJava2D(item.heightM(), data, RectangleEdge.LEFT);
-            canvas.add(link(canvas, item, x, y));
+        List<Point2D> places = new ArrayList<>();
+        for (LandingMark landing : landings) {
+            double x = time.valueToJava2D(landing.atS() / unit, data, RectangleEdge.BOTTOM);
+            Double at = landing.heightM();
+            double y = at == null ? data.getMaxY() : height.valueToJava2D(at, data, RectangleEdge.LEFT);
+            places.add(new Point2D.Double(x, y));
         }
-        return canvas.finish(WORDS.say("strip.title"));
+        return places;
     }
 
     private static void space(XYPlot plot) {
@@ -91,60 +107,4 @@ public final class StripChart {
         below.setBottom(BOTTOM);
         plot.setFixedDomainAxisSpace(below);
     }
-
-    private static Element link(SvgCanvas canvas, Item item, double x, double y) {
-        Element link = canvas.element("a", "href", "#" + item.target(), "class", "press");
-        link.setAttribute("aria-label", item.words());
-        if (item.leftOut()) {
-            link.setAttribute("class", "press left-out");
-        }
-        link.appendChild(canvas.text("title", item.words()));
-        String cx = number(x);
-        String cy = number(y);
-        link.appendChild(
-                canvas.element("circle", "cx", cx, "cy", cy, "r", "12", "fill", "#ffffff", "fill-opacity", "0"));
-        link.appendChild(item.mark().draw(canvas, round(x), round(y), RADIUS));
-        Side side = item.mark().side();
-        if (side == Side.LEFT || side == Side.RIGHT) {
-            link.appendChild(canvas.text(
-                    "text",
-                    WORDS.say("side.letter." + side.code()),
-                    "x",
-                    cx,
-                    "y",
-                    number(y - RADIUS - 4),
-                    "text-anchor",
-                    "middle",
-                    "font-size",
-                    "11",
-                    "fill",
-                    Ink.hex(Ink.of(side))));
-        }
-        return link;
-    }
-
-    private static double round(double value) {
-        return Math.round(value * 10) / 10.0;
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
-    }
-
-    /**
-     * One landing on the strip.
-     *
-     * @param target id of the element a press leads to
-     * @param words what it is, for a pointer that rests on it and for those who cannot see it
-     * @param atS moment of contact, s from the start
-     * @param heightM drop height, m, or null where not known: the mark then stands on the time axis
-     * @param leftOut whether it counts nowhere; drawn pale
-     */
-    public record Item(
-            String target,
-            String words,
-            double atS,
-            @Nullable Double heightM,
-            Mark mark,
-            boolean leftOut) {}
 }

@@ -4,6 +4,8 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -12,7 +14,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 
-/** A sheet to draw on that becomes an {@link Svg}: first with a {@link Graphics2D}, then with elements laid on top. */
+/** A sheet to draw on that becomes an {@link Svg}: first with a {@link Graphics2D}, then with elements laid under it and on top. */
 final class SvgCanvas {
 
     static final String SVG = "http://www.w3.org/2000/svg";
@@ -21,7 +23,9 @@ final class SvgCanvas {
 
     private final Document document;
     private final SVGGraphics2D graphics;
+    private final List<Element> beneath = new ArrayList<>();
     private final List<Element> onTop = new ArrayList<>();
+    private final Map<String, String> notes = new TreeMap<>();
     private final int width;
     private final int height;
     private final String id;
@@ -63,8 +67,19 @@ final class SvgCanvas {
         return element;
     }
 
+    /** Lays an element over what is drawn. */
     void add(Element element) {
         onTop.add(element);
+    }
+
+    /** Lays an element under what is drawn. */
+    void under(Element element) {
+        beneath.add(element);
+    }
+
+    /** A mark on the whole drawing, for the page's script. */
+    void note(String attribute, String value) {
+        notes.put(attribute, value);
     }
 
     /** The drawing, told to those who cannot see it by {@code title}. */
@@ -73,6 +88,8 @@ final class SvgCanvas {
         Element root = element("svg", "viewBox", "0 0 " + width + " " + height, "id", id);
         root.setAttribute("role", onTop.isEmpty() ? "img" : "group");
         root.setAttribute("aria-label", title);
+        notes.forEach(root::setAttribute);
+        beneath.forEach(root::appendChild);
         Element ground = element("g");
         NamedNodeMap defaults = drawn.getAttributes();
         for (int i = 0; i < defaults.getLength(); i++) {

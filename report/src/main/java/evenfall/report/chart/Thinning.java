@@ -5,26 +5,35 @@ import java.util.BitSet;
 
 /**
  * Leaves out the samples a picture cannot show. First each pixel column keeps its first, lowest, highest and last
- * sample; then points go that lie closer than a fifth of a pixel to the line through those that stay (Douglas and
+ * sample; then points go that lie closer than a tolerance to the line through those that stay (Douglas and
  * Peucker 1973, Cartographica 10(2), 112-122). The lowest and the highest sample of the whole always stay.
  */
 final class Thinning {
 
-    private static final double TOLERANCE_PIXELS = 0.2;
+    /** For a line that is looked at by itself, px. */
+    static final double FINE = 0.2;
 
     private final double columnsPerUnit;
     private final double pixelsPerUnit;
+    private final double tolerance;
+
+    /** For a line that is looked at by itself. */
+    Thinning(double columnsPerUnit, double pixelsPerUnit) {
+        this(columnsPerUnit, pixelsPerUnit, FINE);
+    }
 
     /**
      * @param columnsPerUnit pixel columns per unit of x
      * @param pixelsPerUnit pixels per unit of y
+     * @param tolerance how far a point that goes may lie from the line, px
      */
-    Thinning(double columnsPerUnit, double pixelsPerUnit) {
+    Thinning(double columnsPerUnit, double pixelsPerUnit, double tolerance) {
         if (!(columnsPerUnit > 0 && pixelsPerUnit > 0)) {
             throw new IllegalArgumentException("scales must be above 0");
         }
         this.columnsPerUnit = columnsPerUnit;
         this.pixelsPerUnit = pixelsPerUnit;
+        this.tolerance = tolerance;
     }
 
     /**
@@ -114,7 +123,7 @@ final class Thinning {
                 farthest = k;
             }
         }
-        if (distance > TOLERANCE_PIXELS) {
+        if (distance > tolerance) {
             kept.set(points[farthest]);
             split(x, y, points, a, farthest, kept);
             split(x, y, points, farthest, b, kept);

@@ -3,6 +3,7 @@ package evenfall.report.command;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.report.result.RecordingInput;
 import evenfall.report.result.SessionReading;
+import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -52,7 +53,7 @@ final class LandingsCommand implements Task {
         RecordingInput files = recording.files();
         ResultFile result = ResultFile.at(console, out, files.all());
         Session session = SessionReading.ofFiles(files, filter, console.progress());
-        result.write(text -> SessionPrinter.print(session, written, text));
+        result.write(text -> SessionPrinter.print(session, Background.NONE, written, text));
         return CommandRunner.DONE;
     }
 }

@@ -1,7 +1,9 @@
 package evenfall.report.command;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.FilmEntry;
 import evenfall.report.log.LandingNote;
 import evenfall.report.log.NoteEntry;
 import evenfall.report.log.NotesTable;
@@ -9,6 +11,7 @@ import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -21,11 +24,14 @@ import picocli.CommandLine.Option;
 /** Notes what the coach knows of landings. */
 @Command(
         name = "note",
-        description = "Notes what the coach knows of landings, before or after they are imported.",
+        description = "Notes what the coach knows of landings, and where a film of them lies, before or after import.",
         footer = {"", "A later note is laid over an earlier one; an empty text takes the earlier back."})
 final class NoteCommand implements Task {
 
     private static final Pattern RANGE = Pattern.compile("([1-9]\\d{0,4})(?:-([1-9]\\d{0,4}))?");
+
+    /** No camera's clock is worse: one part in a hundred is a picture in three seconds. */
+    private static final double MOST_DRIFT_PPM = 10_000;
 
     private final Console console;
 
@@ -74,6 +80,24 @@ final class NoteCommand implements Task {
     @Option(names = "--remark", paramLabel = "TEXT", description = "Anything else.")
     private @Nullable String remark;
 
+    @Option(
+            names = "--film",
+            paramLabel = "PATH",
+            description = "Instead of landings, a film of the session; the session's page opens it from there.")
+    private @Nullable Path film;
+
+    @Option(
+            names = "--film-starts",
+            paramLabel = "S",
+            description = "When the film begins, s on the recording's clock (negative if it ran first).")
+    private @Nullable Double filmStartsS;
+
+    @Option(
+            names = "--film-drift",
+            paramLabel = "PPM",
+            description = "How much faster the film's clock runs, parts in a million. Default: ${DEFAULT-VALUE}")
+    private double filmDriftPpm;
+
     NoteCommand(Console console) {
         this.console = console;
     }
@@ -81,6 +105,15 @@ final class NoteCommand implements Task {
     @Override
     public int perform() throws IOException {
         LandingNote note = new LandingNote(side, height, surface, shoes, leaveOut, remark);
+        if (film != null) {
+            if (landing != null || table != null || !note.equals(LandingNote.NONE)) {
+                throw new UsageException("--film stands alone with --film-starts and --film-drift.");
+            }
+            return add(filmed(film));
+        }
+        if (filmStartsS != null) {
+            throw new UsageException("--film-starts says nothing without --film PATH.");
+        }
         if (table != null) {
             if (landing != null || !note.equals(LandingNote.NONE)) {
                 throw new UsageException("--notes stands alone with --log, --athlete and --date.");
@@ -109,6 +142,27 @@ final class NoteCommand implements Task {
         NoteEntry entry = new NoteEntry(Now.text(), source, ranges);
         athlete.locked(console::say, () -> athlete.notes(date).add(entry));
         return CommandRunner.DONE;
+    }
+
+    private int add(FilmEntry entry) throws IOException {
+        AthleteFolder athlete = log.open();
+        athlete.locked(console::say, () -> athlete.films(date).add(entry));
+        return CommandRunner.DONE;
+    }
+
+    private FilmEntry filmed(Path path) {
+        if (!Files.isRegularFile(path)) {
+            throw new UnusableInputException("There is no film " + path + "; give --film its whole path.");
+        }
+        if (filmStartsS == null || !Double.isFinite(filmStartsS)) {
+            throw new UsageException("--film needs --film-starts: when the film begins, in seconds on the recording's"
+                    + " clock; the session's page tells it.");
+        }
+        if (!(Math.abs(filmDriftPpm) <= MOST_DRIFT_PPM)) {
+            throw new UsageException("--film-drift " + filmDriftPpm + " is no drift of a clock; give parts in a"
+                    + " million from -10000 to 10000.");
+        }
+        return new FilmEntry(Now.text(), path.toAbsolutePath().normalize().toString(), filmStartsS, filmDriftPpm);
     }
 
     private static RangeNote range(String landing, LandingNote note) {

@@ -1,10 +1,14 @@
 package evenfall.report.command;
 
 import evenfall.report.captions.Captions;
+import evenfall.report.film.Film;
+import evenfall.report.film.FilmClock;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.motionbids.MotionFolder;
 import evenfall.report.result.LoggedSessions;
+import evenfall.report.result.SessionBackground;
+import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.table.LogText;
 import java.io.IOException;
@@ -48,8 +52,9 @@ final class SessionCommand implements Task {
     @Option(
             names = "--film-starts",
             paramLabel = "S",
-            description = "For vtt: when the film begins, s on the recording's clock (negative if it ran first).")
-    private double filmStartsS;
+            description = "For vtt: when the film begins, s on the recording's clock (negative if it ran first)."
+                    + " Without it, as noted with the film.")
+    private @Nullable Double filmStartsS;
 
     SessionCommand(Console console) {
         this.console = console;
@@ -65,18 +70,22 @@ final class SessionCommand implements Task {
         if (written == OutputFormat.MOTION_BIDS) {
             return writeFolder(day);
         }
-        if (!Double.isFinite(filmStartsS)) {
+        Double starts = filmStartsS;
+        if (starts != null && !Double.isFinite(starts)) {
             throw new UsageException("--film-starts takes a number of seconds.");
         }
         ResultFile result = ResultFile.at(console, out, List.of());
-        LoggedSessions sessions = sessions();
+        AthleteFolder athlete = log.open();
+        LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
         // Only the page draws signals; the others do with stored results.
         Session session = written == OutputFormat.HTML ? sessions.withTraces(day) : sessions.summary(day);
+        FilmClock clock = written == OutputFormat.VTT ? clock(athlete, day, starts) : FilmClock.SAME;
+        Background background = written == OutputFormat.HTML ? background(athlete, day) : Background.NONE;
         result.write(text -> {
             if (written == OutputFormat.VTT) {
-                Captions.write(session, filmStartsS, text);
+                Captions.write(session, clock, text);
             } else {
-                SessionPrinter.print(session, written, text);
+                SessionPrinter.print(session, background, written, text);
             }
         });
         return CommandRunner.DONE;
@@ -90,6 +99,16 @@ final class SessionCommand implements Task {
         AthleteFolder athlete = log.open();
         ResultFile.at(console, out, List.of()).write(text -> LogText.sessions(athlete, console::say, text));
         return CommandRunner.DONE;
+    }
+
+    private Background background(AthleteFolder athlete, SessionDate day) throws IOException {
+        String note = CommandName.NOTE.code() + " " + log.typed() + " --date " + day;
+        return SessionBackground.of(athlete, day, note, console::say);
+    }
+
+    private FilmClock clock(AthleteFolder athlete, SessionDate day, @Nullable Double starts) throws IOException {
+        Film film = starts == null ? SessionBackground.film(athlete, day, console::say) : null;
+        return film == null ? new FilmClock(starts == null ? 0 : starts, 0) : film.clock();
     }
 
     private int writeFolder(SessionDate day) throws IOException {

@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.report.html.SessionPage;
 import evenfall.report.json.LandingsDocument;
+import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.table.SessionCsv;
 import evenfall.report.table.SessionText;
@@ -12,12 +13,17 @@ final class SessionPrinter {
 
     private SessionPrinter() {}
 
-    static void print(Session session, OutputFormat format, Appendable out) throws IOException {
+    /**
+     * Writes it.
+     *
+     * @param background what the page looks at it against; the other formats do without
+     */
+    static void print(Session session, Background background, OutputFormat format, Appendable out) throws IOException {
         switch (format) {
             case TABLE -> SessionText.write(session, out);
             case CSV -> SessionCsv.write(session, out);
             case JSON -> out.append(LandingsDocument.of(session));
-            case HTML -> SessionPage.write(session, out);
+            case HTML -> SessionPage.write(session, background, out);
             case VTT, MOTION_BIDS -> throw new IllegalArgumentException(format + " is no form of this kind");
         }
     }

@@ -22,6 +22,7 @@ import evenfall.report.result.LoggedBlock;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.RecordingInput;
 import evenfall.report.sentence.SessionSentence;
+import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -42,6 +43,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /** Makes recordings, log and pages of the invented block in one folder; several sessions at once. */
 public final class DemoRun {
@@ -87,10 +89,11 @@ public final class DemoRun {
         LiveRehearsal live = new LiveRehearsal();
         // It lasts, but mostly waits: meanwhile the pages are drawn.
         Future<Session> last = inBackground(() -> live(athlete, live, demo));
-        List<DemoPage.Entry> entries =
-                new ArrayList<>(all(stored, "drawing sessions", session -> page(session.named(name))));
+        List<Integer> order = IntStream.range(0, stored.size()).boxed().toList();
+        List<DemoPage.Entry> entries = new ArrayList<>(
+                all(order, "drawing sessions", i -> page(stored.get(i).named(name), stored.subList(0, i))));
         progress.at("recording the last session live", 1);
-        entries.add(page(awaited(last).named(name)));
+        entries.add(page(awaited(last).named(name), stored));
         progress.at("drawing the block", 1);
         Block block = LoggedBlock.of(athlete, new LoggedSessions(athlete, Progress.NONE, tell), null, null, tell);
         Block named = new Block(name, block.sessions(), block.landings(), block.measures(), block.formHeight());
@@ -184,10 +187,10 @@ public final class DemoRun {
                         NotesTable.read(demo.notesFile().toString(), notes)));
     }
 
-    private DemoPage.Entry page(Session stored) throws IOException {
+    private DemoPage.Entry page(Session stored, List<Session> earlier) throws IOException {
         String date = String.valueOf(stored.date());
         String file = "session-" + date + ".html";
-        page(file, out -> SessionPage.write(stored, out));
+        page(file, out -> SessionPage.write(stored, new Background(earlier, null, null), out));
         return new DemoPage.Entry(date, file, SessionSentence.of(stored));
     }
 

@@ -34,7 +34,7 @@ public final class DemoPage {
                         .map(entry -> new LinkView(entry.file(), entry.date(), entry.sentence()))
                         .toList(),
                 heard);
-        out.append(Pages.render("demo.jte", view));
+        out.append(Pages.render("demo.jte", view, "page.js"));
     }
 
     /**

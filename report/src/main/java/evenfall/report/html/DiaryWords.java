@@ -46,6 +46,15 @@ final class DiaryWords {
         return lines;
     }
 
+    /** Whether anything hurt, in a sentence, or that nobody asked. */
+    static String pain(List<DiaryEntry> diary) {
+        Map<String, Integer> most = new TreeMap<>();
+        diary.forEach(entry -> entry.pain().forEach((region, size) -> most.merge(region, size, Math::max)));
+        boolean asked = !most.isEmpty();
+        most.values().removeIf(size -> size == 0);
+        return most.isEmpty() ? WORDS.say(asked ? "pain.none" : "pain.unknown") : WORDS.say("pain.some", regions(most));
+    }
+
     /** What of the last day that has an entry must be heeded before the next drop. */
     static List<String> lastDayCautions(SortedMap<LocalDate, List<DiaryEntry>> diary) {
         List<DiaryEntry> last = diary.isEmpty() ? null : diary.get(diary.lastKey());
@@ -58,11 +67,20 @@ final class DiaryWords {
         }
     }
 
+    /** The sorest or most painful first. */
     private static String regions(Map<String, Integer> regions) {
         List<String> words = new ArrayList<>();
-        new TreeMap<>(regions)
-                .forEach((region, size) -> words.add(
-                        size == 0 ? WORDS.say("region.none", region) : WORDS.say("region", region, size.toString())));
+        regions.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .forEach(entry -> words.add(
+                        entry.getValue() == 0
+                                ? WORDS.say("region.none", entry.getKey())
+                                : WORDS.say(
+                                        "region",
+                                        entry.getKey(),
+                                        entry.getValue().toString())));
         return String.join(", ", words);
     }
 

@@ -2,193 +2,104 @@ package evenfall.report.html;
 
 import evenfall.fusion.landing.Balance;
 import evenfall.fusion.landing.Estimate;
-import evenfall.fusion.landing.Excursion;
 import evenfall.fusion.landing.Measures;
-import evenfall.fusion.landing.OverFeet;
-import evenfall.fusion.landing.Posture;
 import evenfall.fusion.landing.StepDirection;
+import evenfall.report.glossary.Glossary;
 import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.FigureView;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** The measures of a landing in words, grouped by the four questions of form. */
+/** The measures of a landing in words, grouped by the four questions of form, each with what is usual beside it. */
 final class FigureWords {
 
     private static final Words WORDS = Words.beside(FigureWords.class);
 
-    private FigureWords() {}
+    /** From here on a figure has a decimal less: two digits mean something. */
+    private static final double LARGE = 9.95;
+
+    private final Usual usual;
+
+    FigureWords(Usual usual) {
+        this.usual = usual;
+    }
 
     /** The figures by question; the groups and figures are the same for every landing. */
-    static List<FigureGroup> groups(Measures measures) {
-        return List.of(fall(measures), even(measures), feet(measures), spine(measures), shown(measures));
+    List<FigureGroup> groups(@Nullable Measures measures) {
+        return FigureList.GROUPS.stream()
+                .map(group -> new FigureGroup(WORDS.say(group.question()), views(group.figures(), measures)))
+                .toList();
     }
 
     /** Figures for the scientist. */
-    static List<FigureView> science(Measures m) {
-        Balance balance = m.balance();
-        return List.of(
-                plain(
-                        "figure.height",
-                        "unit.m",
-                        m.fall().dropHeightM(),
-                        2,
-                        m.sigma().dropHeightM()),
-                plain(
-                        "figure.speed",
-                        "unit.speed",
-                        m.fall().impactSpeedMS(),
-                        2,
-                        m.sigma().impactSpeedMS()),
-                plain(
-                        "figure.flight",
-                        "unit.s",
-                        m.fall().flightS(),
-                        2,
-                        m.sigma().flightS()),
-                plain("figure.upperBack", "unit.g", m.impact().peakUpperBackG(), 1, null),
-                plain("figure.rise", "unit.ms", m.impact().riseMs(), 0, null),
-                plain("figure.loading", "unit.gPerS", m.impact().loadingRateGPerS(), 0, null),
-                shift("figure.lateral", balance.lateralShift(), "side.left", "side.right"),
-                shift("figure.foreAft", balance.foreAftShift(), "side.forward", "side.back"));
+    List<FigureView> science(@Nullable Measures measures) {
+        return views(FigureList.SCIENCE, measures);
     }
 
-    /** A peak at full scale is at least that; where it can be told, what it probably was stands beside it, called so. */
-    private static FigureView cutOff(FigureView peak, @Nullable Estimate estimated) {
-        if (estimated == null) {
-            return new FigureView(peak.label(), WORDS.say("atLeast", peak.value()), peak.error());
+    private List<FigureView> views(List<Figure> figures, @Nullable Measures measures) {
+        return figures.stream().map(figure -> view(figure, measures)).toList();
+    }
+
+    private FigureView view(Figure figure, @Nullable Measures m) {
+        Double value = m == null ? null : figure.value(m);
+        if (m == null || value == null) {
+            return view(figure, WORDS.say("notMeasured"), "", "");
         }
-        FigureView probable = plain("figure.peak", "unit.g", estimated.value(), 1, estimated.sigma());
-        return new FigureView(
-                peak.label(), WORDS.say("atLeastEstimated", peak.value(), probable.value()), probable.error());
-    }
-
-    private static FigureGroup fall(Measures m) {
-        FigureView peak =
-                plain("figure.peak", "unit.g", m.impact().peakG(), 1, m.sigma().peakG());
-        return group(
-                "question.fall",
-                m.impact().clipped() ? cutOff(peak, m.impact().peakEstimatedG()) : peak,
-                plain("figure.braking", "unit.g", m.braking().meanBrakingG(), 1, null),
-                plain(
-                        "figure.depth",
-                        "unit.m",
-                        m.braking().depthM(),
-                        2,
-                        m.sigma().depthM()),
-                plain("figure.time", "unit.s", m.braking().brakingS(), 2, null));
-    }
-
-    private static FigureGroup even(Measures m) {
-        Posture posture = m.posture();
-        OverFeet feet = m.balance().overFeet();
-        return group(
-                "question.even",
-                angle("figure.turned", posture.pelvicRotation(), "side.left", "side.right"),
-                angle("figure.level", posture.pelvicObliquity(), "side.right", "side.left"),
-                angle("figure.lean", posture.trunkLean(), "side.right", "side.left"),
-                angle("figure.twist", posture.twist(), "side.left", "side.right"),
-                sided(
-                        "figure.beside",
-                        "unit.m",
-                        feet == null ? null : feet.lateralLowest(),
-                        2,
-                        feet == null ? null : feet.sigmaLateral(),
-                        "side.left",
-                        "side.right"));
-    }
-
-    private static FigureGroup feet(Measures m) {
-        OverFeet feet = m.balance().overFeet();
-        return group(
-                "question.feet",
-                sided(
-                        "figure.behind",
-                        "unit.m",
-                        feet == null ? null : feet.foreAftLowest(),
-                        2,
-                        feet == null ? null : feet.sigmaForeAft(),
-                        "side.before",
-                        "side.behind"),
-                new FigureView(WORDS.say("figure.steps"), steps(m.balance()), ""),
-                angle("figure.tilt", m.posture().pelvicTilt(), "side.forward", "side.back"));
-    }
-
-    private static FigureGroup spine(Measures m) {
-        return group(
-                "question.spine",
-                angle("figure.folded", m.posture().spineFlexion(), "side.forward", "side.back"),
-                plain(
-                        "figure.collapse",
-                        "unit.degreesPerSecond",
-                        m.braking().collapseDegPerS(),
-                        0,
-                        m.sigma().collapseDegPerS()));
-    }
-
-    private static FigureGroup shown(Measures m) {
-        return group("question.shown", angle("figure.trunk", m.posture().trunkFlexion(), "side.forward", "side.back"));
-    }
-
-    private static FigureGroup group(String question, FigureView... figures) {
-        return new FigureGroup(WORDS.say(question), List.of(figures));
-    }
-
-    private static FigureView angle(String label, @Nullable Excursion angle, String plus, String minus) {
-        return sided(
-                label,
-                "unit.degrees",
-                angle == null ? null : angle.change(),
-                1,
-                angle == null ? null : angle.sigma(),
-                plus,
-                minus);
-    }
-
-    private static FigureView shift(String label, @Nullable Estimate shift, String plus, String minus) {
-        return sided(
-                label,
-                "unit.m",
-                shift == null ? null : shift.value(),
-                2,
-                shift == null ? null : shift.sigma(),
-                plus,
-                minus);
-    }
-
-    private static FigureView plain(
-            String label, String unit, @Nullable Double value, int decimals, @Nullable Double sigma) {
-        if (value == null || !Double.isFinite(value)) {
-            return missing(label);
+        String size = String.format(Locale.ROOT, "%.4f", Math.abs(value));
+        if (figure.equals(FigureList.STEPS)) {
+            return view(figure, steps(m.balance()), "", size);
         }
-        return new FigureView(
-                WORDS.say(label), WORDS.say(unit, Figures.fixed(value, decimals)), error(sigma, decimals));
+        Double sigma = figure.sigma(m);
+        String words = words(figure, value);
+        if (figure.equals(FigureList.PEAK) && m.impact().clipped()) {
+            Estimate estimated = m.impact().peakEstimatedG();
+            return estimated == null
+                    ? view(figure, WORDS.say("atLeast", words), "", size)
+                    : view(
+                            figure,
+                            WORDS.say("atLeastEstimated", words, words(figure, estimated.value())),
+                            error(estimated.sigma(), figure.decimals()),
+                            size);
+        }
+        return view(figure, words, error(sigma, figure.decimals()), size);
     }
 
-    private static FigureView sided(
-            String label,
-            String unit,
-            @Nullable Double value,
-            int decimals,
-            @Nullable Double sigma,
-            String plus,
-            String minus) {
-        if (value == null || !Double.isFinite(value)) {
-            return missing(label);
-        }
+    private FigureView view(Figure figure, String value, String error, String size) {
+        Usual.Range range = usual.of(figure);
+        String beside = range == null ? "" : range(figure, range);
+        return new FigureView(Glossary.name(figure.term()), figure.term().code(), value, error, beside, size);
+    }
+
+    /** A value with its side and unit. */
+    static String words(Figure figure, double value) {
+        int decimals = decimals(figure, value);
         String size = Figures.size(value, decimals);
-        String withUnit = WORDS.say(unit, size);
-        boolean zero = size.equals(Figures.size(0.0, decimals));
-        return new FigureView(
-                WORDS.say(label),
-                zero ? withUnit : WORDS.say(value > 0 ? plus : minus, withUnit),
-                error(sigma, decimals));
+        String withUnit = WORDS.say(figure.unit(), size);
+        String side = value > 0 ? figure.plus() : figure.minus();
+        return side == null || size.equals(Figures.size(0.0, decimals)) ? withUnit : WORDS.say(side, withUnit);
     }
 
-    private static FigureView missing(String label) {
-        return new FigureView(WORDS.say(label), WORDS.say("notMeasured"), "");
+    private static String range(Figure figure, Usual.Range range) {
+        String low = words(figure, range.low());
+        String high = words(figure, range.high());
+        if (low.equals(high)) {
+            return WORDS.say("usual.one", low);
+        }
+        if (figure.sided()) {
+            return WORDS.say("usual.range", low, high);
+        }
+        int decimals = decimals(figure, range.high());
+        return WORDS.say(
+                "usual.range",
+                Figures.fixed(range.low(), decimals),
+                WORDS.say(figure.unit(), Figures.fixed(range.high(), decimals)));
+    }
+
+    private static int decimals(Figure figure, double value) {
+        return Math.abs(value) >= LARGE ? Math.max(0, figure.decimals() - 1) : figure.decimals();
     }
 
     /** One standard deviation with its sign, or nothing where it is not known. */

@@ -1,17 +1,18 @@
 package evenfall.report.html;
 
+import evenfall.fusion.landing.Excursion;
 import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.landing.Measures;
+import evenfall.fusion.landing.Moments;
 import evenfall.fusion.landing.Side;
 import evenfall.report.chart.LandingChart;
 import evenfall.report.chart.LandingScale;
 import evenfall.report.chart.Mark;
+import evenfall.report.chart.Signal;
 import evenfall.report.chart.Svg;
 import evenfall.report.form.Form;
 import evenfall.report.form.Reason;
-import evenfall.report.html.view.FigureGroup;
-import evenfall.report.html.view.FigureView;
 import evenfall.report.html.view.LandingView;
 import evenfall.report.log.LandingNote;
 import evenfall.report.sentence.SessionSentence;
@@ -19,52 +20,109 @@ import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** Each landing of a session in words and charts, all on one scale. */
+/** Each landing of a session in words, figures and charts, all on one scale. */
 final class LandingViews {
 
     private static final Words WORDS = Words.beside(LandingViews.class);
 
     private final LandingChart chart;
+    private final Crowds crowds;
+    private final List<SessionLanding> landings;
+    private final List<SessionLanding> earlier;
 
-    /** For these landings and no others: they set the scale. */
-    LandingViews(List<SessionLanding> landings) {
+    /**
+     * For these landings and no others: they set the scale.
+     *
+     * @param earlier landings of earlier sessions, oldest first
+     */
+    LandingViews(List<SessionLanding> landings, List<SessionLanding> earlier) {
+        this.landings = List.copyOf(landings);
+        this.earlier = List.copyOf(earlier);
         chart = new LandingChart(LandingScale.over(landings.stream()
                 .map(SessionLanding::trace)
                 .filter(Objects::nonNull)
                 .toList()));
+        crowds = new Crowds(landings);
+    }
+
+    /** The grey lines that lie behind the charts. */
+    List<Svg> crowds() {
+        return crowds.drawn(chart);
     }
 
     LandingView view(SessionLanding event) {
         int number = event.landing().index();
         Measures measures = event.landing().measures();
-        List<FigureGroup> groups = measures == null ? List.of() : FigureWords.groups(measures);
-        List<FigureView> science = measures == null ? List.of() : FigureWords.science(measures);
+        Moments moments = event.landing().moments();
         LandingTrace trace = event.trace();
+        FigureWords figures = new FigureWords(Usual.beside(event, earlier));
+        Side side = side(event);
+        Form form = verdict(event);
+        Double height = SessionSentence.height(event);
+        SessionLanding best = Best.beside(event, landings);
         return new LandingView(
                 id(event),
                 number,
                 WORDS.say("landing.title", Integer.toString(number)),
                 mark(event).inline(),
-                Figures.clock(event.landing().moments().contactS()),
+                Figures.clock(moments.contactS()),
+                String.format(Locale.ROOT, "%.3f", moments.contactS()),
+                side == null ? "unknown" : side.code(),
                 foot(event),
                 height(event),
+                height == null ? "" : String.format(Locale.ROOT, "%.2f", height),
+                form == null ? "unknown" : form.code(),
                 form(event),
                 !event.note().leftOut(),
+                best == null ? "" : Integer.toString(best.landing().index()),
                 reasons(event),
-                groups,
-                science,
+                figures.groups(measures),
+                figures.science(measures),
                 remarks(event),
                 trace == null
-                        ? new Svg("")
-                        : chart.draw(
-                                id(event) + "-chart",
-                                number,
+                        ? List.of()
+                        : BodyViews.of(
+                                id(event),
                                 trace,
-                                event.landing().moments()));
+                                moments,
+                                measures == null ? null : measures.balance().overFeet(),
+                                side),
+                trace == null
+                        ? new Svg("")
+                        : chart.svg(id(event) + "-chart", number, trace, moments, sigma(measures), crowds.of(event)));
+    }
+
+    /** One standard deviation of each line's error. */
+    private static Map<Signal, Double> sigma(@Nullable Measures measures) {
+        Map<Signal, Double> sigma = new EnumMap<>(Signal.class);
+        if (measures != null) {
+            put(sigma, Signal.PELVIC_TILT, measures.posture().pelvicTilt());
+            put(sigma, Signal.TRUNK_FLEXION, measures.posture().trunkFlexion());
+            put(sigma, Signal.PELVIC_ROTATION, measures.posture().pelvicRotation());
+            put(sigma, Signal.TWIST, measures.posture().twist());
+            put(sigma, Signal.PELVIC_OBLIQUITY, measures.posture().pelvicObliquity());
+            put(sigma, Signal.TRUNK_LEAN, measures.posture().trunkLean());
+            put(sigma, Signal.HEIGHT, measures.sigma().depthM());
+            put(sigma, Signal.SPEED, measures.sigma().impactSpeedMS());
+        }
+        return sigma;
+    }
+
+    private static void put(Map<Signal, Double> sigma, Signal signal, @Nullable Excursion angle) {
+        put(sigma, signal, angle == null ? null : Double.valueOf(angle.sigma()));
+    }
+
+    private static void put(Map<Signal, Double> sigma, Signal signal, @Nullable Double size) {
+        if (size != null && Double.isFinite(size)) {
+            sigma.put(signal, size);
+        }
     }
 
     static String id(SessionLanding event) {
@@ -99,13 +157,15 @@ final class LandingViews {
                 .strip();
     }
 
-    private static @Nullable Side side(SessionLanding event) {
+    /** The foot as noted, else as the sensors tell; null where neither is known. */
+    static @Nullable Side side(SessionLanding event) {
         Side noted = event.note().side();
         Measures measures = event.landing().measures();
         return noted != null || measures == null ? noted : measures.balance().footSuggested();
     }
 
-    private static @Nullable Form verdict(SessionLanding event) {
+    /** The verdict, or null where there is none. */
+    static @Nullable Form verdict(SessionLanding event) {
         return event.verdict() == null ? null : event.verdict().form();
     }
 

@@ -20,10 +20,14 @@ final class Pages {
 
     private Pages() {}
 
-    /** The page of that template. */
-    static String render(String template, Object view) throws IOException {
+    /** The page of that template, with these scripts. */
+    static String render(String template, Object view, String... scripts) throws IOException {
+        StringBuilder script = new StringBuilder();
+        for (String file : scripts) {
+            script.append(text(file));
+        }
         PageParts parts =
-                new PageParts(base64(Typeface.REGULAR), base64(Typeface.BOLD), text("page.css"), text("page.js"));
+                new PageParts(base64(Typeface.REGULAR), base64(Typeface.BOLD), text("page.css"), script.toString());
         StringOutput out = new StringOutput(1 << 18);
         ENGINE.render(template, Map.of("view", view, "parts", parts, "words", Words.beside(Pages.class)), out);
         return out.toString();

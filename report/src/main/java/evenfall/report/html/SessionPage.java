@@ -1,6 +1,7 @@
 package evenfall.report.html;
 
 import evenfall.report.html.view.SessionView;
+import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import java.io.IOException;
 
@@ -15,10 +16,11 @@ public final class SessionPage {
     /**
      * Writes the page of a session; to be kept as UTF-8.
      *
+     * @param background earlier sessions and the film, as far as they are known
      * @throws IOException if {@code out} fails
      */
-    public static void write(Session session, Appendable out) throws IOException {
-        SessionView view = SessionViews.of(session);
-        out.append(Pages.render("session.jte", view));
+    public static void write(Session session, Background background, Appendable out) throws IOException {
+        SessionView view = SessionViews.of(session, background);
+        out.append(Pages.render("session.jte", view, "table.js", "film.js", "page.js"));
     }
 }

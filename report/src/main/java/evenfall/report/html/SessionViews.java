@@ -4,21 +4,25 @@ import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.Side;
 import evenfall.ingest.place.Place;
+import evenfall.report.chart.LandingMark;
 import evenfall.report.chart.Mark;
 import evenfall.report.chart.StripChart;
 import evenfall.report.form.Form;
+import evenfall.report.form.Reason;
+import evenfall.report.glossary.Glossary;
 import evenfall.report.html.view.ColumnGroup;
 import evenfall.report.html.view.FigureGroup;
-import evenfall.report.html.view.FigureView;
 import evenfall.report.html.view.LandingView;
 import evenfall.report.html.view.MarkView;
 import evenfall.report.html.view.SessionView;
 import evenfall.report.sentence.SessionSentence;
+import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Puts a session into words and charts. */
@@ -33,32 +37,60 @@ final class SessionViews {
 
     private SessionViews() {}
 
-    static SessionView of(Session session) {
-        List<SessionLanding> landings = session.landings().stream()
-                .filter(event -> event.landing().kind() == EventKind.LANDING)
-                .toList();
-        LandingViews views = new LandingViews(landings);
+    static SessionView of(Session session, Background background) {
+        List<SessionLanding> landings = landings(session);
+        LandingViews views = new LandingViews(
+                landings,
+                background.earlier().stream()
+                        .flatMap(earlier -> landings(earlier).stream())
+                        .toList());
         List<LandingView> told = landings.stream().map(views::view).toList();
-        List<String> urgent = urgent(session);
-        List<String> cautions = new ArrayList<>(urgent);
-        cautions.addAll(standing(landings));
         double duration = session.analysis().durationS();
-        List<StripChart.Item> items = landings.stream().map(SessionViews::item).toList();
+        List<LandingMark> marks = landings.stream().map(SessionViews::mark).toList();
         return new SessionView(
                 title(session),
                 worn(session),
                 MethodWords.health(session.analysis().findings()),
                 SessionSentence.of(session),
-                cautions,
-                urgent.size(),
+                DiaryWords.pain(session.diary()),
+                urgent(session),
+                standing(landings),
                 DiaryWords.all(session.diary()),
-                new StripChart(WIDE).draw("strip-wide", duration, items),
-                new StripChart(NARROW).draw("strip-narrow", duration, items),
+                new StripChart(WIDE).svg("strip-wide", duration, marks),
+                new StripChart(NARROW).svg("strip-narrow", duration, marks),
                 key(),
+                HeightViews.of(session, background.earlier(), marks, WIDE, NARROW),
                 columns(told),
                 told,
+                chosen(landings),
+                views.crowds(),
                 others(session),
-                MethodWords.of(session));
+                FilmViews.of(background),
+                SidesViews.of(landings, WIDE, NARROW),
+                MethodWords.of(session),
+                Glossary.all());
+    }
+
+    private static List<SessionLanding> landings(Session session) {
+        return session.landings().stream()
+                .filter(event -> event.landing().kind() == EventKind.LANDING)
+                .toList();
+    }
+
+    /** The landing that passed the most limits, the first of them: the one most worth talking about. */
+    private static String chosen(List<SessionLanding> landings) {
+        return landings.stream()
+                .filter(event -> !event.note().leftOut())
+                .max(Comparator.comparingLong(SessionViews::passed)
+                        .thenComparing(event -> -event.landing().index()))
+                .map(LandingViews::id)
+                .orElse("");
+    }
+
+    private static long passed(SessionLanding event) {
+        return event.verdict() == null
+                ? 0
+                : event.verdict().reasons().stream().filter(Reason::over).count();
     }
 
     private static String title(Session session) {
@@ -99,7 +131,7 @@ final class SessionViews {
         return cautions;
     }
 
-    private static StripChart.Item item(SessionLanding event) {
+    private static LandingMark mark(SessionLanding event) {
         boolean leftOut = event.note().leftOut();
         String words = WORDS.say(
                 "strip.item",
@@ -108,7 +140,7 @@ final class SessionViews {
                 LandingViews.foot(event),
                 LandingViews.height(event),
                 LandingViews.form(event));
-        return new StripChart.Item(
+        return new LandingMark(
                 LandingViews.id(event),
                 leftOut ? WORDS.say("strip.leftOut", words) : words,
                 event.landing().moments().contactS(),
@@ -135,7 +167,9 @@ final class SessionViews {
                 for (FigureGroup group : landing.groups()) {
                     groups.add(new ColumnGroup(
                             group.question(),
-                            group.figures().stream().map(FigureView::label).toList()));
+                            group.figures().stream()
+                                    .map(figure -> new ColumnGroup.Column(figure.label(), figure.term()))
+                                    .toList()));
                 }
             }
         }

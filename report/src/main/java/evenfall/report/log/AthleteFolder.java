@@ -28,6 +28,7 @@ public final class AthleteFolder {
     private static final String DIARY = "diary";
     private static final String NOTES = "notes";
     private static final String PLANS = "plan";
+    private static final String FILMS = "films";
     private static final String SESSIONS = "sessions";
 
     private final String id;
@@ -158,6 +159,11 @@ public final class AthleteFolder {
     /** What was said of the landings of one session before they came. */
     public Entries<PlanEntry> plans(SessionDate date) {
         return new Entries<>(folder.resolve(NOTES).resolve(date.toString()).resolve(PLANS), PlanEntry.class);
+    }
+
+    /** The film of one session, which need not be there yet; the last entry holds. */
+    public Entries<FilmEntry> films(SessionDate date) {
+        return new Entries<>(folder.resolve(FILMS).resolve(date.toString()), FilmEntry.class);
     }
 
     /** The dates of all sessions, in order. */

@@ -2,6 +2,7 @@ package evenfall.report.captions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenfall.report.film.FilmClock;
 import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
 import java.io.IOException;
@@ -68,7 +69,7 @@ class CaptionsTest {
 
     private static String track(Session session, double filmStartsS) throws IOException {
         StringBuilder text = new StringBuilder();
-        Captions.write(session, filmStartsS, text);
+        Captions.write(session, new FilmClock(filmStartsS, 0), text);
         return text.toString();
     }
 }

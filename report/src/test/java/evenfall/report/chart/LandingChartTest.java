@@ -11,6 +11,7 @@ import evenfall.report.session.SessionLanding;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -29,14 +30,14 @@ class LandingChartTest {
     void sameNumbers_giveTheSameBytes() {
         Moments moments = landing.landing().moments();
 
-        assertThat(new LandingChart(scale).draw("a", 3, trace, moments))
-                .isEqualTo(new LandingChart(scale).draw("a", 3, trace, moments));
+        assertThat(new LandingChart(scale).svg("a", 3, trace, moments, Map.of(), null))
+                .isEqualTo(new LandingChart(scale).svg("a", 3, trace, moments, Map.of(), null));
     }
 
     @Test
     void drawing_isWellFormed_small_andNamesItsLinesAndMoments() throws Exception {
         String markup = new LandingChart(scale)
-                .draw("a", 3, trace, landing.landing().moments())
+                .svg("a", 3, trace, landing.landing().moments(), Map.of(), null)
                 .markup();
 
         assertThat(markup).hasSizeLessThan(30_000);
@@ -49,7 +50,7 @@ class LandingChartTest {
     @Test
     void ids_beginWithTheDrawings() throws Exception {
         NodeList all = parse(new LandingChart(scale)
-                        .draw("landing-3-chart", 3, trace, landing.landing().moments())
+                        .svg("landing-3-chart", 3, trace, landing.landing().moments(), Map.of(), null)
                         .markup())
                 .getElementsByTagName("*");
         List<String> ids = new ArrayList<>();
@@ -77,7 +78,7 @@ class LandingChartTest {
                 null,
                 null);
         String markup = new LandingChart(LandingScale.over(List.of(pelvisOnly)))
-                .draw("a", 1, pelvisOnly, landing.landing().moments())
+                .svg("a", 1, pelvisOnly, landing.landing().moments(), Map.of(), null)
                 .markup();
 
         assertThat(texts(parse(markup))).contains("pelvis").doesNotContain("upper back", "trunk", "twist");
@@ -87,7 +88,9 @@ class LandingChartTest {
     void unknownMoments_areNotMarked() throws Exception {
         Moments few = new Moments(null, 10, 10.03, null, null);
 
-        assertThat(texts(parse(new LandingChart(scale).draw("a", 1, trace, few).markup())))
+        assertThat(texts(parse(new LandingChart(scale)
+                        .svg("a", 1, trace, few, Map.of(), null)
+                        .markup())))
                 .contains("contact", "peak")
                 .doesNotContain("take-off", "lowest", "settled");
     }
@@ -107,7 +110,7 @@ class LandingChartTest {
 
     @Test
     void emptySession_hasAStripWithoutMarks() throws Exception {
-        String markup = new StripChart(400).draw("strip", 0, List.of()).markup();
+        String markup = new StripChart(400).svg("strip", 0, List.of()).markup();
 
         assertThat(parse(markup).getElementsByTagName("a").getLength()).isZero();
         assertThat(markup).contains("drop height, m");

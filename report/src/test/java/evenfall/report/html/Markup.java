@@ -19,7 +19,8 @@ final class Markup {
     }
 
     static Markup of(String page) throws Exception {
-        String body = page.replaceFirst("^<!DOCTYPE html>", "");
+        // What a script holds is no markup, to an HTML parser either.
+        String body = page.replaceFirst("^<!DOCTYPE html>", "").replaceAll("(?s)(<script>).*?(</script>)", "$1$2");
         return new Markup(DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new InputSource(new StringReader(body))));

@@ -12,6 +12,7 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
+import evenfall.report.session.Background;
 import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
@@ -41,7 +42,7 @@ class SessionPageTest {
                     .orElseThrow();
             assertThat(drawn.getElementsByTagName("a").getLength()).isEqualTo(landings);
         }
-        assertThat(page.ofClass("details", "landing")).hasSize(landings);
+        assertThat(page.ofClass("section", "landing")).hasSize(landings);
         assertThat(page.ofClass("tr", "in")).hasSize(landings);
     }
 
@@ -174,7 +175,7 @@ class SessionPageTest {
                 new LandingNote(Side.LEFT, 0.4, null, null, "slipped", null));
         Markup page = Markup.of(page(InventedSessions.session(List.of(out), List.of(), List.of())));
 
-        assertThat(page.ofClass("a", "left-out")).hasSize(2);
+        assertThat(page.ofClass("a", "left-out")).hasSize(2); // once wide, once narrow
         assertThat(page.ofClass("tr", "out")).hasSize(1);
         assertThat(page.text()).contains("Left out: slipped.");
     }
@@ -210,7 +211,7 @@ class SessionPageTest {
 
     private static String page(Session session) throws IOException {
         StringBuilder page = new StringBuilder();
-        SessionPage.write(session, page);
+        SessionPage.write(session, Background.NONE, page);
         return page.toString();
     }
 }

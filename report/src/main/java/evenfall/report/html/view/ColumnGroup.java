@@ -8,4 +8,13 @@ import java.util.List;
  * @param question the question
  * @param columns their heads
  */
-public record ColumnGroup(String question, List<String> columns) {}
+public record ColumnGroup(String question, List<Column> columns) {
+
+    /**
+     * The head of a column.
+     *
+     * @param label what it shows
+     * @param term end of the id of its explanation
+     */
+    public record Column(String label, String term) {}
+}

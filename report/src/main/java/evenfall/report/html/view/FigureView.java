@@ -4,7 +4,10 @@ package evenfall.report.html.view;
  * One measured figure in words.
  *
  * @param label what it is
+ * @param term end of the id of its explanation
  * @param value the value with its side and unit, or that it was not measured
  * @param error one standard deviation of its error with a sign before it, or empty
+ * @param usual what is usual for this athlete, or empty
+ * @param size its size as a plain number, for sorting, or empty
  */
-public record FigureView(String label, String value, String error) {}
+public record FigureView(String label, String term, String value, String error, String usual, String size) {}

@@ -1,6 +1,7 @@
 package evenfall.report.html.view;
 
 import evenfall.report.chart.Svg;
+import evenfall.report.glossary.Glossary;
 import java.util.List;
 
 /**
@@ -10,29 +11,43 @@ import java.util.List;
  * @param who when and what was worn, one line
  * @param health the recording's health in one line
  * @param sentence the session in one breath
- * @param cautions what to heed before deciding, the gravest first
- * @param urgent how many of {@code cautions} come from this session's own pain, signs or falls
- * @param diary what the athlete entered that day
+ * @param pain whether anything hurt, in a sentence
+ * @param urgent what to heed at once: this session's own pain, signs and falls
+ * @param standing what to heed always
+ * @param diary what the athlete entered that day, the sorest and most painful places first
  * @param stripWide the strip for a wide window
  * @param stripNarrow the strip for a narrow one
  * @param key what the marks mean
+ * @param heights where form gives way
  * @param columns head of the table
  * @param landings each landing
+ * @param chosen id of the landing to show first, or empty
+ * @param crowds grey lines that charts lay behind their own
  * @param others falls and runs of steps, a line each
+ * @param film the film beside it
+ * @param sides left and right of this session
  * @param method how it was measured
+ * @param glossary what each measure is
  */
 public record SessionView(
         String title,
         String who,
         String health,
         String sentence,
-        List<String> cautions,
-        int urgent,
+        String pain,
+        List<String> urgent,
+        List<String> standing,
         List<String> diary,
         Svg stripWide,
         Svg stripNarrow,
         List<MarkView> key,
+        HeightView heights,
         List<ColumnGroup> columns,
         List<LandingView> landings,
+        String chosen,
+        List<Svg> crowds,
         List<String> others,
-        MethodView method) {}
+        FilmView film,
+        SidesView sides,
+        MethodView method,
+        List<Glossary.Entry> glossary) {}

@@ -1,0 +1,8 @@
+package evenfall.report.film;
+
+/**
+ * A film of a session.
+ *
+ * @param path where it lies on this machine
+ */
+public record Film(String path, FilmClock clock) {}

@@ -1,0 +1,66 @@
+package evenfall.report.html;
+
+import evenfall.fusion.landing.Measures;
+import evenfall.report.form.Form;
+import evenfall.report.form.FormLimits;
+import evenfall.report.measure.MeasureList;
+import evenfall.report.sentence.SessionSentence;
+import evenfall.report.session.SessionLanding;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The landing to hold another against: on the same foot, held, from about the same height or else the nearest, and of
+ * those the one that stayed farthest within its limits.
+ */
+final class Best {
+
+    private static final double SAME_HEIGHT_M = 0.1;
+    private static final FormLimits LIMITS = FormLimits.STARTING;
+
+    private static final Map<String, Double> WITHIN = Map.of(
+            "meanBrakingG", LIMITS.meanBrakingG(),
+            "pelvicRotationDeg.change", LIMITS.pelvicRotationDeg(),
+            "pelvicObliquityDeg.change", LIMITS.pelvicObliquityDeg(),
+            "trunkLeanDeg.change", LIMITS.trunkLeanDeg(),
+            "twistDeg.change", LIMITS.twistDeg());
+
+    private Best() {}
+
+    /** The best other landing, or null where there is none. */
+    static @Nullable SessionLanding beside(SessionLanding event, List<SessionLanding> all) {
+        Double height = SessionSentence.height(event);
+        return all.stream()
+                .filter(other -> other.landing().index() != event.landing().index()
+                        && !other.note().leftOut()
+                        && LandingViews.side(other) == LandingViews.side(event)
+                        && LandingViews.verdict(other) == Form.HELD)
+                .min(Comparator.<SessionLanding>comparingDouble(other -> steps(height, SessionSentence.height(other)))
+                        .thenComparingDouble(Best::closeness))
+                .orElse(null);
+    }
+
+    /** How far away in height, in whole steps: within one all are alike. */
+    private static double steps(@Nullable Double height, @Nullable Double other) {
+        return height == null || other == null
+                ? Double.MAX_VALUE
+                : Math.floor(Math.abs(height - other) / SAME_HEIGHT_M + 1e-9);
+    }
+
+    /** The largest share of a limit that was used. */
+    private static double closeness(SessionLanding event) {
+        Measures measures = event.landing().measures();
+        double most = 0;
+        if (measures != null) {
+            for (Map.Entry<String, Double> limit : WITHIN.entrySet()) {
+                Double value = MeasureList.named(limit.getKey())
+                        .map(measure -> measure.of(measures))
+                        .orElse(null);
+                most = Math.max(most, value == null ? 0 : Math.abs(value) / limit.getValue());
+            }
+        }
+        return most;
+    }
+}

@@ -1,0 +1,65 @@
+package evenfall.report.html;
+
+import evenfall.report.glossary.Term;
+import java.util.List;
+
+/** Which figures answer which question, in the order pages show them. */
+final class FigureList {
+
+    /**
+     * The figures of one question.
+     *
+     * @param question key of the question
+     */
+    record Group(String question, List<Figure> figures) {}
+
+    static final Figure PEAK = Figure.plain(Term.PEAK, "peakG", "unit.g", 1);
+    static final Figure STEPS = Figure.plain(Term.STEPS, "stepsAfter", "unit.none", 0);
+
+    static final List<Group> GROUPS = List.of(
+            new Group(
+                    "question.fall",
+                    List.of(
+                            PEAK,
+                            Figure.plain(Term.BRAKING, "meanBrakingG", "unit.g", 1),
+                            Figure.plain(Term.DEPTH, "depthM", "unit.m", 2),
+                            Figure.plain(Term.TIME, "brakingS", "unit.s", 2))),
+            new Group(
+                    "question.even",
+                    List.of(
+                            Figure.angle(Term.TURNED, "pelvicRotationDeg", "side.left", "side.right"),
+                            Figure.angle(Term.LEVEL, "pelvicObliquityDeg", "side.right", "side.left"),
+                            Figure.angle(Term.LEAN, "trunkLeanDeg", "side.right", "side.left"),
+                            Figure.angle(Term.TWIST, "twistDeg", "side.left", "side.right"),
+                            metres(Term.BESIDE, "overFeetM.lateralLowest", "side.left", "side.right"))),
+            new Group(
+                    "question.feet",
+                    List.of(
+                            metres(Term.BEHIND, "overFeetM.foreAftLowest", "side.before", "side.behind"),
+                            STEPS,
+                            Figure.angle(Term.TILT, "pelvicTiltDeg", "side.forward", "side.back"))),
+            new Group(
+                    "question.spine",
+                    List.of(
+                            Figure.angle(Term.FOLDED, "spineFlexionDeg", "side.forward", "side.back"),
+                            Figure.plain(Term.COLLAPSE, "collapseDegPerS", "unit.degreesPerSecond", 0))),
+            new Group(
+                    "question.shown",
+                    List.of(Figure.angle(Term.TRUNK, "trunkFlexionDeg", "side.forward", "side.back"))));
+
+    static final List<Figure> SCIENCE = List.of(
+            Figure.plain(Term.HEIGHT, "dropHeightM", "unit.m", 2),
+            Figure.plain(Term.SPEED, "impactSpeedMS", "unit.speed", 2),
+            Figure.plain(Term.FLIGHT, "flightS", "unit.s", 2),
+            Figure.plain(Term.UPPER_BACK, "peakUpperBackG", "unit.g", 1),
+            Figure.plain(Term.RISE, "riseMs", "unit.ms", 0),
+            Figure.plain(Term.LOADING, "loadingRateGPerS", "unit.gPerS", 0),
+            metres(Term.LATERAL, "lateralShiftM", "side.left", "side.right"),
+            metres(Term.FORE_AFT, "foreAftShiftM", "side.forward", "side.back"));
+
+    private FigureList() {}
+
+    private static Figure metres(Term term, String measure, String plus, String minus) {
+        return new Figure(term, measure, "unit.m", 2, plus, minus);
+    }
+}

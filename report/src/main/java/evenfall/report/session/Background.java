@@ -1,0 +1,25 @@
+package evenfall.report.session;
+
+import evenfall.report.film.Film;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a session is looked at against.
+ *
+ * @param earlier the athlete's earlier sessions, oldest first, without traces
+ * @param film the film of the session, or null where none was noted
+ * @param noteCommand the command that notes something of this session, without what it notes; null outside a log
+ */
+public record Background(
+        List<Session> earlier,
+        @Nullable Film film,
+        @Nullable String noteCommand) {
+
+    /** Nothing is known. */
+    public static final Background NONE = new Background(List.of(), null, null);
+
+    public Background {
+        earlier = List.copyOf(earlier);
+    }
+}
