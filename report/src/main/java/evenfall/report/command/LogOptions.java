@@ -45,15 +45,6 @@ final class LogOptions {
         return TrainingLog.open(log).athlete(id);
     }
 
-    /** These options as they were typed, for a line that can be run again. */
-    String typed() {
-        return "--log " + quoted(log.toString()) + " --athlete " + athlete;
-    }
-
-    private static String quoted(String path) {
-        return path.matches("[A-Za-z0-9._/\\\\:-]+") ? path : "\"" + path + "\"";
-    }
-
     static UsageException noId(String id) {
         return new UsageException("--athlete '" + id + "' cannot name a folder of the log; use 1 to 64 letters,"
                 + " digits, dots, hyphens and underscores, and begin with a letter or digit.");

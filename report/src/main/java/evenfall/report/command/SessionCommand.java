@@ -80,7 +80,8 @@ final class SessionCommand implements Task {
         // Only the page draws signals; the others do with stored results.
         Session session = written == OutputFormat.HTML ? sessions.withTraces(day) : sessions.summary(day);
         FilmClock clock = written == OutputFormat.VTT ? clock(athlete, day, starts) : FilmClock.SAME;
-        Background background = written == OutputFormat.HTML ? background(athlete, day) : Background.NONE;
+        Background background =
+                written == OutputFormat.HTML ? SessionBackground.of(athlete, day, console::say) : Background.NONE;
         result.write(text -> {
             if (written == OutputFormat.VTT) {
                 Captions.write(session, clock, text);
@@ -99,11 +100,6 @@ final class SessionCommand implements Task {
         AthleteFolder athlete = log.open();
         ResultFile.at(console, out, List.of()).write(text -> LogText.sessions(athlete, console::say, text));
         return CommandRunner.DONE;
-    }
-
-    private Background background(AthleteFolder athlete, SessionDate day) throws IOException {
-        String note = CommandName.NOTE.code() + " " + log.typed() + " --date " + day;
-        return SessionBackground.of(athlete, day, note, console::say);
     }
 
     private FilmClock clock(AthleteFolder athlete, SessionDate day, @Nullable Double starts) throws IOException {

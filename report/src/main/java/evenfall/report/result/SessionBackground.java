@@ -30,12 +30,16 @@ public final class SessionBackground {
     /**
      * The background of one session.
      *
-     * @param noteCommand the command that notes something of this session, without what it notes
      * @param tell told in a sentence of damaged notes on films
      */
-    public static Background of(AthleteFolder athlete, SessionDate date, String noteCommand, Consumer<String> tell)
-            throws IOException {
-        return new Background(earlier(athlete, date), film(athlete, date, tell), noteCommand);
+    public static Background of(AthleteFolder athlete, SessionDate date, Consumer<String> tell) throws IOException {
+        return new Background(earlier(athlete, date), film(athlete, date, tell), noteCommand(athlete, date));
+    }
+
+    private static String noteCommand(AthleteFolder athlete, SessionDate date) {
+        String log = String.valueOf(athlete.folder().getParent());
+        String plain = log.matches("[A-Za-z0-9._/\\\\:-]+") ? log : "\"" + log + "\"";
+        return "note --log " + plain + " --athlete " + athlete.id() + " --date " + date;
     }
 
     /** The film of a session as it was noted last; null where none was. */

@@ -12,6 +12,7 @@ import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.result.LoggedSessions;
+import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Session;
 import evenfall.report.words.Words;
 import java.io.IOException;
@@ -107,7 +108,7 @@ public final class LookingBack {
     private Path page(AthleteFolder folder, SessionDate date) throws IOException {
         Session session = new LoggedSessions(folder, Progress.NONE, errands::tell).withTraces(date);
         StringBuilder text = new StringBuilder();
-        SessionPage.write(session, text);
+        SessionPage.write(session, SessionBackground.of(folder, date, errands::tell), text);
         SessionFolder kept = folder.session(date);
         kept.storeResult(PAGE, text.toString());
         return kept.resultFile(PAGE);
