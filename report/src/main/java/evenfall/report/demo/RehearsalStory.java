@@ -26,6 +26,7 @@ public final class RehearsalStory {
     public static final List<String> ATHLETES = List.of("Mirel", "Tovan", "Senka");
 
     private static final double STRAPPING_S = 5;
+    private static final double BEFORE_THE_FIRST_S = 8;
     private static final double AFTERWARDS_S = 60;
 
     private RehearsalStory() {}
@@ -33,7 +34,7 @@ public final class RehearsalStory {
     /** Invents the session; the same seed gives the same samples. */
     public static Recording invent(long seed) throws IOException {
         SessionScript script = SessionScript.cheapSensors(seed).stand(STRAPPING_S);
-        script.openingRoutine();
+        script.openingRoutine().stand(BEFORE_THE_FIRST_S);
         for (LandingPlan plan : plans()) {
             script.drop(plan);
         }

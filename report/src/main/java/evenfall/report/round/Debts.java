@@ -64,7 +64,7 @@ final class Debts {
     }
 
     private boolean answered(AthleteFolder athlete, LocalDate day, Answers answers) throws IOException {
-        return athlete.diary(day).all(tell).stream().anyMatch(answers::in);
+        return DiaryEntry.inForce(athlete.diary(day).numbered(tell)).stream().anyMatch(answers::in);
     }
 
     /** Whether the last session of a day ended long enough ago: by when its raw files were last written. */

@@ -26,6 +26,21 @@ final class DiaryAnswers {
         return entry(Map.of(), Map.of(), List.of(), effort, minutes);
     }
 
+    /** The same answer instead of the entry of that number of the day, if any. */
+    static DiaryEntry instead(DiaryEntry entry, @Nullable Integer mistake) {
+        return new DiaryEntry(
+                entry.writtenAt(),
+                entry.soreness(),
+                entry.pain(),
+                entry.signs(),
+                entry.effort(),
+                entry.minutes(),
+                entry.results(),
+                entry.cue(),
+                entry.note(),
+                mistake);
+    }
+
     private static Map<String, Integer> orNothing(Map<String, Integer> regions) {
         return regions.isEmpty() ? Map.of(BodyPart.WHOLE, 0) : regions;
     }

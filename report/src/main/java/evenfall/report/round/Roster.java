@@ -12,6 +12,7 @@ import java.text.Normalizer;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -65,13 +66,24 @@ public final class Roster {
                 who.map(AthleteEntry::consent).isPresent());
     }
 
-    /** By the last answer of the day to what hurts: one that was given by mistake is corrected by another. */
+    /** Whether any answer of the day that holds ends the drops. */
     private boolean stopped(AthleteFolder athlete, LocalDate today) throws IOException {
-        boolean stopped = false;
-        for (DiaryEntry entry : athlete.diary(today).all(tell)) {
-            stopped = entry.stopsDrops() || (stopped && entry.pain().isEmpty());
-        }
-        return stopped;
+        return DiaryEntry.inForce(athlete.diary(today).numbered(tell)).stream().anyMatch(DiaryEntry::stopsDrops);
+    }
+
+    /** Keeps an answer; where the one that stopped the drops was a mistake it stands instead of that. */
+    void keep(String id, LocalDate day, DiaryEntry answer, boolean instead) throws IOException {
+        AthleteFolder athlete = log.athlete(id);
+        athlete.locked(tell, () -> {
+            Integer mistake = null;
+            if (instead) {
+                for (Map.Entry<Integer, DiaryEntry> entry :
+                        athlete.diary(day).numbered(tell).entrySet()) {
+                    mistake = entry.getValue().stopsDrops() ? entry.getKey() : mistake;
+                }
+            }
+            return athlete.diary(day).add(DiaryAnswers.instead(answer, mistake));
+        });
     }
 
     /** Puts somebody from the log on the list. */

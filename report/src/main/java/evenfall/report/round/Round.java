@@ -40,6 +40,7 @@ public final class Round {
     private List<PortIdentity> ports = List.of();
     private @Nullable Person person;
     private Feeling feeling = new Feeling(false);
+    private boolean mistaken;
 
     /**
      * A round.
@@ -146,6 +147,7 @@ public final class Round {
         endTurn();
         person = next;
         feeling = new Feeling(false);
+        mistaken = false;
         step = next.standing() == Standing.STOPPED ? Step.STOPPED : Step.FEEL;
         changed.run();
     }
@@ -160,8 +162,9 @@ public final class Round {
         boolean stops = feeling.stopsDrops();
         AthleteFolder athlete = roster.folder(asked.id());
         LocalDate today = LocalDate.now(clock);
-        errands.send(
-                () -> athlete.locked(errands::tell, () -> athlete.diary(today).add(entry)));
+        boolean instead = mistaken;
+        mistaken = false;
+        errands.send(() -> roster.keep(asked.id(), today, entry, instead));
         if (stops) {
             endTurn();
             step = Step.STOPPED;
@@ -176,6 +179,7 @@ public final class Round {
     /** The answers were given by mistake. */
     public void askAgain() {
         feeling = new Feeling(false);
+        mistaken = true;
         step = Step.FEEL;
         changed.run();
     }

@@ -21,7 +21,7 @@ import net.miginfocom.swing.MigLayout;
 final class FeelSheet implements Sheet {
 
     private static final String LETTERS = "FASCKTMHO";
-    private static final String SINGLE_LETTERS = "BUN";
+    private static final String SINGLE_LETTERS = "BIN";
 
     private final Supplier<Day> day;
     private final JPanel panel = new JPanel(
@@ -114,6 +114,11 @@ final class FeelSheet implements Sheet {
         side.add(answers, "grow, wmin 100, wrap");
         side.add(on, "growx");
         return side;
+    }
+
+    @Override
+    public JComponent first() {
+        return well;
     }
 
     @Override

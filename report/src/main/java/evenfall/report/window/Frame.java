@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -23,6 +24,7 @@ import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 
 /** The window itself: head, what is shown at each step, foot. For the event thread. */
 final class Frame {
@@ -40,6 +42,7 @@ final class Frame {
     private final Press endRehearsal;
     private final Day day;
     private final Runnable closed;
+    private @Nullable Step shown;
     private boolean pending;
     private boolean closing;
 
@@ -102,6 +105,7 @@ final class Frame {
         foot.add(state, "growx, wmin 50, wrap");
         foot.add(caution, "growx, wmin 200");
         all.add(foot, "growx");
+        middle.setFocusable(true);
         frame.setName("coach");
         frame.setContentPane(all);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -141,6 +145,11 @@ final class Frame {
         }
         sheet.show(day);
         cards.show(middle, step.name());
+        if (step != shown) {
+            shown = step;
+            JComponent first = sheet.first();
+            (first == null ? middle : first).requestFocusInWindow();
+        }
         banner.show(day);
         String words = Keys.WORDS.say("trail." + step.name().toLowerCase(Locale.ROOT));
         Sheet.set(trail, day.rehearsing() ? Keys.WORDS.say("trail.rehearsal", words) : words);

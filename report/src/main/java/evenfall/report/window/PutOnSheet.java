@@ -57,6 +57,11 @@ final class PutOnSheet implements Sheet {
     }
 
     @Override
+    public JComponent first() {
+        return strapped;
+    }
+
+    @Override
     public JComponent component() {
         return panel;
     }

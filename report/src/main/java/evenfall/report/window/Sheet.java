@@ -4,6 +4,7 @@ import evenfall.report.round.Day;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
+import org.jspecify.annotations.Nullable;
 
 /** What is shown at one step. */
 interface Sheet {
@@ -13,6 +14,11 @@ interface Sheet {
 
     /** Shows how things stand. */
     void show(Day day);
+
+    /** What most people press here; null if nothing. */
+    default @Nullable JComponent first() {
+        return null;
+    }
 
     /** Large words. */
     static JLabel title(String name) {
