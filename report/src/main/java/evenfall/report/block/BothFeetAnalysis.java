@@ -1,6 +1,7 @@
 package evenfall.report.block;
 
 import evenfall.fusion.landing.Side;
+import evenfall.report.measure.Turning;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;

@@ -1,6 +1,7 @@
 package evenfall.report.block;
 
 import evenfall.report.measure.Measure;
+import evenfall.report.measure.Turning;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
 import java.util.ArrayList;

@@ -3,36 +3,31 @@ package evenfall.report.coaching;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.Measures;
+import evenfall.fusion.landing.Side;
 import evenfall.report.form.FormJudge;
-import evenfall.report.form.FormLimits;
+import evenfall.report.form.FormStandard;
+import evenfall.report.form.Judged;
+import evenfall.report.form.Way;
 import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureList;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** What a remark can be about. Floors of spread: common practice, no source. */
 enum Aspect {
-    STEP_BACK("stepsAfter", Way.MORE, 0.1, FormLimits::stepsBack, Needs.NOTHING),
-    BRAKING("meanBrakingG", Way.MORE, 0.3, FormLimits::meanBrakingG, Needs.NOTHING),
-    LEAN("trunkLeanDeg.change", Way.EITHER, 1.0, FormLimits::trunkLeanDeg, Needs.HEADING),
-    ROTATION("pelvicRotationDeg.change", Way.EITHER, 1.0, FormLimits::pelvicRotationDeg, Needs.HEADING),
-    OBLIQUITY("pelvicObliquityDeg.change", Way.EITHER, 1.0, FormLimits::pelvicObliquityDeg, Needs.HEADING),
-    TWIST("twistDeg.change", Way.EITHER, 1.5, FormLimits::twistDeg, Needs.HEADING),
-    BESIDE_FEET("overFeetM.lateralLowest", Way.EITHER, 0.01, FormLimits::lateralM, Needs.LOWEST),
-    BEHIND_FEET("overFeetM.foreAftLowest", Way.LESS, 0.02, FormLimits::behindFeetM, Needs.LOWEST),
-    TILT_BACK("pelvicTiltDeg.change", Way.LESS, 1.5, FormLimits::tiltBackDeg, Needs.HEADING),
-    SPINE("spineFlexionDeg.change", Way.MORE, 3, FormLimits::spineFlexionDeg, Needs.HEADING),
-    COLLAPSE("collapseDegPerS", Way.MORE, 20, FormLimits::collapseDegPerS, Needs.HEADING),
+    STEP_BACK(Judged.STEPS_BACK, 0.1, Needs.NOTHING),
+    BRAKING(Judged.BRAKING, 0.3, Needs.NOTHING),
+    LEAN(Judged.LEAN, 1.0, Needs.HEADING),
+    ROTATION(Judged.ROTATION, 1.0, Needs.HEADING),
+    OBLIQUITY(Judged.OBLIQUITY, 1.0, Needs.HEADING),
+    TWIST(Judged.TWIST, 1.5, Needs.HEADING),
+    BESIDE_FEET(Judged.BESIDE_FEET, 0.01, Needs.LOWEST),
+    BEHIND_FEET(Judged.BEHIND_FEET, 0.02, Needs.LOWEST),
+    TILT_BACK(Judged.TILT_BACK, 1.5, Needs.HEADING),
+    SPINE(Judged.SPINE, 3, Needs.HEADING),
+    COLLAPSE(Judged.COLLAPSE, 20, Needs.HEADING),
     /** Has no limit: what is hard depends on the height. */
-    PEAK("peakG", Way.MORE, 0.5, limits -> Double.POSITIVE_INFINITY, Needs.NOTHING);
-
-    /** Which way a value is a fault. */
-    enum Way {
-        MORE,
-        LESS,
-        EITHER
-    }
+    PEAK(Judged.PEAK, 0.5, Needs.NOTHING);
 
     /** What must be sure for the value to mean anything. */
     enum Needs {
@@ -50,20 +45,15 @@ enum Aspect {
     @SuppressWarnings("ImmutableEnumChecker") // Its function holds no state.
     private final @Nullable Measure sigma;
 
-    private final Way way;
+    private final Judged judged;
     private final double floor;
-
-    @SuppressWarnings("ImmutableEnumChecker") // The function holds no state.
-    private final ToDoubleFunction<FormLimits> limit;
-
     private final Needs needs;
 
-    Aspect(String name, Way way, double floor, ToDoubleFunction<FormLimits> limit, Needs needs) {
-        this.measure = MeasureList.named(name).orElseThrow();
+    Aspect(Judged judged, double floor, Needs needs) {
+        this.judged = judged;
+        this.measure = judged.measure();
         this.sigma = MeasureList.sigmaOf(measure).orElse(null);
-        this.way = way;
         this.floor = floor;
-        this.limit = limit;
         this.needs = needs;
     }
 
@@ -77,28 +67,24 @@ enum Aspect {
         return floor;
     }
 
-    /** The largest size that is no fault; infinite where there is none. */
-    double limit(FormLimits limits) {
-        return limit.applyAsDouble(limits);
+    /** The largest size that is no fault on the side of a value; infinite where there is none. */
+    double limit(FormStandard standard, double value, @Nullable Side side) {
+        return this == PEAK ? Double.POSITIVE_INFINITY : standard.size(judged, value, side);
     }
 
     /** How large a value is in the direction that is a fault. */
     double size(double value) {
-        return switch (way) {
-            case MORE -> value;
-            case LESS -> -value;
-            case EITHER -> Math.abs(value);
-        };
+        return judged.way().size(value);
     }
 
     /** How far a value lies from the median on the side that is a fault; below 0 on the other. */
     double beyond(double value, double median) {
-        return way == Way.EITHER ? Math.abs(value - median) : size(value) - size(median);
+        return judged.way() == Way.EITHER ? Math.abs(value - median) : size(value) - size(median);
     }
 
     /** The key of its words, with the side. */
     String key(double value) {
-        return "said." + measure.name() + (way == Way.EITHER ? value > 0 ? ".plus" : ".minus" : "");
+        return "said." + measure.name() + (judged.way() == Way.EITHER ? value > 0 ? ".plus" : ".minus" : "");
     }
 
     /** What a landing says of it; null where that is missing, has no stated error or cannot be trusted. */

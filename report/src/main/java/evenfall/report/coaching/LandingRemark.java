@@ -3,7 +3,7 @@ package evenfall.report.coaching;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.Measures;
-import evenfall.report.form.FormLimits;
+import evenfall.report.form.FormStandard;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Words;
 import java.util.ArrayList;
@@ -43,16 +43,16 @@ public final class LandingRemark {
      *
      * @param event the landing
      * @param past earlier landings of this athlete, oldest first, without this one
-     * @param limits the limits in force
+     * @param standard what form is judged by
      */
-    public static Optional<String> of(SessionLanding event, List<SessionLanding> past, FormLimits limits) {
+    public static Optional<String> of(SessionLanding event, List<SessionLanding> past, FormStandard standard) {
         if (event.landing().kind() != EventKind.LANDING || event.note().leftOut()) {
             return Optional.empty();
         }
         List<Landing> alike = alike(event.landing(), past);
         Candidate best = null;
         for (Aspect aspect : Aspect.values()) {
-            Candidate candidate = candidate(aspect, event.landing(), alike, limits);
+            Candidate candidate = candidate(aspect, event, alike, standard);
             if (candidate != null && (best == null || outweighs(candidate, best))) {
                 best = candidate;
             }
@@ -75,13 +75,13 @@ public final class LandingRemark {
     }
 
     private static @Nullable Candidate candidate(
-            Aspect aspect, Landing landing, List<Landing> alike, FormLimits limits) {
-        Reading reading = aspect.of(landing);
+            Aspect aspect, SessionLanding event, List<Landing> alike, FormStandard standard) {
+        Reading reading = aspect.of(event.landing());
         if (reading == null) {
             return null;
         }
         double size = aspect.size(reading.value());
-        double limit = aspect.limit(limits);
+        double limit = aspect.limit(standard, reading.value(), event.side());
         boolean pastLimit = size > limit + CLEAR_SIGMAS * reading.sigma();
         double excess = (size - limit) / Math.max(limit, 1e-9);
         String what = WORDS.say(aspect.key(reading.value()));

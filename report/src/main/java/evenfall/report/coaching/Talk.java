@@ -2,8 +2,8 @@ package evenfall.report.coaching;
 
 import evenfall.fusion.landing.Moments;
 import evenfall.report.form.Form;
-import evenfall.report.form.FormLimits;
 import evenfall.report.form.FormQuestion;
+import evenfall.report.form.FormStandard;
 import evenfall.report.form.Reason;
 import evenfall.report.live.LiveLandings.News;
 import evenfall.report.session.SessionLanding;
@@ -24,7 +24,7 @@ public final class Talk {
     private static final int EVERY_SO_MANY = 3;
     private static final double NO_FALL = Double.NEGATIVE_INFINITY;
 
-    private final FormLimits limits;
+    private final Supplier<FormStandard> standard;
     private final Supplier<List<SessionLanding>> earlier;
     private final List<SessionLanding> session = new ArrayList<>();
     private final TalkWindow window = new TalkWindow();
@@ -36,12 +36,12 @@ public final class Talk {
      * A talk through a session.
      *
      * @param choice when the athlete hears something
-     * @param limits the limits in force
+     * @param standard what form is judged by, as far as it is known yet
      * @param earlier landings of the athlete's earlier sessions as far as they are known yet, oldest first
      */
-    public Talk(TalkChoice choice, FormLimits limits, Supplier<List<SessionLanding>> earlier) {
+    public Talk(TalkChoice choice, Supplier<FormStandard> standard, Supplier<List<SessionLanding>> earlier) {
         this.choice = choice;
-        this.limits = limits;
+        this.standard = standard;
         this.earlier = earlier;
     }
 
@@ -118,7 +118,7 @@ public final class Talk {
         }
         return choice == TalkChoice.THIRD && session.size() % EVERY_SO_MANY != 0
                 ? ""
-                : LandingRemark.of(landing, past, limits).orElse("");
+                : LandingRemark.of(landing, past, standard.get()).orElse("");
     }
 
     /** Whether form was lost beyond doubt: two questions failed, neither on the edge. */

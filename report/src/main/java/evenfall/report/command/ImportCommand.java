@@ -2,10 +2,8 @@ package evenfall.report.command;
 
 import evenfall.fusion.event.EventKind;
 import evenfall.report.log.AthleteFolder;
-import evenfall.report.log.NoteEntry;
-import evenfall.report.log.NotesTable;
+import evenfall.report.log.CoachNotes;
 import evenfall.report.log.Now;
-import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.RecordingInput;
@@ -98,10 +96,12 @@ final class ImportCommand implements Task {
 
     private void importRecording(String id, SessionDate day, Path table) throws IOException {
         RecordingInput input = new RecordingInput(table, upperBack, layout);
-        List<RangeNote> ranges = notes == null ? List.of() : NotesTable.read(notes.toString(), TextFile.read(notes));
+        CoachNotes said = notes == null
+                ? new CoachNotes("", List.of(), List.of())
+                : CoachNotes.read(notes.toString(), TextFile.read(notes));
         AthleteFolder folder = log.athlete(id);
         folder.create();
-        Session session = folder.locked(console::say, () -> store(folder, day, input, ranges));
+        Session session = folder.locked(console::say, () -> store(folder, day, input, said));
         Consent.remind(folder, console::say);
         long landings = session.landings().stream()
                 .filter(event -> event.landing().kind() == EventKind.LANDING)
@@ -122,16 +122,14 @@ final class ImportCommand implements Task {
         return value;
     }
 
-    private Session store(AthleteFolder folder, SessionDate day, RecordingInput input, List<RangeNote> ranges)
+    private Session store(AthleteFolder folder, SessionDate day, RecordingInput input, CoachNotes said)
             throws IOException {
         if (folder.session(day).exists()) {
             throw new UsageException("The log holds a session " + day + " of " + folder.id()
                     + " already, and nothing is overwritten; give this one --date " + free(folder, day) + ".");
         }
         String now = Now.text();
-        if (!ranges.isEmpty()) {
-            folder.notes(day).add(new NoteEntry(now, String.valueOf(notes), ranges));
-        }
+        said.add(folder, day, now);
         return new LoggedSessions(folder, console.progress(), console::say).store(day, input, now);
     }
 

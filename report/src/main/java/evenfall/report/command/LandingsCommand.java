@@ -1,10 +1,14 @@
 package evenfall.report.command;
 
 import evenfall.fusion.orientation.FilterKind;
+import evenfall.report.form.FormStandard;
+import evenfall.report.form.LimitSettings;
 import evenfall.report.result.RecordingInput;
 import evenfall.report.result.SessionReading;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
+import evenfall.report.setting.SettingText;
+import evenfall.report.setting.Settings;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
@@ -40,6 +44,12 @@ final class LandingsCommand implements Task {
             description = "table (the default), csv, json or html.")
     private OutputFormat format = OutputFormat.TABLE;
 
+    @Option(
+            names = "--limits",
+            paramLabel = "FILE",
+            description = "What form is judged by, if not where a coach starts; 'settings --write' writes such a file.")
+    private @Nullable Path limits;
+
     @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
     private @Nullable Path out;
 
@@ -51,9 +61,17 @@ final class LandingsCommand implements Task {
     public int perform() throws IOException {
         OutputFormat written = format.among(WRITTEN);
         RecordingInput files = recording.files();
+        FormStandard standard = standard();
         ResultFile result = ResultFile.at(console, out, files.all());
-        Session session = SessionReading.ofFiles(files, filter, console.progress());
+        Session session = SessionReading.ofFiles(files, filter, standard, console.progress());
         result.write(text -> SessionPrinter.print(session, Background.NONE, written, text));
         return CommandRunner.DONE;
+    }
+
+    private FormStandard standard() throws IOException {
+        return limits == null
+                ? FormStandard.STARTING
+                : FormStandard.of(Settings.starting(LimitSettings.LIST)
+                        .with(SettingText.read(LimitSettings.LIST, limits.toString(), TextFile.read(limits))));
     }
 }

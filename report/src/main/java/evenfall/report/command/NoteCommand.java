@@ -2,10 +2,11 @@ package evenfall.report.command;
 
 import evenfall.fusion.landing.Side;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.log.ApprovalEntry.Approval;
 import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.CoachNotes;
 import evenfall.report.log.FilmEntry;
 import evenfall.report.log.LandingNote;
-import evenfall.report.log.NoteEntry;
 import evenfall.report.log.NotesTable;
 import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
@@ -98,6 +99,12 @@ final class NoteCommand implements Task {
             description = "How much faster the film's clock runs, parts in a million. Default: ${DEFAULT-VALUE}")
     private double filmDriftPpm;
 
+    @Option(
+            names = "--baseline",
+            paramLabel = "yes|no",
+            description = "Whether the coach approves it as part of what is usual for the athlete.")
+    private @Nullable String baseline;
+
     NoteCommand(Console console) {
         this.console = console;
     }
@@ -115,32 +122,36 @@ final class NoteCommand implements Task {
             throw new UsageException("--film-starts says nothing without --film PATH.");
         }
         if (table != null) {
-            if (landing != null || !note.equals(LandingNote.NONE)) {
+            if (landing != null || !note.equals(LandingNote.NONE) || baseline != null) {
                 throw new UsageException("--notes stands alone with --log, --athlete and --date.");
             }
-            return add(String.valueOf(table), NotesTable.read(table.toString(), TextFile.read(table)));
+            return add(CoachNotes.read(table.toString(), TextFile.read(table)));
         }
         if (landing == null) {
             throw new UsageException("Say which landing is meant: add --landing N or N-M, or --notes FILE.");
         }
-        if (note.equals(LandingNote.NONE)) {
+        if (note.equals(LandingNote.NONE) && baseline == null) {
             throw new UsageException("Nothing to note: give at least one of --side, --height, --surface, --shoes,"
-                    + " --leave-out and --remark.");
+                    + " --leave-out, --remark and --baseline.");
         }
         if (height != null && !(height >= 0 && height <= NotesTable.HIGHEST_M)) {
             throw new UsageException(
                     "--height " + height + " is no drop height; give metres from 0 to 10, such as 0.6.");
         }
-        return add("command", List.of(range(landing, note)));
+        RangeNote range = range(landing, note);
+        return add(new CoachNotes(
+                "command", note.equals(LandingNote.NONE) ? List.of() : List.of(range), approvals(range)));
     }
 
-    private int add(String source, List<RangeNote> ranges) throws IOException {
-        if (ranges.isEmpty()) {
-            throw new UsageException(source + " has no row below its header; nothing was noted.");
+    private int add(CoachNotes said) throws IOException {
+        if (said.isEmpty()) {
+            throw new UsageException(said.source() + " has no row below its header; nothing was noted.");
         }
         AthleteFolder athlete = log.open();
-        NoteEntry entry = new NoteEntry(Now.text(), source, ranges);
-        athlete.locked(console::say, () -> athlete.notes(date).add(entry));
+        athlete.locked(console::say, () -> {
+            said.add(athlete, date, Now.text());
+            return date;
+        });
         return CommandRunner.DONE;
     }
 
@@ -163,6 +174,16 @@ final class NoteCommand implements Task {
                     + " million from -10000 to 10000.");
         }
         return new FilmEntry(Now.text(), path.toAbsolutePath().normalize().toString(), filmStartsS, filmDriftPpm);
+    }
+
+    private List<Approval> approvals(RangeNote range) {
+        if (baseline == null) {
+            return List.of();
+        }
+        boolean approved = NotesTable.yesOrNo(baseline)
+                .orElseThrow(
+                        () -> new UsageException("--baseline '" + baseline + "' is neither yes nor no; write one."));
+        return List.of(new Approval(range.first(), range.last(), approved));
     }
 
     private static RangeNote range(String landing, LandingNote note) {

@@ -1,61 +1,62 @@
 package evenfall.report.form;
 
+import evenfall.report.words.Words;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Measures in words, sides written out. */
 final class FormWords {
 
-    /** Words for a signed angle. */
-    interface Turned {
-        String of(double degrees);
-    }
+    private static final Words WORDS = Words.beside(FormWords.class);
 
     private FormWords() {}
 
-    static String pelvisTurned(double degrees) {
-        String side = degrees > 0 ? "left" : "right";
-        return "pelvis turned " + side + " " + degrees(Math.abs(degrees)) + ", " + side + " hip behind";
+    /** A measure of a landing, with the sign results have, such as {@code trunk leaned right 6.2°}. */
+    static String of(Judged measure, double value) {
+        return say("said.", measure, value);
     }
 
-    static String pelvisDropped(double degrees) {
-        return "pelvis dropped on the " + (degrees > 0 ? "right" : "left") + " " + degrees(Math.abs(degrees));
+    /** The same in few words, such as {@code 1.8° to the right}. */
+    static String brief(Judged measure, double value) {
+        return say("brief.", measure, value);
     }
 
-    static String trunkLeaned(double degrees) {
-        return "trunk leaned " + (degrees > 0 ? "right" : "left") + " " + degrees(Math.abs(degrees));
+    /** A limit of a measure with its unit. */
+    static String limit(Judged measure, double size) {
+        return switch (measure.measure().unit()) {
+            case "deg" -> degreeLimit(size);
+            case "deg/s" -> format("%.0f deg/s", size);
+            case "m" -> metres(size);
+            case "g" -> g(size);
+            default -> size < 1 ? WORDS.say("none") : format("%.0f", size);
+        };
     }
 
-    static String twisted(double degrees) {
-        return "upper back twisted " + (degrees > 0 ? "left" : "right") + " against the pelvis "
-                + degrees(Math.abs(degrees));
+    private static String say(String kind, Judged measure, double value) {
+        String name = kind + measure.measure().name();
+        if (measure == Judged.STEPS_BACK) {
+            return WORDS.say(name, Math.round(value));
+        }
+        return WORDS.knows(name)
+                ? WORDS.say(name, figure(measure, measure.way().size(value)))
+                : WORDS.say(name + (value > 0 ? ".plus" : ".minus"), figure(measure, Math.abs(value)));
     }
 
-    static String besideFeet(@Nullable Double metres) {
-        double value = metres == null ? 0 : metres;
-        return "pelvis " + metres(Math.abs(value)) + " to the " + (value > 0 ? "left" : "right")
-                + " of the feet at the lowest point";
+    private static String figure(Judged measure, double value) {
+        return switch (measure.measure().unit()) {
+            case "deg" -> degrees(value);
+            case "deg/s" -> format("%.0f deg/s", value);
+            case "m" -> metres(value);
+            default -> g(value);
+        };
     }
 
-    static String behindFeet(@Nullable Double metres) {
-        return "pelvis " + metres(metres) + " behind the feet at the lowest point";
-    }
-
-    static String stepsBack(@Nullable Double steps) {
-        long count = steps == null ? 0 : Math.round(steps);
-        return count == 1 ? "one step back after landing" : count + " steps back after landing";
-    }
-
-    static String degrees(@Nullable Double value) {
+    private static String degrees(double value) {
         return format("%.1f°", value);
     }
 
-    static String degreeLimit(double value) {
+    private static String degreeLimit(double value) {
         return value == Math.rint(value) ? format("%.0f°", value) : degrees(value);
-    }
-
-    static String degreesPerSecond(@Nullable Double value) {
-        return format("%.0f deg/s", value);
     }
 
     static String metres(@Nullable Double value) {

@@ -1,55 +1,110 @@
 package evenfall.report.form;
 
+import evenfall.fusion.landing.Impact;
+import evenfall.fusion.landing.Side;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Hears the measures of one landing one after another and comes to a verdict. */
 final class Hearing {
 
+    private static final Words WORDS = Words.beside(Hearing.class);
+
     private record Heard(Reason reason, double excess) {}
 
+    private final @Nullable Side side;
     private final Set<FormQuestion> judged = EnumSet.noneOf(FormQuestion.class);
     private final Set<FormQuestion> failed = EnumSet.noneOf(FormQuestion.class);
     private final List<Heard> heard = new ArrayList<>();
     private boolean partial;
+    private @Nullable PeakForHeight peak;
+
+    /**
+     * A hearing.
+     *
+     * @param side the foot or feet landed on, or null if not known
+     */
+    Hearing(@Nullable Side side) {
+        this.side = side;
+    }
 
     /**
      * Hears one measure.
      *
-     * @param value its size in the direction that is a fault, or null if missing
-     * @param limit the largest size that is no fault
+     * @param stored its value with the sign results have, or null if missing
      * @param sigma one standard deviation of its error, or null if exact or not known
-     * @param words the measure with its side and value, asked for only when it matters
-     * @param limitWords the limit with its unit
+     * @param limit between what it may lie
      */
-    void hear(
-            FormQuestion question,
-            String measure,
-            @Nullable Double value,
-            double limit,
-            @Nullable Double sigma,
-            Supplier<String> words,
-            String limitWords) {
-        if (value == null || !Double.isFinite(value)) {
+    void hear(Judged measure, @Nullable Double stored, @Nullable Double sigma, Limit limit) {
+        if (stored == null || !Double.isFinite(stored)) {
             partial = true;
             return;
         }
-        judged.add(question);
-        boolean over = value > limit;
-        boolean onEdge = sigma != null && sigma > 0 && Math.abs(value - limit) <= sigma;
-        if (over) {
-            failed.add(question);
+        double value = Footing.turned(measure.turning(), stored, side);
+        double beyond = limit.beyond(value);
+        double size = limit.size(value);
+        boolean onEdge = sigma != null && sigma > 0 && Math.abs(beyond) <= sigma;
+        OwnUsual own = limit.usual();
+        String usual =
+                own == null ? "" : FormWords.brief(measure, Footing.turned(measure.turning(), own.median(), side));
+        String starts = FormWords.limit(measure, limit.starting());
+        boolean usualButPastStart =
+                beyond <= 0 && limit.looserThanStart(value) && measure.way().size(value) > limit.starting();
+        String limits = WORDS.say(
+                usualButPastStart ? "by.own.past.start" : "by." + limit.source().code(),
+                FormWords.limit(measure, size),
+                usual,
+                starts);
+        add(
+                measure,
+                FormWords.of(measure, stored),
+                limits,
+                beyond > 0,
+                onEdge,
+                usualButPastStart,
+                beyond / Math.max(size, Double.MIN_NORMAL));
+    }
+
+    /** Hears how hard the landing was against what is usual at its height. */
+    void hearPeak(Impact impact, double sigma, UsualImpact usual, double limit, @Nullable Double heightM) {
+        double beyond = impact.peakG() - limit;
+        peak = new PeakForHeight(
+                usual.peakG(),
+                limit,
+                Math.log(impact.peakG() / usual.peakG()) / usual.spread(),
+                impact.clipped(),
+                usual.landings());
+        if (impact.clipped() && beyond <= 0) {
+            // It was at least so hard: nobody knows whether it was harder than usual.
+            partial = true;
+            return;
         }
-        if (over || onEdge) {
-            String edge = onEdge ? (over ? "; only just over, on the edge" : "; not over, but on the edge") : "";
-            String text = words.get() + " (limit " + limitWords + edge + ")";
-            double excess = (value - limit) / Math.max(limit, Double.MIN_NORMAL);
-            heard.add(new Heard(new Reason(question, measure, text, over, onEdge), excess));
+        boolean onEdge = !impact.clipped() && sigma > 0 && Math.abs(beyond) <= sigma;
+        add(
+                Judged.PEAK,
+                WORDS.say(impact.clipped() ? "peak.at.least" : "peak", FormWords.g(impact.peakG())),
+                WORDS.say("by.height", FormWords.g(limit), FormWords.g(usual.peakG()), FormWords.metres(heightM)),
+                beyond > 0,
+                onEdge,
+                false,
+                beyond / limit);
+    }
+
+    private void add(
+            Judged measure, String what, String limits, boolean over, boolean onEdge, boolean told, double excess) {
+        judged.add(measure.question());
+        if (over) {
+            failed.add(measure.question());
+        }
+        if (over || onEdge || told) {
+            String edge = onEdge ? WORDS.say(over ? "edge.over" : "edge.within") : "";
+            String text = WORDS.say("reason", what, limits, edge);
+            heard.add(new Heard(new Reason(measure.question(), measure.measure().name(), text, over, onEdge), excess));
         }
     }
 
@@ -59,9 +114,9 @@ final class Hearing {
                 .map(Heard::reason)
                 .toList();
         if (judged.isEmpty()) {
-            return new FormVerdict(null, reasons, true);
+            return new FormVerdict(null, reasons, true, peak);
         }
         Form form = failed.isEmpty() ? Form.HELD : failed.size() == 1 ? Form.STRAINED : Form.LOST;
-        return new FormVerdict(form, reasons, partial);
+        return new FormVerdict(form, reasons, partial, peak);
     }
 }

@@ -6,7 +6,8 @@ package evenfall.report.form;
  * @param question the question
  * @param measure the measure's name as in results, such as {@code pelvicRotationDeg.change}
  * @param text one clause for a person
- * @param over whether the limit is passed (false: only on the edge)
+ * @param over whether the limit is passed (false: only on the edge, or within the athlete's own limit but past the one a
+ *     coach starts from)
  * @param onEdge whether the value lies within one sigma of the limit
  */
 public record Reason(FormQuestion question, String measure, String text, boolean over, boolean onEdge) {}

@@ -2,13 +2,12 @@ package evenfall.report.html;
 
 import evenfall.fusion.landing.Measures;
 import evenfall.report.form.Form;
-import evenfall.report.form.FormLimits;
-import evenfall.report.measure.MeasureList;
+import evenfall.report.form.FormStandard;
+import evenfall.report.form.Judged;
 import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.SessionLanding;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,14 +17,8 @@ import org.jspecify.annotations.Nullable;
 final class Best {
 
     private static final double SAME_HEIGHT_M = 0.1;
-    private static final FormLimits LIMITS = FormLimits.STARTING;
-
-    private static final Map<String, Double> WITHIN = Map.of(
-            "meanBrakingG", LIMITS.meanBrakingG(),
-            "pelvicRotationDeg.change", LIMITS.pelvicRotationDeg(),
-            "pelvicObliquityDeg.change", LIMITS.pelvicObliquityDeg(),
-            "trunkLeanDeg.change", LIMITS.trunkLeanDeg(),
-            "twistDeg.change", LIMITS.twistDeg());
+    private static final List<Judged> WITHIN =
+            List.of(Judged.BRAKING, Judged.ROTATION, Judged.OBLIQUITY, Judged.LEAN, Judged.TWIST);
 
     private Best() {}
 
@@ -54,11 +47,9 @@ final class Best {
         Measures measures = event.landing().measures();
         double most = 0;
         if (measures != null) {
-            for (Map.Entry<String, Double> limit : WITHIN.entrySet()) {
-                Double value = MeasureList.named(limit.getKey())
-                        .map(measure -> measure.of(measures))
-                        .orElse(null);
-                most = Math.max(most, value == null ? 0 : Math.abs(value) / limit.getValue());
+            for (Judged judged : WITHIN) {
+                Double value = judged.value(measures);
+                most = Math.max(most, value == null ? 0 : Math.abs(value) / FormStandard.startingSize(judged));
             }
         }
         return most;

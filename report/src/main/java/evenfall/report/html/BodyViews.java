@@ -6,7 +6,8 @@ import evenfall.fusion.landing.OverFeet;
 import evenfall.fusion.landing.Side;
 import evenfall.report.chart.BodyFigure;
 import evenfall.report.chart.BodyPose;
-import evenfall.report.form.FormLimits;
+import evenfall.report.form.FormStandard;
+import evenfall.report.form.Judged;
 import evenfall.report.html.view.BodyView;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
@@ -28,8 +29,6 @@ final class BodyViews {
     /** An angle's change is looked for as long after contact as the measures look, s. */
     private static final double LOOKED_AT_S = 0.6;
 
-    private static final FormLimits LIMITS = FormLimits.STARTING;
-
     private BodyViews() {}
 
     static List<BodyView> of(
@@ -37,13 +36,13 @@ final class BodyViews {
         int above = worst(
                 trace,
                 i -> Math.max(
-                        Math.abs(trace.pelvicRotation()[i]) / LIMITS.pelvicRotationDeg(),
-                        size(trace.twist(), i) / LIMITS.twistDeg()));
+                        Math.abs(trace.pelvicRotation()[i]) / FormStandard.startingSize(Judged.ROTATION),
+                        size(trace.twist(), i) / FormStandard.startingSize(Judged.TWIST)));
         int behind = worst(
                 trace,
                 i -> Math.max(
-                        Math.abs(trace.pelvicObliquity()[i]) / LIMITS.pelvicObliquityDeg(),
-                        size(trace.trunkLean(), i) / LIMITS.trunkLeanDeg()));
+                        Math.abs(trace.pelvicObliquity()[i]) / FormStandard.startingSize(Judged.OBLIQUITY),
+                        size(trace.trunkLean(), i) / FormStandard.startingSize(Judged.LEAN)));
         Double lowest = moments.lowestS();
         int side =
                 lowest == null ? worst(trace, i -> -trace.heightM()[i]) : nearest(trace, lowest - moments.contactS());

@@ -6,10 +6,10 @@ import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
-import evenfall.report.form.FormLimits;
 import evenfall.report.html.view.MethodView;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
+import evenfall.report.setting.Settings;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
 import java.util.ArrayList;
@@ -46,7 +46,9 @@ final class MethodWords {
         lines.add(WORDS.say("method.error"));
         lines.add(WORDS.say("method.version", ProgramVersion.PROGRAM, ProgramVersion.version()));
         return new MethodView(
-                lines, analysis.findings().stream().map(MethodWords::finding).toList(), limits(FormLimits.STARTING));
+                lines,
+                analysis.findings().stream().map(MethodWords::finding).toList(),
+                limits(session.standard().settings()));
     }
 
     /** One line: clean, or the gravest finding and how many more there are. */
@@ -83,25 +85,25 @@ final class MethodWords {
                 finding.message());
     }
 
-    private static List<String> limits(FormLimits limits) {
+    private static List<String> limits(Settings limits) {
         return List.of(
-                WORDS.say("limit.braking", Figures.fixed(limits.meanBrakingG(), 1)),
+                WORDS.say("limit.braking", Figures.fixed(limits.value("mean-braking"), 1)),
                 WORDS.say(
                         "limit.even",
-                        Figures.fixed(limits.pelvicRotationDeg(), 0),
-                        Figures.fixed(limits.pelvicObliquityDeg(), 0),
-                        Figures.fixed(limits.trunkLeanDeg(), 0),
-                        Figures.fixed(limits.twistDeg(), 0),
-                        Figures.fixed(limits.lateralM(), 2)),
+                        Figures.fixed(limits.value("pelvic-rotation"), 0),
+                        Figures.fixed(limits.value("pelvic-obliquity"), 0),
+                        Figures.fixed(limits.value("trunk-lean"), 0),
+                        Figures.fixed(limits.value("twist"), 0),
+                        Figures.fixed(limits.value("beside-feet"), 2)),
                 WORDS.say(
                         "limit.feet",
-                        Figures.fixed(limits.behindFeetM(), 2),
-                        Integer.toString(limits.stepsBack()),
-                        Figures.fixed(limits.tiltBackDeg(), 0)),
+                        Figures.fixed(limits.value("behind-feet"), 2),
+                        Figures.fixed(limits.value("steps-back"), 0),
+                        Figures.fixed(limits.value("tilt-back"), 0)),
                 WORDS.say(
                         "limit.spine",
-                        Figures.fixed(limits.spineFlexionDeg(), 0),
-                        Figures.fixed(limits.collapseDegPerS(), 0)),
+                        Figures.fixed(limits.value("spine-flexion"), 0),
+                        Figures.fixed(limits.value("collapse"), 0)),
                 WORDS.say("limit.verdict"));
     }
 }

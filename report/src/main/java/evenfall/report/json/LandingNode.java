@@ -17,6 +17,7 @@ import evenfall.fusion.landing.Sigma;
 import evenfall.fusion.landing.StepDirection;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
+import evenfall.report.form.PeakForHeight;
 import evenfall.report.form.Reason;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.SessionLanding;
@@ -47,6 +48,9 @@ final class LandingNode {
                 node, "flags", event.flags().stream().map(LandingFlag::code).toList());
         if (!event.note().equals(LandingNote.NONE)) {
             note(node.putObject("note"), event.note());
+        }
+        if (event.approved()) {
+            node.put("baseline", true);
         }
         return node;
     }
@@ -163,5 +167,16 @@ final class LandingNode {
                 verdict == null
                         ? List.of()
                         : verdict.reasons().stream().map(Reason::text).toList());
+        PeakForHeight peak = verdict == null ? null : verdict.peak();
+        if (peak == null) {
+            node.putNull("peakForHeight");
+        } else {
+            ObjectNode group = node.putObject("peakForHeight");
+            JsonText.put(group, "usualG", peak.usualG());
+            JsonText.put(group, "limitG", peak.limitG());
+            JsonText.put(group, "spreads", peak.spreads());
+            group.put("atLeast", peak.atLeast());
+            group.put("landings", peak.landings());
+        }
     }
 }

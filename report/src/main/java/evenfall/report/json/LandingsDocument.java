@@ -37,6 +37,7 @@ public final class LandingsDocument {
         for (SessionLanding landing : session.landings()) {
             landings.add(LandingNode.of(landing));
         }
+        LimitNode.write(root.putArray("limits"), session.standard());
         if (logged) {
             notes(root.putArray("notes"), session);
             ArrayNode diary = root.putArray("diary");

@@ -9,27 +9,29 @@ import evenfall.fusion.landing.LandingMeasurer;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
 import evenfall.report.form.FormJudge;
+import evenfall.report.form.FormStandard;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.SessionLanding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Gives the landings of a recording while it grows, each once and judged. Not safe for use from several threads. */
 public final class LiveLandings {
 
     private final LiveAnalyser analyser = new LiveAnalyser();
-    private final FormJudge judge;
+    private final Supplier<FormStandard> standard;
     private final List<SessionLanding> told = new ArrayList<>();
     private final List<Double> falls = new ArrayList<>();
 
     /**
      * A giver of landings.
      *
-     * @param judge who judges form
+     * @param standard what form is judged by, as far as it is known yet
      */
-    public LiveLandings(FormJudge judge) {
-        this.judge = judge;
+    public LiveLandings(Supplier<FormStandard> standard) {
+        this.standard = standard;
     }
 
     /**
@@ -83,6 +85,7 @@ public final class LiveLandings {
 
     private News news(LiveNews news) {
         List<SessionLanding> landings = new ArrayList<>();
+        FormJudge judge = new FormJudge(standard.get());
         for (LandingMeasurer.Measured measured : news.landings()) {
             Landing landing = measured.landing();
             landings.add(new SessionLanding(

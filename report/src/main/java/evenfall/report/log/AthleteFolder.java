@@ -29,6 +29,7 @@ public final class AthleteFolder {
     private static final String NOTES = "notes";
     private static final String PLANS = "plan";
     private static final String FILMS = "films";
+    private static final String BASELINE = "baseline";
     private static final String SESSIONS = "sessions";
 
     private final String id;
@@ -136,6 +137,11 @@ public final class AthleteFolder {
     /** The notes of one session, which need not be there yet. */
     public Entries<NoteEntry> notes(SessionDate date) {
         return new Entries<>(folder.resolve(NOTES).resolve(date.toString()), NoteEntry.class);
+    }
+
+    /** What the coach said of landings of one session as part of the baseline. */
+    public Entries<ApprovalEntry> approvals(SessionDate date) {
+        return new Entries<>(folder.resolve(BASELINE).resolve(date.toString()), ApprovalEntry.class);
     }
 
     /**

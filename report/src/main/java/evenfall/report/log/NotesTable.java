@@ -11,7 +11,10 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Reads notes from a table {@code landing,side,height_m,surface,shoes,leave_out,remark}; only the first is needed. */
+/**
+ * Reads notes from a table {@code landing,side,height_m,surface,shoes,leave_out,remark}; only the first is needed. A further
+ * column {@code baseline} says which landings the coach approves as part of what is usual for the athlete.
+ */
 public final class NotesTable {
 
     /** The highest drop that is believed, m: higher is a slip of the keyboard (centimetres, most often). */
@@ -45,6 +48,38 @@ public final class NotesTable {
             notes.add(new RangeNote(landing, landing, note));
         }
         return notes;
+    }
+
+    /**
+     * What the column {@code baseline} of a table says, one for each row where it says yes or no.
+     *
+     * @param source what to call the table in a sentence
+     * @throws UnusableInputException if a cell cannot be understood; names the line
+     */
+    public static List<ApprovalEntry.Approval> approvals(String source, String text) {
+        CsvTable table = CsvTable.read(source, text);
+        List<ApprovalEntry.Approval> approvals = new ArrayList<>();
+        for (CsvRow row : table.rows()) {
+            String where = source + ", line " + row.line() + ": ";
+            Optional<String> cell = table.cell(row, "baseline");
+            if (cell.isPresent()) {
+                int landing = landing(where, table.cell(row, "landing").orElse(""));
+                boolean approved = yesOrNo(cell.get())
+                        .orElseThrow(() -> new UnusableInputException(
+                                where + "'" + cell.get() + "' in column 'baseline' is neither yes nor no; write one."));
+                approvals.add(new ApprovalEntry.Approval(landing, landing, approved));
+            }
+        }
+        return approvals;
+    }
+
+    /** Reads yes or no (also true or false, 1 or 0), in any case; empty for anything else. */
+    public static Optional<Boolean> yesOrNo(String word) {
+        return switch (word.strip().toLowerCase(Locale.ROOT)) {
+            case "yes", "true", "1" -> Optional.of(true);
+            case "no", "false", "0" -> Optional.of(false);
+            default -> Optional.empty();
+        };
     }
 
     /** Reads left, right or both, in any case; empty for anything else. */

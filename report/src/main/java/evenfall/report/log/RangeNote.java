@@ -13,6 +13,11 @@ public record RangeNote(int first, int last, LandingNote note) {
     private static final int MOST = 100_000;
 
     public RangeNote {
+        requireRange(first, last);
+    }
+
+    /** Refuses what is no range of landings. */
+    static void requireRange(int first, int last) {
         if (first < 1 || last < first || last > MOST) {
             throw new IllegalArgumentException("landings " + first + " to " + last + " are no range");
         }

@@ -2,6 +2,7 @@ package evenfall.report.result;
 
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.form.FormStandard;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.session.Session;
@@ -9,6 +10,7 @@ import evenfall.report.session.SessionLanding;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
@@ -21,14 +23,19 @@ public final class EarlierLandings implements Supplier<List<SessionLanding>> {
     private static final int ENOUGH = 400;
 
     private volatile List<SessionLanding> landings = List.of();
+    private volatile FormStandard standard = FormStandard.STARTING;
 
     private EarlierLandings() {}
 
-    /** The landings of an athlete's sessions that are in the log now. */
-    public static EarlierLandings of(AthleteFolder athlete) throws IOException {
+    /**
+     * The landings of an athlete's sessions that are in the log now.
+     *
+     * @param tell told in a sentence of settings that cannot be understood
+     */
+    public static EarlierLandings of(AthleteFolder athlete, Consumer<String> tell) throws IOException {
         EarlierLandings earlier = new EarlierLandings();
         List<SessionDate> dates = athlete.sessions();
-        Thread thread = new Thread(() -> earlier.read(athlete, dates), "earlier landings");
+        Thread thread = new Thread(() -> earlier.read(athlete, dates, tell), "earlier landings");
         thread.setDaemon(true);
         thread.start();
         return earlier;
@@ -39,7 +46,18 @@ public final class EarlierLandings implements Supplier<List<SessionLanding>> {
         return landings;
     }
 
-    private void read(AthleteFolder athlete, List<SessionDate> dates) {
+    /** What the athlete is judged by; where a coach starts until the log is read. */
+    public FormStandard standard() {
+        return standard;
+    }
+
+    private void read(AthleteFolder athlete, List<SessionDate> dates, Consumer<String> tell) {
+        try {
+            standard = new LoggedSessions(athlete, Progress.NONE, tell).standard(false);
+        } catch (IOException e) {
+            tell.accept("What is usual for " + athlete.id() + " could not be read from the log (" + e.getMessage()
+                    + "); form is judged by what a coach starts from.");
+        }
         LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, sentence -> {});
         List<SessionLanding> read = new ArrayList<>();
         for (int i = dates.size() - 1; i >= 0 && read.size() < ENOUGH; i--) {

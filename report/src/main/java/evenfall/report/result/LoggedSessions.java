@@ -1,36 +1,35 @@
 package evenfall.report.result;
 
 import evenfall.fusion.analysis.RecordingAnalysis;
-import evenfall.fusion.landing.Landing;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.report.form.FormJudge;
-import evenfall.report.form.FormLimits;
+import evenfall.report.form.FormStandard;
+import evenfall.report.form.LimitSettings;
 import evenfall.report.json.AnalysisReader;
 import evenfall.report.json.LandingsDocument;
+import evenfall.report.log.ApprovalEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import evenfall.report.log.Manifest;
-import evenfall.report.log.Notes;
-import evenfall.report.log.PlanEntry;
-import evenfall.report.log.Plans;
 import evenfall.report.log.RawFile;
 import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.log.SessionStore;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
+import evenfall.report.setting.Settings;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -49,6 +48,8 @@ public final class LoggedSessions {
     private final AthleteFolder athlete;
     private final Progress progress;
     private final Consumer<String> tell;
+    private final Map<SessionDate, RecordingAnalysis> known = new HashMap<>();
+    private @Nullable FormStandard standard;
 
     /**
      * The sessions of an athlete.
@@ -85,7 +86,8 @@ public final class LoggedSessions {
                 storedAt,
                 files,
                 Map.of(DOCUMENT, document(input.names(), analysis)));
-        return session(date, input.names(), analysis);
+        known.put(date, withoutTraces(analysis));
+        return session(date, input.names(), analysis, false);
     }
 
     /** A session as tables show it, from stored results where they are of this version; without traces. */
@@ -93,15 +95,37 @@ public final class LoggedSessions {
         SessionFolder folder = present(date);
         Manifest manifest = folder.manifest();
         List<String> names = names(manifest);
-        Optional<RecordingAnalysis> stored = stored(folder);
-        return session(date, names, stored.isPresent() ? stored.get() : made(folder, manifest));
+        return session(date, names, analysis(folder, manifest), true);
+    }
+
+    private RecordingAnalysis analysis(SessionFolder folder, Manifest manifest) throws IOException {
+        RecordingAnalysis read = known.get(folder.date());
+        if (read == null) {
+            Optional<RecordingAnalysis> stored = stored(folder);
+            read = stored.isPresent() ? stored.get() : withoutTraces(made(folder, manifest));
+            known.put(folder.date(), read);
+        }
+        return read;
+    }
+
+    private static RecordingAnalysis withoutTraces(RecordingAnalysis analysis) {
+        return new RecordingAnalysis(
+                analysis.durationS(),
+                analysis.rateHz(),
+                analysis.clock(),
+                analysis.mounting(),
+                analysis.findings(),
+                analysis.landings(),
+                Map.of());
     }
 
     /** A session by its stored results; empty where it has none of this version, for nothing is made again. */
     public Optional<Session> asStored(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
         Optional<RecordingAnalysis> stored = stored(folder);
-        return stored.isEmpty() ? Optional.empty() : Optional.of(session(date, names(folder.manifest()), stored.get()));
+        return stored.isEmpty()
+                ? Optional.empty()
+                : Optional.of(session(date, names(folder.manifest()), stored.get(), false));
     }
 
     /** A session with its traces, analysed from the raw files. */
@@ -110,7 +134,7 @@ public final class LoggedSessions {
         Manifest manifest = folder.manifest();
         // Traces are never stored: the stored results are only asked whether there is something to say of them.
         stored(folder);
-        return session(date, names(manifest), made(folder, manifest));
+        return session(date, names(manifest), made(folder, manifest), true);
     }
 
     /** The samples of a session, read from its raw files. */
@@ -182,7 +206,8 @@ public final class LoggedSessions {
         List<String> names = names(folder.manifest());
         RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
         folder.storeResult(DOCUMENT, document(names, analysis));
-        return session(date, names, analysis);
+        known.put(date, withoutTraces(analysis));
+        return session(date, names, analysis, false);
     }
 
     private RecordingAnalysis madeLive(SessionFolder folder, Manifest manifest) throws IOException {
@@ -232,38 +257,70 @@ public final class LoggedSessions {
                 .toList();
     }
 
-    private Session session(SessionDate date, List<String> names, RecordingAnalysis analysis) throws IOException {
-        Map<Integer, LandingNote> entered = Notes.of(athlete.notes(date).all(tell));
-        for (Integer landing : entered.keySet()) {
-            if (landing > analysis.landings().size()) {
-                tell.accept("There are notes for landing " + landing + " of " + date + ", which has only "
-                        + analysis.landings().size() + "; they are kept, and shown nowhere.");
-                break;
-            }
-        }
-        Map<Integer, LandingNote> notes = planned(date, analysis);
-        entered.forEach((landing, note) -> notes.merge(landing, note, LandingNote::with));
+    private Session session(SessionDate date, List<String> names, RecordingAnalysis analysis, boolean again)
+            throws IOException {
+        Map<Integer, LandingNote> notes = SessionNotes.of(athlete, date, analysis, tell);
         List<DiaryEntry> diary = athlete.diary(date.day()).all(tell);
-        return Session.of(athlete.id(), date.toString(), names, analysis, FILTER, judge(), notes, diary);
+        return Session.of(
+                athlete.id(), date.toString(), names, analysis, FILTER, standard(again), notes, approved(date), diary);
     }
 
-    /** What was said of landings before they came. */
-    private Map<Integer, LandingNote> planned(SessionDate date, RecordingAnalysis analysis) throws IOException {
-        Map<Integer, LandingNote> notes = new TreeMap<>();
-        List<PlanEntry> plans = athlete.plans(date).all(tell);
-        if (!plans.isEmpty()) {
-            for (Landing landing : analysis.landings()) {
-                notes.put(landing.index(), Plans.at(plans, landing.moments().contactS()));
-            }
+    /**
+     * What the athlete is judged by, once for all sessions.
+     *
+     * @param again whether results that are missing or of an older version are made again for it; else nothing keeps anybody
+     *     waiting, and settings that cannot be understood are told and passed over
+     */
+    FormStandard standard(boolean again) throws IOException {
+        FormStandard found = standard;
+        if (found == null) {
+            found = AthleteStandard.of(athlete, settings(again), date -> again ? madeAgain(date) : kept(date));
+            standard = found;
         }
-        return notes;
+        return found;
     }
 
+    private Settings settings(boolean strict) throws IOException {
+        try {
+            return athlete.settings(LimitSettings.LIST);
+        } catch (UnusableInputException e) {
+            if (strict) {
+                throw e;
+            }
+            tell.accept(e.getMessage() + " Until then form is judged by what a coach starts from.");
+            return Settings.starting(LimitSettings.LIST);
+        }
+    }
+
+    /** The results of a session, made again if need be; none while it is being recorded. */
+    private Optional<RecordingAnalysis> madeAgain(SessionDate date) throws IOException {
+        SessionFolder folder = athlete.session(date);
+        Manifest manifest = folder.manifest();
+        boolean growing = manifest.kind().equals(Manifest.WIRE) && KeptRecording.beingWritten(folder.rawFolder());
+        return growing ? Optional.empty() : Optional.of(analysis(folder, manifest));
+    }
+
+    /** The results of a session as far as they are kept. */
+    private Optional<RecordingAnalysis> kept(SessionDate date) throws IOException {
+        RecordingAnalysis read = known.get(date);
+        if (read != null) {
+            return Optional.of(read);
+        }
+        Optional<String> document = athlete.session(date).result(DOCUMENT);
+        Optional<RecordingAnalysis> stored = document.isEmpty()
+                ? Optional.empty()
+                : AnalysisReader.read(document.get(), ProgramVersion.version(), FILTER);
+        stored.ifPresent(analysis -> known.put(date, analysis));
+        return stored;
+    }
+
+    private Set<Integer> approved(SessionDate date) throws IOException {
+        return ApprovalEntry.approved(athlete.approvals(date).all(tell));
+    }
+
+    /** What is stored is what was measured; whoever reads it judges it anew, so here it is by what a coach starts from. */
     private static String document(List<String> names, RecordingAnalysis analysis) {
-        return LandingsDocument.of(Session.of(null, null, names, analysis, FILTER, judge(), Map.of(), List.of()));
-    }
-
-    private static FormJudge judge() {
-        return new FormJudge(FormLimits.STARTING);
+        return LandingsDocument.of(
+                Session.of(null, null, names, analysis, FILTER, FormStandard.STARTING, Map.of(), Set.of(), List.of()));
     }
 }

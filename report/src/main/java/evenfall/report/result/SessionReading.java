@@ -12,29 +12,31 @@ import evenfall.ingest.progress.Progress;
 import evenfall.ingest.quality.QualityCheck;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
-import evenfall.report.form.FormJudge;
-import evenfall.report.form.FormLimits;
+import evenfall.report.form.FormStandard;
 import evenfall.report.session.Session;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads and analyses recordings and puts sessions together. */
 public final class SessionReading {
 
     private SessionReading() {}
 
-    /** The session of files that are in no log, judged by the starting limits. */
-    public static Session ofFiles(RecordingInput files, FilterKind filter, Progress progress) throws IOException {
+    /** The session of files that are in no log, of an athlete of whom nothing is known. */
+    public static Session ofFiles(RecordingInput files, FilterKind filter, FormStandard standard, Progress progress)
+            throws IOException {
         return Session.of(
                 null,
                 null,
                 files.names(),
                 analyse(files, filter, progress),
                 filter,
-                new FormJudge(FormLimits.STARTING),
+                standard,
                 Map.of(),
+                Set.of(),
                 List.of());
     }
 

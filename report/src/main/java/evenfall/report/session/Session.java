@@ -3,13 +3,16 @@ package evenfall.report.session;
 import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
+import evenfall.fusion.landing.Measures;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.report.form.FormJudge;
+import evenfall.report.form.FormStandard;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param filter the orientation filter used
  * @param landings all events in order of time
  * @param diary the diary entries of that day
+ * @param standard what form was judged by
  */
 public record Session(
         @Nullable String athlete,
@@ -30,7 +34,20 @@ public record Session(
         RecordingAnalysis analysis,
         FilterKind filter,
         List<SessionLanding> landings,
-        List<DiaryEntry> diary) {
+        List<DiaryEntry> diary,
+        FormStandard standard) {
+
+    /** A session judged by what a coach starts from. */
+    public Session(
+            @Nullable String athlete,
+            @Nullable String date,
+            List<String> sources,
+            RecordingAnalysis analysis,
+            FilterKind filter,
+            List<SessionLanding> landings,
+            List<DiaryEntry> diary) {
+        this(athlete, date, sources, analysis, filter, landings, diary, FormStandard.STARTING);
+    }
 
     public Session {
         sources = List.copyOf(sources);
@@ -54,7 +71,8 @@ public record Session(
      * Puts a session together: judges each landing and lays the coach's notes beside it.
      *
      * @param notes notes by {@link Landing#index()}
-     * @param judge who judges form
+     * @param approved indices of the landings the coach approved for the athlete's baseline
+     * @param standard what form is judged by
      */
     public static Session of(
             @Nullable String athlete,
@@ -62,17 +80,22 @@ public record Session(
             List<String> sources,
             RecordingAnalysis analysis,
             FilterKind filter,
-            FormJudge judge,
+            FormStandard standard,
             Map<Integer, LandingNote> notes,
+            Set<Integer> approved,
             List<DiaryEntry> diary) {
+        FormJudge judge = new FormJudge(standard);
         List<SessionLanding> landings = new ArrayList<>();
         for (Landing landing : analysis.landings()) {
+            Measures measures = landing.measures();
+            LandingNote note = notes.getOrDefault(landing.index(), LandingNote.NONE);
             landings.add(new SessionLanding(
                     landing,
-                    landing.measures() == null ? null : judge.judge(landing.measures()),
+                    measures == null ? null : judge.judge(measures, SessionLanding.circumstance(measures, note)),
                     analysis.traces().get(landing.index()),
-                    notes.getOrDefault(landing.index(), LandingNote.NONE)));
+                    note,
+                    approved.contains(landing.index())));
         }
-        return new Session(athlete, date, sources, analysis, filter, landings, diary);
+        return new Session(athlete, date, sources, analysis, filter, landings, diary, standard);
     }
 }

@@ -3,6 +3,9 @@ package evenfall.report.session;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.LandingTrace;
+import evenfall.fusion.landing.Measures;
+import evenfall.fusion.landing.Side;
+import evenfall.report.form.Circumstance;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.log.LandingNote;
 import java.util.Collections;
@@ -17,12 +20,38 @@ import org.jspecify.annotations.Nullable;
  * @param verdict how it was held, or null for steps and falls
  * @param trace its signals for a chart, or null for steps and falls
  * @param note what the coach noted
+ * @param approved whether the coach approved it for the athlete's baseline
  */
 public record SessionLanding(
         Landing landing,
         @Nullable FormVerdict verdict,
         @Nullable LandingTrace trace,
-        LandingNote note) {
+        LandingNote note,
+        boolean approved) {
+
+    /** A landing that is no part of a baseline. */
+    public SessionLanding(
+            Landing landing, @Nullable FormVerdict verdict, @Nullable LandingTrace trace, LandingNote note) {
+        this(landing, verdict, trace, note, false);
+    }
+
+    /** The foot or feet landed on: as noted, else as the sensors suggest; null where neither tells. */
+    public @Nullable Side side() {
+        Measures measures = landing.measures();
+        return note.side() != null || measures == null
+                ? note.side()
+                : measures.balance().footSuggested();
+    }
+
+    /** Whether only the sensors tell {@link #side}. */
+    public boolean sideSuggested() {
+        return note.side() == null && side() != null;
+    }
+
+    /** What was so when a landing with these measures was made: as noted, else as measured. */
+    public static Circumstance circumstance(Measures measures, LandingNote note) {
+        return Circumstance.measured(measures).noted(note.side(), note.heightM(), note.surface(), note.shoes());
+    }
 
     /** Why something is missing or weaker than usual, the verdict's own flag included, in a fixed order. */
     public Set<LandingFlag> flags() {

@@ -4,10 +4,12 @@ import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.Measures;
+import evenfall.fusion.landing.Side;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.place.Place;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
+import evenfall.report.form.StandardWords;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
@@ -52,6 +54,9 @@ public final class SessionText {
         }
         for (Finding finding : session.analysis().findings()) {
             out.append(finding(finding)).append('\n');
+        }
+        for (String limit : StandardWords.of(session.standard())) {
+            out.append(limit).append('\n');
         }
         out.append(CAUTION).append('\n');
     }
@@ -158,6 +163,13 @@ public final class SessionText {
                         case RIGHT -> "right foot; ";
                         case BOTH -> "both feet; ";
                     });
+        }
+        Side suggested = event.sideSuggested() ? event.side() : null;
+        if (suggested != null) {
+            text.append(WORDS.say("foot.suggested." + suggested.code())).append("; ");
+        }
+        if (event.approved()) {
+            text.append(WORDS.say("approved")).append("; ");
         }
         if (note.heightM() != null) {
             text.append("from ").append(Cells.metres(note.heightM())).append("; ");

@@ -8,8 +8,6 @@ import evenfall.ingest.serial.LentPort;
 import evenfall.ingest.serial.Link;
 import evenfall.report.coaching.Talk;
 import evenfall.report.coaching.TalkChoice;
-import evenfall.report.form.FormJudge;
-import evenfall.report.form.FormLimits;
 import evenfall.report.live.DiskReport;
 import evenfall.report.live.LiveLandings;
 import evenfall.report.live.RecordingNews;
@@ -45,7 +43,7 @@ public final class Turn {
     private final Consumer<String> tell;
     private final AthleteFolder athlete;
     private final SessionFolder session;
-    private final LiveLandings live = new LiveLandings(new FormJudge(FormLimits.STARTING));
+    private final LiveLandings live;
     private final TurnVoice voice;
     private boolean written = true;
     private Optional<Recording> recorded = Optional.empty();
@@ -62,9 +60,10 @@ public final class Turn {
         this.onlooker = onlooker;
         this.tell = sentence -> onlooker.told(Topic.RECORDING, sentence);
         this.athlete = athlete;
-        EarlierLandings earlier = EarlierLandings.of(athlete);
+        EarlierLandings earlier = EarlierLandings.of(athlete, tell);
+        this.live = new LiveLandings(earlier::standard);
         this.session = athlete.locked(tell, () -> begin(athlete, clock));
-        this.voice = new TurnVoice(onlooker, speech, new Talk(choice, FormLimits.STARTING, earlier));
+        this.voice = new TurnVoice(onlooker, speech, new Talk(choice, earlier::standard, earlier));
     }
 
     /** What the athlete heard, and hears. */

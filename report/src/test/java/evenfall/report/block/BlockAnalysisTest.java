@@ -8,6 +8,7 @@ import evenfall.fusion.landing.Side;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.json.BlockDocument;
 import evenfall.report.log.SessionDate;
+import evenfall.report.measure.Turning;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

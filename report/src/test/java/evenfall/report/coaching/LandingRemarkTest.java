@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.StepDirection;
-import evenfall.report.form.FormLimits;
+import evenfall.report.form.FormStandard;
 import evenfall.report.session.SessionLanding;
 import java.util.ArrayList;
 import java.util.List;
@@ -241,6 +241,6 @@ class LandingRemarkTest {
     }
 
     private static String remark(List<SessionLanding> past, Consumer<Landings> as) {
-        return LandingRemark.of(one(as), past, FormLimits.STARTING).orElse("");
+        return LandingRemark.of(one(as), past, FormStandard.STARTING).orElse("");
     }
 }

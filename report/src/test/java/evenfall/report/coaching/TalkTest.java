@@ -3,8 +3,8 @@ package evenfall.report.coaching;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenfall.report.form.Form;
-import evenfall.report.form.FormLimits;
 import evenfall.report.form.FormQuestion;
+import evenfall.report.form.FormStandard;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
 import evenfall.report.live.LiveLandings.News;
@@ -132,7 +132,7 @@ class TalkTest {
     }
 
     private static Talk talk(TalkChoice choice) {
-        return new Talk(choice, FormLimits.STARTING, List::of);
+        return new Talk(choice, () -> FormStandard.STARTING, List::of);
     }
 
     private void land(double contactS) {

@@ -1,20 +1,17 @@
 package evenfall.report.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import evenfall.fusion.landing.Balance;
 import evenfall.fusion.landing.Braking;
-import evenfall.fusion.landing.Excursion;
 import evenfall.fusion.landing.Fall;
 import evenfall.fusion.landing.Impact;
 import evenfall.fusion.landing.Measures;
-import evenfall.fusion.landing.OverFeet;
 import evenfall.fusion.landing.Posture;
 import evenfall.fusion.landing.Sigma;
 import evenfall.fusion.landing.StepDirection;
-import java.util.List;
-import org.jspecify.annotations.Nullable;
+import evenfall.report.setting.SettingText;
+import evenfall.report.setting.Settings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,11 +19,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The starting limits here are the table of the project's contract (common practice, no source). */
 class FormJudgeTest {
 
-    private final FormJudge judge = new FormJudge(FormLimits.STARTING);
+    private final FormJudge judge = new FormJudge(FormStandard.STARTING);
 
     @Test
     void everythingWithinLimits_isHeldWithoutReasons() {
-        FormVerdict verdict = judge.judge(new Case().measures());
+        FormVerdict verdict = judge.judge(new JudgedCase().measures());
 
         assertThat(verdict.form()).isEqualTo(Form.HELD);
         assertThat(verdict.reasons()).isEmpty();
@@ -55,7 +52,7 @@ class FormJudgeTest {
     })
     void oneMeasureOverItsLimit_strainsAndSaysSoInWords(
             String measure, double value, FormQuestion question, String words) {
-        FormVerdict verdict = judge.judge(new Case().with(measure, value).measures());
+        FormVerdict verdict = judge.judge(new JudgedCase().with(measure, value).measures());
 
         assertThat(verdict.form()).isEqualTo(Form.STRAINED);
         assertThat(verdict.reasons()).hasSize(1);
@@ -81,7 +78,7 @@ class FormJudgeTest {
         "collapseDegPerS, 200",
     })
     void aMeasureAtItsLimit_isNotOver(String measure, double value) {
-        FormVerdict verdict = judge.judge(new Case().with(measure, value).measures());
+        FormVerdict verdict = judge.judge(new JudgedCase().with(measure, value).measures());
 
         assertThat(verdict.form()).isEqualTo(Form.HELD);
         assertThat(verdict.reasons()).allMatch(Reason::onEdge).noneMatch(Reason::over);
@@ -94,13 +91,13 @@ class FormJudgeTest {
         "spineFlexionDeg.change, -30",
     })
     void theOtherDirection_isNoFault(String measure, double value) {
-        assertThat(judge.judge(new Case().with(measure, value).measures()).form())
+        assertThat(judge.judge(new JudgedCase().with(measure, value).measures()).form())
                 .isEqualTo(Form.HELD);
     }
 
     @Test
     void twoMeasuresOfOneQuestion_strainOnly() {
-        FormVerdict verdict = judge.judge(new Case()
+        FormVerdict verdict = judge.judge(new JudgedCase()
                 .with("trunkLeanDeg.change", 9)
                 .with("twistDeg.change", 20)
                 .measures());
@@ -113,7 +110,7 @@ class FormJudgeTest {
 
     @Test
     void twoQuestionsFailed_areLost() {
-        FormVerdict verdict = judge.judge(new Case()
+        FormVerdict verdict = judge.judge(new JudgedCase()
                 .with("trunkLeanDeg.change", 9)
                 .with("collapseDegPerS", 300)
                 .measures());
@@ -123,7 +120,7 @@ class FormJudgeTest {
 
     @Test
     void withinOneSigmaOfALimit_theVerdictStandsAndTheReasonSaysSo() {
-        Case edge = new Case();
+        JudgedCase edge = new JudgedCase();
         edge.sigma = 0.5;
         FormVerdict over = judge.judge(edge.with("trunkLeanDeg.change", 6.4).measures());
         FormVerdict under = judge.judge(edge.with("trunkLeanDeg.change", 5.6).measures());
@@ -139,7 +136,7 @@ class FormJudgeTest {
 
     @Test
     void stepsThatDoNotLeadBack_areNoFault() {
-        Case forward = new Case();
+        JudgedCase forward = new JudgedCase();
         forward.direction = StepDirection.FORWARD;
 
         assertThat(judge.judge(forward.with("stepsAfter", 2).measures()).form()).isEqualTo(Form.HELD);
@@ -147,7 +144,7 @@ class FormJudgeTest {
 
     @Test
     void aMissingMeasure_isNotOverButSaysPartial() {
-        Case missing = new Case();
+        JudgedCase missing = new JudgedCase();
         missing.overFeet = false;
         FormVerdict verdict = judge.judge(missing.measures());
 
@@ -172,82 +169,26 @@ class FormJudgeTest {
     }
 
     @Test
-    void aCoachsOwnLimit_isTheOneThatCounts() {
-        FormJudge strict = new FormJudge(new FormLimits(5, 6, 5, 2, 8, 0.06, 0.10, 0, 8, 20, 200));
+    void theCoachsLimit_isTheOneThatCounts() {
+        FormJudge strict = new FormJudge(FormStandard.of(Settings.starting(LimitSettings.LIST)
+                .with(SettingText.read(LimitSettings.LIST, "limits.txt", "trunk-lean = 2\nsteps-back = 1"))));
 
-        assertThat(strict.judge(new Case().with("trunkLeanDeg.change", 3).measures())
+        assertThat(strict.judge(new JudgedCase()
+                                .with("trunkLeanDeg.change", 3)
+                                .with("stepsAfter", 1)
+                                .measures())
                         .reasons())
                 .extracting(Reason::text)
-                .containsExactly("trunk leaned right 3.0° (limit 2°)");
+                .containsExactly("trunk leaned right 3.0° (limit 2°, set by the coach)");
     }
 
-    @Test
-    void limitsThatAreNoSize_areRefused() {
-        assertThatThrownBy(() -> new FormLimits(5, -6, 5, 6, 8, 0.06, 0.10, 0, 8, 20, 200))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThat(List.of(FormLimits.STARTING.stepsBack())).containsExactly(0);
-    }
-
-    /** A landing well within limits, of which single measures are set. */
-    private static final class Case {
-        private double braking = 3;
-        private double rotation = 1;
-        private double obliquity = 1;
-        private double lean = 1;
-        private double twist = 1;
-        private double tilt = 1;
-        private double spine = 10;
-        private double collapse = 100;
-        private double foreAft = -0.02;
-        private double lateral = 0.01;
-        private int steps;
-        private double sigma = 0.01;
-        private boolean overFeet = true;
-        private @Nullable StepDirection direction = StepDirection.BACK;
-
-        Case with(String measure, double value) {
-            switch (measure) {
-                case "meanBrakingG" -> braking = value;
-                case "pelvicRotationDeg.change" -> rotation = value;
-                case "pelvicObliquityDeg.change" -> obliquity = value;
-                case "trunkLeanDeg.change" -> lean = value;
-                case "twistDeg.change" -> twist = value;
-                case "pelvicTiltDeg.change" -> tilt = value;
-                case "spineFlexionDeg.change" -> spine = value;
-                case "collapseDegPerS" -> collapse = value;
-                case "overFeetM.foreAftLowest" -> foreAft = value;
-                case "overFeetM.lateralLowest" -> lateral = value;
-                case "stepsAfter" -> steps = (int) value;
-                default -> throw new IllegalArgumentException(measure);
-            }
-            return this;
-        }
-
-        Measures measures() {
-            return new Measures(
-                    new Fall(0.4, 3.9, 0.78),
-                    new Impact(8.4, 6.1, false, null, 31.0, 240.0),
-                    new Braking(0.3, 0.2, braking, collapse),
-                    new Posture(
-                            change(25),
-                            change(lean),
-                            change(rotation),
-                            change(tilt),
-                            change(obliquity),
-                            change(twist),
-                            change(spine)),
-                    new Balance(
-                            null,
-                            null,
-                            overFeet ? new OverFeet(0, foreAft, 0, lateral, 0.001, 0.001) : null,
-                            steps,
-                            steps == 0 ? null : direction,
-                            null),
-                    new Sigma(0.003, 0.01, 0.06, 0.001, 0.2, 0.001, 1.0));
-        }
-
-        private Excursion change(double change) {
-            return new Excursion(2, 3, 4.0, 2 + change, change, sigma);
-        }
+    /** The table of the project's contract: what a coach starts from. */
+    @ParameterizedTest
+    @CsvSource({
+        "BRAKING, 5.0", "ROTATION, 6", "OBLIQUITY, 5", "LEAN, 6", "TWIST, 8", "BESIDE_FEET, 0.06",
+        "BEHIND_FEET, 0.10", "STEPS_BACK, 0", "TILT_BACK, 8", "SPINE, 20", "COLLAPSE, 200", "PEAK, 2"
+    })
+    void startingLimits_areThoseOfTheContract(Judged judged, double size) {
+        assertThat(FormStandard.STARTING.settings().value(judged.setting())).isEqualTo(size);
     }
 }

@@ -13,8 +13,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
-import evenfall.report.form.FormJudge;
-import evenfall.report.form.FormLimits;
+import evenfall.report.form.FormStandard;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.InventedSessions;
@@ -117,8 +116,9 @@ class LandingsDocumentTest {
                 List.of("pelvis.csv"),
                 base.analysis(),
                 FilterKind.TWO_PASS,
-                new FormJudge(FormLimits.STARTING),
+                FormStandard.STARTING,
                 Map.of(2, new LandingNote(null, 0.6, null, "barefoot", "slipped", null)),
+                Set.of(1),
                 List.of(diary));
         JsonNode root = mapper.readTree(LandingsDocument.of(logged));
 
@@ -148,7 +148,7 @@ class LandingsDocumentTest {
                         1, EventKind.FALL, new Moments(null, 1, 1.1, null, null), null, null, Set.of(LandingFlag.GAP))),
                 Map.of());
         String text = LandingsDocument.of(Session.of(
-                null, null, List.of(), odd, FilterKind.LIVE, new FormJudge(FormLimits.STARTING), Map.of(), List.of()));
+                null, null, List.of(), odd, FilterKind.LIVE, FormStandard.STARTING, Map.of(), Set.of(), List.of()));
         JsonNode root = mapper.readTree(text);
 
         assertThat(text).doesNotContain("NaN");
@@ -177,8 +177,9 @@ class LandingsDocumentTest {
                 session.sources(),
                 read,
                 session.filter(),
-                new FormJudge(FormLimits.STARTING),
+                FormStandard.STARTING,
                 notes(session),
+                Set.of(),
                 session.diary());
 
         assertThat(landings).hasSize(5);

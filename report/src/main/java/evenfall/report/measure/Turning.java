@@ -1,9 +1,9 @@
-package evenfall.report.block;
+package evenfall.report.measure;
 
 import evenfall.fusion.landing.Side;
 
 /** Which measures have a side, and how they are turned so that + is towards the landing foot. */
-enum Turning {
+public enum Turning {
     /** Has no side. */
     NONE,
     /** Stored with left positive: the left landing keeps its sign and the right one flips. */
@@ -11,7 +11,8 @@ enum Turning {
     /** Stored with right positive: the right landing keeps its sign and the left one flips. */
     RIGHT_POSITIVE;
 
-    static Turning of(String measure) {
+    /** How the measure of that name is turned. */
+    public static Turning of(String measure) {
         String group = measure.indexOf('.') < 0 ? measure : measure.substring(0, measure.indexOf('.'));
         return switch (group) {
             case "pelvicRotationDeg", "twistDeg", "lateralShiftM" -> LEFT_POSITIVE;
@@ -21,8 +22,8 @@ enum Turning {
         };
     }
 
-    /** A value of a landing on one foot, turned to that foot. */
-    double turned(double value, Side foot) {
+    /** A value of a landing on one foot, turned to that foot; turning twice gives the value back. */
+    public double turned(double value, Side foot) {
         boolean keeps = this == NONE || (this == LEFT_POSITIVE) == (foot == Side.LEFT);
         return keeps ? value : -value;
     }
