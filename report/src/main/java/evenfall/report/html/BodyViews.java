@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * upper back were turned farthest against their limits, from behind where trunk or pelvis leaned farthest, from the side
  * at the lowest point.
  */
-final class BodyViews {
+public final class BodyViews {
 
     private static final Words WORDS = Words.beside(BodyViews.class);
 
@@ -31,8 +31,25 @@ final class BodyViews {
 
     private BodyViews() {}
 
+    /**
+     * One figure.
+     *
+     * @param view from where the body is looked at
+     * @param pose how it stands
+     * @param words the same in words
+     */
+    public record Pose(BodyFigure.View view, BodyPose pose, String words) {}
+
+    /** The figures with their drawings, for a page. */
     static List<BodyView> of(
             String id, LandingTrace trace, Moments moments, @Nullable OverFeet feet, @Nullable Side foot) {
+        return poses(trace, moments, feet).stream()
+                .map(pose -> view(id, pose, foot))
+                .toList();
+    }
+
+    /** From above, from behind and from the side; none where the trace is too short. */
+    public static List<Pose> poses(LandingTrace trace, Moments moments, @Nullable OverFeet feet) {
         int above = worst(
                 trace,
                 i -> Math.max(
@@ -46,24 +63,17 @@ final class BodyViews {
         Double lowest = moments.lowestS();
         int side =
                 lowest == null ? worst(trace, i -> -trace.heightM()[i]) : nearest(trace, lowest - moments.contactS());
-        List<BodyView> views = new ArrayList<>();
+        List<Pose> poses = new ArrayList<>();
         if (above >= 0 && behind >= 0 && side >= 0) {
-            views.add(view(id, BodyFigure.View.ABOVE, trace, above, null, foot, aboveWords(trace, above)));
-            views.add(view(id, BodyFigure.View.BEHIND, trace, behind, feet, foot, behindWords(trace, behind, feet)));
-            views.add(view(id, BodyFigure.View.SIDE, trace, side, feet, foot, sideWords(trace, side, feet)));
+            poses.add(new Pose(BodyFigure.View.ABOVE, pose(trace, above, null), aboveWords(trace, above)));
+            poses.add(new Pose(BodyFigure.View.BEHIND, pose(trace, behind, feet), behindWords(trace, behind, feet)));
+            poses.add(new Pose(BodyFigure.View.SIDE, pose(trace, side, feet), sideWords(trace, side, feet)));
         }
-        return views;
+        return poses;
     }
 
-    private static BodyView view(
-            String id,
-            BodyFigure.View view,
-            LandingTrace trace,
-            int i,
-            @Nullable OverFeet feet,
-            @Nullable Side foot,
-            String words) {
-        BodyPose pose = new BodyPose(
+    private static BodyPose pose(LandingTrace trace, int i, @Nullable OverFeet feet) {
+        return new BodyPose(
                 trace.pelvicTilt()[i],
                 trace.pelvicObliquity()[i],
                 trace.pelvicRotation()[i],
@@ -73,14 +83,18 @@ final class BodyViews {
                 feet == null ? null : feet.foreAftLowest(),
                 feet == null ? null : feet.lateralLowest(),
                 Math.max(0, -trace.heightM()[i]));
-        String code = view.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static BodyView view(String id, Pose pose, @Nullable Side foot) {
+        String code = pose.view().name().toLowerCase(Locale.ROOT);
         String title = WORDS.say("body." + code);
         return new BodyView(
                 title,
-                words,
-                BodyFigure.svg(id + "-" + code, view, pose, foot, WORDS.say("body.alone", title, words)),
-                view,
-                pose);
+                pose.words(),
+                BodyFigure.svg(
+                        id + "-" + code, pose.view(), pose.pose(), foot, WORDS.say("body.alone", title, pose.words())),
+                pose.view(),
+                pose.pose());
     }
 
     private static String aboveWords(LandingTrace trace, int i) {

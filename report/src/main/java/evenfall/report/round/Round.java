@@ -244,6 +244,7 @@ public final class Round {
 
     /** This turn is over. */
     public void next() {
+        notices.read();
         endTurn();
         person = null;
         step = Step.WHO;

@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -94,7 +95,7 @@ final class Frame {
         all.add(banner.component(), "growx, wrap");
         sheets.forEach((step, sheet) -> {
             JScrollPane scroll = new JScrollPane(new Fitted(sheet.component()));
-            scroll.setBorder(null);
+            scroll.setBorder(BorderFactory.createEmptyBorder());
             scroll.getVerticalScrollBar().setUnitIncrement(24);
             middle.add(scroll, step.name());
         });

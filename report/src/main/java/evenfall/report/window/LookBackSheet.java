@@ -6,6 +6,7 @@ import evenfall.report.round.LookBack;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -19,7 +20,7 @@ final class LookBackSheet implements Sheet {
 
     private final Supplier<Day> day;
     private final JPanel panel = new JPanel(
-            new MigLayout("fill, insets 8 20 8 20, gap 8, hidemode 3", "[grow 2][grow 3]", "[][][][grow][]"));
+            new MigLayout("fill, insets 8 20 8 20, gap 8, hidemode 3", "[260::, grow 2][grow 3]", "[][][][grow][]"));
     private final JLabel title = Sheet.title("back.title");
     private final JTextArea sentence = Sheet.sentence("back.sentence", "font: 115%");
     private final StripDrawing strip;
@@ -47,8 +48,9 @@ final class LookBackSheet implements Sheet {
         panel.add(sentence, "span, growx, wmin 200, wrap");
         panel.add(strip, "span, growx, hmin 90, wrap");
         JScrollPane scroll = new JScrollPane(list);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getVerticalScrollBar().setUnitIncrement(24);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         panel.add(scroll, "grow, hmin 80");
         JPanel one = new JPanel(new MigLayout("insets 0, gap 6, fill", "[grow]", "[grow][][]"));
         one.add(figures, "grow, wrap");

@@ -1,6 +1,7 @@
 package evenfall.report.window;
 
 import evenfall.report.round.Day;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
@@ -42,7 +43,7 @@ interface Sheet {
         text.setEditable(false);
         text.setFocusable(false);
         text.setOpaque(false);
-        text.setBorder(null);
+        text.setBorder(BorderFactory.createEmptyBorder());
         text.putClientProperty("FlatLaf.style", style);
         return text;
     }
