@@ -47,7 +47,8 @@ public final class Typeface {
         return font.getFontName();
     }
 
-    Font size(float pixels) {
+    /** The face so large, px. */
+    public Font size(float pixels) {
         return font.deriveFont(pixels);
     }
 

@@ -149,7 +149,8 @@ class ArchitectureTest {
     void drawing_staysInChartsAndWindow() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages("evenfall.report.chart..", "evenfall.report.window..", "evenfall.report.pdf..")
+                .resideOutsideOfPackages(
+                        "evenfall.report.chart..", "evenfall.report.window..", "evenfall.report.paper..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.awt..", "javax.swing..")
