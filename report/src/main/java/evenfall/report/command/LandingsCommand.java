@@ -23,7 +23,7 @@ import picocli.CommandLine.Option;
 final class LandingsCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN =
-            EnumSet.of(OutputFormat.TABLE, OutputFormat.CSV, OutputFormat.JSON, OutputFormat.HTML);
+            EnumSet.complementOf(EnumSet.of(OutputFormat.VTT, OutputFormat.MOTION_BIDS));
 
     private final Console console;
 
@@ -41,7 +41,9 @@ final class LandingsCommand implements Task {
             names = "--format",
             paramLabel = "FORMAT",
             converter = OutputFormat.Converter.class,
-            description = "table (the default), csv, json or html.")
+            description =
+                    "table (the default), csv, spreadsheet (csv that a spreadsheet opens; spreadsheet-comma with decimal"
+                            + " commas), json or html.")
     private OutputFormat format = OutputFormat.TABLE;
 
     @Option(

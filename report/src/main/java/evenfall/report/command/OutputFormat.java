@@ -11,6 +11,8 @@ import picocli.CommandLine.TypeConversionException;
 enum OutputFormat {
     TABLE,
     CSV,
+    SPREADSHEET,
+    SPREADSHEET_COMMA,
     JSON,
     HTML,
     VTT,

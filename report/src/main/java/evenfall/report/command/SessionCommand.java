@@ -43,7 +43,9 @@ final class SessionCommand implements Task {
             names = "--format",
             paramLabel = "FORMAT",
             converter = OutputFormat.Converter.class,
-            description = "table (the default), csv, json, html, vtt (captions for a film) or motion-bids (a folder).")
+            description =
+                    "table (the default), csv, spreadsheet (csv that a spreadsheet opens; spreadsheet-comma with decimal"
+                            + " commas), json, html, vtt (captions for a film) or motion-bids (a folder).")
     private OutputFormat format = OutputFormat.TABLE;
 
     @Option(names = "--out", paramLabel = "PATH", description = "Where the result goes, if not to standard output.")

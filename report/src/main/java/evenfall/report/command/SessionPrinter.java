@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.report.csv.CsvStyle;
 import evenfall.report.html.SessionPage;
 import evenfall.report.json.LandingsDocument;
 import evenfall.report.session.Background;
@@ -21,7 +22,9 @@ final class SessionPrinter {
     static void print(Session session, Background background, OutputFormat format, Appendable out) throws IOException {
         switch (format) {
             case TABLE -> SessionText.write(session, out);
-            case CSV -> SessionCsv.write(session, out);
+            case CSV -> SessionCsv.write(session, CsvStyle.PLAIN, out);
+            case SPREADSHEET -> SessionCsv.write(session, CsvStyle.SPREADSHEET, out);
+            case SPREADSHEET_COMMA -> SessionCsv.write(session, CsvStyle.SPREADSHEET_COMMA, out);
             case JSON -> out.append(LandingsDocument.of(session));
             case HTML -> SessionPage.write(session, background, out);
             case VTT, MOTION_BIDS -> throw new IllegalArgumentException(format + " is no form of this kind");

@@ -4,7 +4,7 @@ import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes rows of cells after RFC 4180: comma, CRLF, quotes where a cell needs them.
+ * Writes rows of cells after RFC 4180: CRLF at the end, quotes where a cell needs them.
  *
  * <p>Text that a spreadsheet would take for a formula is given a leading apostrophe, so that opening a table never runs
  * anything a person typed as a remark. Numbers are written as they are.
@@ -12,11 +12,14 @@ import org.jspecify.annotations.Nullable;
 public final class CsvWriter {
 
     private final Appendable out;
+    private final CsvStyle style;
+    private boolean begun;
     private boolean rowStarted;
 
     /** A writer that appends to {@code out} and never closes it. */
-    public CsvWriter(Appendable out) {
+    public CsvWriter(Appendable out, CsvStyle style) {
         this.out = out;
+        this.style = style;
     }
 
     /** Adds a text cell; an empty one for null. */
@@ -26,7 +29,10 @@ public final class CsvWriter {
 
     /** Adds a number cell, six decimals at most; an empty one for null and for what is not finite. */
     public CsvWriter number(@Nullable Double value) throws IOException {
-        return cell(value == null || !Double.isFinite(value) ? "" : PlainNumber.of(value));
+        return cell(
+                value == null || !Double.isFinite(value)
+                        ? ""
+                        : PlainNumber.of(value).replace('.', style.decimal()));
     }
 
     /** Ends the row. */
@@ -37,11 +43,18 @@ public final class CsvWriter {
     }
 
     private CsvWriter cell(String cell) throws IOException {
+        if (!begun) {
+            out.append(style.begin());
+        }
+        begun = true;
         if (rowStarted) {
-            out.append(',');
+            out.append(style.separator());
         }
         rowStarted = true;
-        if (cell.indexOf(',') < 0 && cell.indexOf('"') < 0 && cell.indexOf('\n') < 0 && cell.indexOf('\r') < 0) {
+        if (cell.indexOf(style.separator()) < 0
+                && cell.indexOf('"') < 0
+                && cell.indexOf('\n') < 0
+                && cell.indexOf('\r') < 0) {
             out.append(cell);
         } else {
             out.append('"').append(cell.replace("\"", "\"\"")).append('"');

@@ -6,6 +6,7 @@ import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.Moments;
 import evenfall.fusion.landing.Side;
 import evenfall.fusion.landing.StepDirection;
+import evenfall.report.csv.CsvStyle;
 import evenfall.report.csv.CsvWriter;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
@@ -36,8 +37,8 @@ public final class SessionCsv {
     private SessionCsv() {}
 
     /** Writes the header and all events. */
-    public static void write(Session session, Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out);
+    public static void write(Session session, CsvStyle style, Appendable out) throws IOException {
+        CsvWriter csv = new CsvWriter(out, style);
         for (String name : EVENT) {
             csv.text(name);
         }

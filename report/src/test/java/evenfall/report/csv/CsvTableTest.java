@@ -49,7 +49,7 @@ class CsvTableTest {
         String alphabet = "ab ,\"\n\r;é=-";
         List<List<String>> rows = new ArrayList<>();
         StringBuilder text = new StringBuilder();
-        CsvWriter writer = new CsvWriter(text);
+        CsvWriter writer = new CsvWriter(text, CsvStyle.PLAIN);
         for (int r = 0; r < 200; r++) {
             List<String> row = new ArrayList<>();
             for (int c = 0; c < 4; c++) {
@@ -77,7 +77,7 @@ class CsvTableTest {
     @Test
     void textThatASpreadsheetWouldRun_isDisarmed() throws IOException {
         StringBuilder text = new StringBuilder();
-        new CsvWriter(text)
+        new CsvWriter(text, CsvStyle.PLAIN)
                 .text("=1+1")
                 .text("@x")
                 .text("-2")
@@ -91,7 +91,7 @@ class CsvTableTest {
     @Test
     void numbers_arePlainAndMissingOnesEmpty() throws IOException {
         StringBuilder text = new StringBuilder();
-        new CsvWriter(text)
+        new CsvWriter(text, CsvStyle.PLAIN)
                 .number(1e-7)
                 .number(-0.0)
                 .number(123456.7891234)
@@ -102,5 +102,26 @@ class CsvTableTest {
                 .end();
 
         assertThat(text).hasToString("0,0,123456.789123,3,,,1000000000\r\n");
+    }
+
+    /** Decimal commas go with semicolons: common practice of spreadsheets, no source; the mark is that of Unicode 23.8. */
+    @Test
+    void spreadsheets_getTheirDecimalsAndTheirMark() throws IOException {
+        StringBuilder text = new StringBuilder();
+        new CsvWriter(text, CsvStyle.SPREADSHEET_COMMA)
+                .text("lean 3°, right")
+                .number(-1234.5)
+                .text("a;b")
+                .text("=1+1")
+                .end();
+        assertThat(text.toString()).isEqualTo("\uFEFFlean 3°, right;-1234,5;\"a;b\";'=1+1\r\n");
+        assertThat(CsvTable.read("a", "x;y;z;w\n" + text.substring(1))
+                        .rows()
+                        .get(0)
+                        .cells())
+                .containsExactly("lean 3°, right", "-1234,5", "a;b", "'=1+1");
+        text.setLength(0);
+        new CsvWriter(text, CsvStyle.SPREADSHEET).number(0.5).number(2.0).end();
+        assertThat(text.toString()).isEqualTo("\uFEFF0.5,2\r\n");
     }
 }

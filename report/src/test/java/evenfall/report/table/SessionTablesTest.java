@@ -9,6 +9,7 @@ import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.Moments;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.report.csv.CsvStyle;
 import evenfall.report.json.LandingsDocument;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.InventedSessions;
@@ -123,7 +124,7 @@ class SessionTablesTest {
 
     private static List<NamedCsvRecord> csv(Session session) throws IOException {
         StringBuilder text = new StringBuilder();
-        SessionCsv.write(session, text);
+        SessionCsv.write(session, CsvStyle.PLAIN, text);
         List<NamedCsvRecord> rows = new ArrayList<>();
         try (CsvReader<NamedCsvRecord> reader = CsvReader.builder().ofNamedCsvRecord(text.toString())) {
             reader.forEach(rows::add);
