@@ -95,12 +95,22 @@ public final class BlockChart {
      * @param id starts every id inside; unique on the page
      * @param title for those who cannot see it
      */
-    public Svg draw(String id, String title) {
+    public Picture draw(String id, String title) {
+        SvgCanvas canvas = new SvgCanvas(id, width, height());
+        draw(canvas.graphics());
+        return canvas.finish(title, this::draw);
+    }
+
+    private int height() {
         int n = panels.size();
-        int height = TOP + n * PANEL + Math.max(0, n - 1) * GAP + BOTTOM;
-        SvgCanvas canvas = new SvgCanvas(id, width, height);
+        return TOP + n * PANEL + Math.max(0, n - 1) * GAP + BOTTOM;
+    }
+
+    private void draw(Graphics2D graphics) {
+        int n = panels.size();
+        int height = height();
         if (n == 0) {
-            return canvas.finish(title);
+            return;
         }
         NumberAxis days = DayAxis.between(from, to, width - LABELS_LEFT - LABELS_RIGHT);
         CombinedDomainXYPlot whole = new CombinedDomainXYPlot(days);
@@ -120,7 +130,6 @@ public final class BlockChart {
             plot.setDomainGridlineStroke(Ink.THIN);
             whole.add(plot);
         }
-        Graphics2D graphics = canvas.graphics();
         ChartRenderingInfo info = new ChartRenderingInfo();
         Plots.chart(whole)
                 .draw(
@@ -135,7 +144,6 @@ public final class BlockChart {
             graphics.drawString(panel.title(), 0, (float) data.getMinY() - 14);
             panel.draw(graphics, new Place(days, panel.axis(), data));
         }
-        return canvas.finish(title);
     }
 
     /** Where days and values of one panel lie, px. */

@@ -53,10 +53,10 @@ public final class BodyFigure {
      * @param foot the foot landed on, or null where not known
      * @param words what it shows, for those who cannot see it
      */
-    public static Svg svg(String id, View view, BodyPose pose, @Nullable Side foot, String words) {
+    public static Picture svg(String id, View view, BodyPose pose, @Nullable Side foot, String words) {
         SvgCanvas canvas = new SvgCanvas(id, WIDTH, HEIGHT);
         draw(canvas.graphics(), view, pose, foot);
-        return canvas.finish(words);
+        return canvas.finish(words, graphics -> draw(graphics, view, pose, foot));
     }
 
     /** Draws the figure on any sheet, {@value #WIDTH} px wide and {@value #HEIGHT} px high. */

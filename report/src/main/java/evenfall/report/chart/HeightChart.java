@@ -104,14 +104,14 @@ public final class HeightChart {
      *
      * @param id starts every id inside; unique on the page
      */
-    public Svg svg(String id) {
+    public Picture svg(String id) {
         SvgCanvas canvas = new SvgCanvas(id, width, height);
         ground(canvas.graphics());
         for (int i = 0; i < rows.length; i++) {
             Point2D place = place(i);
             canvas.add(landings.get(i).link(canvas, place.getX(), place.getY(), false));
         }
-        return canvas.finish(WORDS.say("height.title"));
+        return canvas.finish(WORDS.say("height.title"), this::draw);
     }
 
     /** Draws the chart on any sheet. */

@@ -68,7 +68,7 @@ public final class LandingChart {
      * @param sigma one standard deviation of a line's error after contact, in its own unit, where it is known
      * @param crowd id of the {@link CrowdLines} that lie behind, or null for none
      */
-    public Svg svg(
+    public Picture svg(
             String id,
             int number,
             LandingTrace trace,
@@ -87,7 +87,9 @@ public final class LandingChart {
         canvas.note("data-last", Integer.toString(WIDTH - LABELS_RIGHT));
         canvas.note("data-from", Integer.toString(TOP));
         canvas.note("data-to", Integer.toString(LAST));
-        return canvas.finish(WORDS.say("landing.title", Integer.toString(number)));
+        return canvas.finish(
+                WORDS.say("landing.title", Integer.toString(number)),
+                graphics -> draw(graphics, trace, moments, sigma));
     }
 
     /** Draws the same on any sheet, {@value #WIDTH} px wide, with {@code crowd} behind. */

@@ -74,10 +74,10 @@ public final class SidesChart {
     }
 
     /** The chart for a page; {@code id} starts every id inside and is unique on it. */
-    public Svg svg(String id) {
+    public Picture svg(String id) {
         SvgCanvas canvas = new SvgCanvas(id, width, height);
         draw(canvas.graphics());
-        return canvas.finish(WORDS.say("sides.title"));
+        return canvas.finish(WORDS.say("sides.title"), this::draw);
     }
 
     /** Draws the chart on any sheet. */

@@ -44,14 +44,14 @@ public final class StripChart {
      * @param id starts every id inside; unique on the page
      * @param durationS length of the session, s
      */
-    public Svg svg(String id, double durationS, List<LandingMark> landings) {
+    public Picture svg(String id, double durationS, List<LandingMark> landings) {
         SvgCanvas canvas = new SvgCanvas(id, width, HEIGHT);
         List<Point2D> places = axes(canvas.graphics(), durationS, landings);
         for (int i = 0; i < landings.size(); i++) {
             canvas.add(landings.get(i)
                     .link(canvas, places.get(i).getX(), places.get(i).getY(), true));
         }
-        return canvas.finish(WORDS.say("strip.title"));
+        return canvas.finish(WORDS.say("strip.title"), graphics -> draw(graphics, durationS, landings));
     }
 
     /** Draws the strip on any sheet. */

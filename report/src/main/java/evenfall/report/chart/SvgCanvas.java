@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -14,7 +15,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 
-/** A sheet to draw on that becomes an {@link Svg}: first with a {@link Graphics2D}, then with elements laid under it and on top. */
+/** A sheet to draw on that becomes a {@link Picture}: first with a {@link Graphics2D}, then with elements laid under it and on top. */
 final class SvgCanvas {
 
     static final String SVG = "http://www.w3.org/2000/svg";
@@ -82,8 +83,13 @@ final class SvgCanvas {
         notes.put(attribute, value);
     }
 
-    /** The drawing, told to those who cannot see it by {@code title}. */
-    Svg finish(String title) {
+    /**
+     * The drawing.
+     *
+     * @param title tells it to those who cannot see it
+     * @param painter draws the same on another sheet
+     */
+    Picture finish(String title, Consumer<Graphics2D> painter) {
         Element drawn = graphics.getRoot();
         Element root = element("svg", "viewBox", "0 0 " + width + " " + height, "id", id);
         root.setAttribute("role", onTop.isEmpty() ? "img" : "group");
@@ -104,7 +110,7 @@ final class SvgCanvas {
         root.appendChild(ground);
         onTop.forEach(root::appendChild);
         graphics.dispose();
-        return new Svg(SvgWriter.write(root));
+        return new Picture(SvgWriter.write(root), width, height, title, painter);
     }
 
     /** What lies on top alone, as a sign in a line of text; told to nobody who cannot see it. */

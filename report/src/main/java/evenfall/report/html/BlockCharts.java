@@ -13,7 +13,7 @@ import evenfall.report.chart.BlockChart.Held;
 import evenfall.report.chart.BlockChart.Median;
 import evenfall.report.chart.BlockChart.Saying;
 import evenfall.report.chart.BlockChart.Sense;
-import evenfall.report.chart.Svg;
+import evenfall.report.chart.Picture;
 import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.words.Words;
@@ -47,7 +47,7 @@ final class BlockCharts {
         this.diary = diary;
     }
 
-    Svg draw(String id, int width, LocalDate from, LocalDate to) {
+    Picture draw(String id, int width, LocalDate from, LocalDate to) {
         BlockChart chart = new BlockChart(width, from, to);
         List<Held> heights = heights();
         if (!heights.isEmpty()) {

@@ -9,6 +9,7 @@ import evenfall.fusion.landing.Side;
 import evenfall.report.chart.LandingChart;
 import evenfall.report.chart.LandingScale;
 import evenfall.report.chart.Mark;
+import evenfall.report.chart.Picture;
 import evenfall.report.chart.Signal;
 import evenfall.report.chart.Svg;
 import evenfall.report.form.Form;
@@ -95,7 +96,7 @@ final class LandingViews {
                                 measures == null ? null : measures.balance().overFeet(),
                                 side),
                 trace == null
-                        ? new Svg("")
+                        ? Picture.NONE
                         : chart.svg(id(event) + "-chart", number, trace, moments, sigma(measures), crowds.of(event)));
     }
 

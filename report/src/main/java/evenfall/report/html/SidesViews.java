@@ -2,8 +2,8 @@ package evenfall.report.html;
 
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.Side;
+import evenfall.report.chart.Picture;
 import evenfall.report.chart.SidesChart;
-import evenfall.report.chart.Svg;
 import evenfall.report.glossary.Glossary;
 import evenfall.report.html.view.SidesView;
 import evenfall.report.session.SessionLanding;
@@ -52,7 +52,7 @@ final class SidesViews {
             }
         }
         if (rows.isEmpty()) {
-            return new SidesView(List.of(lines.get(0)), new Svg(""), new Svg(""));
+            return new SidesView(List.of(lines.get(0)), Picture.NONE, Picture.NONE);
         }
         lines.add(WORDS.say("sides.caution"));
         return new SidesView(

@@ -1,5 +1,6 @@
 package evenfall.report.paper;
 
+import evenfall.report.chart.Picture;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
@@ -51,16 +52,17 @@ public final class Paper {
         return this;
     }
 
-    /** Adds a drawing over the whole width. */
-    public Paper drawing(Drawing drawing) {
-        pieces.add(new DrawingPiece(List.of(drawing)));
-        return this;
+    /** Adds a picture. */
+    public Paper picture(Picture picture) {
+        return pictures(List.of(picture));
     }
 
-    /** Adds drawings beside one another, each as wide as its own width asks. */
-    public Paper drawings(List<Drawing> drawings) {
-        if (!drawings.isEmpty()) {
-            pieces.add(new DrawingPiece(drawings));
+    /** Adds pictures beside one another, each as wide as its own width asks. */
+    public Paper pictures(List<Picture> pictures) {
+        List<Picture> shown =
+                pictures.stream().filter(picture -> !picture.isEmpty()).toList();
+        if (!shown.isEmpty()) {
+            pieces.add(new PicturePiece(shown));
         }
         return this;
     }

@@ -81,8 +81,8 @@ final class Sheet {
         stream.fill();
     }
 
-    /** A drawing whose own size is scaled. */
-    void drawing(PDFormXObject form, float x, float y, float height, float scale) throws IOException {
+    /** A picture whose own size is scaled. */
+    void picture(PDFormXObject form, float x, float y, float height, float scale) throws IOException {
         stream.saveGraphicsState();
         stream.transform(new Matrix(scale, 0, 0, scale, x, HEIGHT - y - height));
         stream.drawForm(form);

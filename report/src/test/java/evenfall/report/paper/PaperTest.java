@@ -2,10 +2,10 @@ package evenfall.report.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenfall.report.chart.Picture;
 import evenfall.report.chart.Typeface;
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -145,7 +145,7 @@ final class PaperTest {
                 .text(TextStyle.SENTENCE, "18 landings from 0.4 to 1.2 m. Form held in 12.")
                 .table(new TableText(
                         List.of("measure", "value"), List.of(List.of("peak", "8.4 g ± 0.2 ° – é")), List.of(1.0, 1.0)))
-                .drawing(new Line());
+                .picture(line());
     }
 
     private static byte[] bytes(Paper paper) throws IOException {
@@ -172,30 +172,13 @@ final class PaperTest {
         return stripper.getText(document);
     }
 
-    private static final class Line implements Drawing {
-
-        @Override
-        public int width() {
-            return 300;
-        }
-
-        @Override
-        public int height() {
-            return 100;
-        }
-
-        @Override
-        public String words() {
-            return "a line";
-        }
-
-        @Override
-        public void draw(Graphics2D graphics) {
+    private static Picture line() {
+        return new Picture("<svg/>", 300, 100, "a line", graphics -> {
             graphics.setPaint(Color.BLACK);
             graphics.setStroke(new BasicStroke(2));
             graphics.drawLine(10, 10, 290, 90);
             graphics.setFont(Typeface.REGULAR.size(12));
             graphics.drawString("drawn words", 20, 60);
-        }
+        });
     }
 }

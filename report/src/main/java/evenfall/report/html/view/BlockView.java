@@ -1,6 +1,6 @@
 package evenfall.report.html.view;
 
-import evenfall.report.chart.Svg;
+import evenfall.report.chart.Picture;
 import java.util.List;
 
 /**
@@ -25,8 +25,8 @@ public record BlockView(
         String sentence,
         List<String> cautions,
         int urgent,
-        Svg chartWide,
-        Svg chartNarrow,
+        Picture chartWide,
+        Picture chartNarrow,
         List<MarkView> feet,
         List<RowView> heights,
         List<RowView> sessions,

@@ -2,7 +2,7 @@ package evenfall.report.html.view;
 
 import evenfall.report.chart.BodyFigure;
 import evenfall.report.chart.BodyPose;
-import evenfall.report.chart.Svg;
+import evenfall.report.chart.Picture;
 
 /**
  * One line figure of the body.
@@ -13,4 +13,4 @@ import evenfall.report.chart.Svg;
  * @param view from where, for drawing it elsewhere
  * @param pose how the body stands, for drawing it elsewhere
  */
-public record BodyView(String title, String words, Svg figure, BodyFigure.View view, BodyPose pose) {}
+public record BodyView(String title, String words, Picture figure, BodyFigure.View view, BodyPose pose) {}

@@ -1,6 +1,6 @@
 package evenfall.report.html.view;
 
-import evenfall.report.chart.Svg;
+import evenfall.report.chart.Picture;
 import java.util.List;
 
 /**
@@ -11,4 +11,4 @@ import java.util.List;
  * @param wide the chart for a wide window
  * @param narrow the chart for a narrow one
  */
-public record HeightView(List<String> lines, String caution, Svg wide, Svg narrow) {}
+public record HeightView(List<String> lines, String caution, Picture wide, Picture narrow) {}

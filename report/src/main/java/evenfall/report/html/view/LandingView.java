@@ -1,5 +1,6 @@
 package evenfall.report.html.view;
 
+import evenfall.report.chart.Picture;
 import evenfall.report.chart.Svg;
 import java.util.List;
 
@@ -47,4 +48,4 @@ public record LandingView(
         List<FigureView> science,
         List<String> remarks,
         List<BodyView> bodies,
-        Svg chart) {}
+        Picture chart) {}

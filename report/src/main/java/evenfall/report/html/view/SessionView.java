@@ -1,5 +1,6 @@
 package evenfall.report.html.view;
 
+import evenfall.report.chart.Picture;
 import evenfall.report.chart.Svg;
 import evenfall.report.glossary.Glossary;
 import java.util.List;
@@ -38,8 +39,8 @@ public record SessionView(
         List<String> urgent,
         List<String> standing,
         List<String> diary,
-        Svg stripWide,
-        Svg stripNarrow,
+        Picture stripWide,
+        Picture stripNarrow,
         List<MarkView> key,
         HeightView heights,
         List<ColumnGroup> columns,

@@ -1,6 +1,6 @@
 package evenfall.report.html.view;
 
-import evenfall.report.chart.Svg;
+import evenfall.report.chart.Picture;
 import java.util.List;
 
 /**
@@ -10,4 +10,4 @@ import java.util.List;
  * @param wide the chart for a wide window, or empty markup where one side is missing
  * @param narrow the chart for a narrow one
  */
-public record SidesView(List<String> lines, Svg wide, Svg narrow) {}
+public record SidesView(List<String> lines, Picture wide, Picture narrow) {}
