@@ -23,7 +23,7 @@ import picocli.CommandLine.Option;
 final class LandingsCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN =
-            EnumSet.complementOf(EnumSet.of(OutputFormat.VTT, OutputFormat.MOTION_BIDS));
+            EnumSet.complementOf(EnumSet.of(OutputFormat.PDF, OutputFormat.VTT, OutputFormat.MOTION_BIDS));
 
     private final Console console;
 

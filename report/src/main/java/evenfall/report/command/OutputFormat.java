@@ -15,6 +15,7 @@ enum OutputFormat {
     SPREADSHEET_COMMA,
     JSON,
     HTML,
+    PDF,
     VTT,
     MOTION_BIDS;
 

@@ -3,9 +3,12 @@ package evenfall.report.command;
 import evenfall.report.captions.Captions;
 import evenfall.report.film.Film;
 import evenfall.report.film.FilmClock;
+import evenfall.report.handout.SessionHandout;
+import evenfall.report.html.SessionPage;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.motionbids.MotionFolder;
+import evenfall.report.paper.Paper;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Background;
@@ -45,7 +48,7 @@ final class SessionCommand implements Task {
             converter = OutputFormat.Converter.class,
             description =
                     "table (the default), csv, spreadsheet (csv that a spreadsheet opens; spreadsheet-comma with decimal"
-                            + " commas), json, html, vtt (captions for a film) or motion-bids (a folder).")
+                            + " commas), json, html, pdf, vtt (captions for a film) or motion-bids (a folder).")
     private OutputFormat format = OutputFormat.TABLE;
 
     @Option(names = "--out", paramLabel = "PATH", description = "Where the result goes, if not to standard output.")
@@ -79,11 +82,16 @@ final class SessionCommand implements Task {
         ResultFile result = ResultFile.at(console, out, List.of());
         AthleteFolder athlete = log.open();
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
-        // Only the page draws signals; the others do with stored results.
-        Session session = written == OutputFormat.HTML ? sessions.withTraces(day) : sessions.summary(day);
+        // Only pages draw signals; the others do with stored results.
+        boolean drawn = written == OutputFormat.HTML || written == OutputFormat.PDF;
+        Session session = drawn ? sessions.withTraces(day) : sessions.summary(day);
         FilmClock clock = written == OutputFormat.VTT ? clock(athlete, day, starts) : FilmClock.SAME;
-        Background background =
-                written == OutputFormat.HTML ? SessionBackground.of(athlete, day, console::say) : Background.NONE;
+        Background background = drawn ? SessionBackground.of(athlete, day, console::say) : Background.NONE;
+        if (written == OutputFormat.PDF) {
+            Paper paper = SessionHandout.of(SessionPage.view(session, background));
+            result.writeBytes(paper::write);
+            return CommandRunner.DONE;
+        }
         result.write(text -> {
             if (written == OutputFormat.VTT) {
                 Captions.write(session, clock, text);

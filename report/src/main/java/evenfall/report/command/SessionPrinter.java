@@ -27,7 +27,7 @@ final class SessionPrinter {
             case SPREADSHEET_COMMA -> SessionCsv.write(session, CsvStyle.SPREADSHEET_COMMA, out);
             case JSON -> out.append(LandingsDocument.of(session));
             case HTML -> SessionPage.write(session, background, out);
-            case VTT, MOTION_BIDS -> throw new IllegalArgumentException(format + " is no form of this kind");
+            case PDF, VTT, MOTION_BIDS -> throw new IllegalArgumentException(format + " is no form of this kind");
         }
     }
 }

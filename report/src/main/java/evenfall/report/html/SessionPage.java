@@ -13,6 +13,11 @@ public final class SessionPage {
 
     private SessionPage() {}
 
+    /** What the page shows, in words and pictures. */
+    public static SessionView view(Session session, Background background) {
+        return SessionViews.of(session, background);
+    }
+
     /**
      * Writes the page of a session; to be kept as UTF-8.
      *
@@ -20,7 +25,6 @@ public final class SessionPage {
      * @throws IOException if {@code out} fails
      */
     public static void write(Session session, Background background, Appendable out) throws IOException {
-        SessionView view = SessionViews.of(session, background);
-        out.append(Pages.render("session.jte", view, "table.js", "film.js", "page.js"));
+        out.append(Pages.render("session.jte", view(session, background), "table.js", "film.js", "page.js"));
     }
 }

@@ -1,10 +1,12 @@
 package evenfall.report.paper;
 
 import evenfall.report.chart.Typeface;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -21,8 +23,15 @@ final class Letters {
     private final PDFont bold;
 
     Letters(PDDocument document) throws IOException {
-        regular = PDType0Font.load(document, new ByteArrayInputStream(Typeface.REGULAR.bytes()), true);
-        bold = PDType0Font.load(document, new ByteArrayInputStream(Typeface.BOLD.bytes()), true);
+        regular = load(document, Typeface.REGULAR);
+        bold = load(document, Typeface.BOLD);
+    }
+
+    private static PDFont load(PDDocument document, Typeface face) throws IOException {
+        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(face.bytes()));
+        // Joined letters, such as fi, would no longer be found when somebody searches for a word.
+        font.setEnableGsub(false);
+        return PDType0Font.load(document, font, true);
     }
 
     PDFont font(boolean heavy) {

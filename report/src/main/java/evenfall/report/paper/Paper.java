@@ -69,14 +69,29 @@ public final class Paper {
 
     /** Adds what {@code content} adds, not to be torn apart by the end of a page. */
     public Paper together(Content content) {
-        int from = pieces.size();
-        content.addTo(this);
-        List<Piece> added = List.copyOf(pieces.subList(from, pieces.size()));
-        pieces.subList(from, pieces.size()).clear();
+        List<Piece> added = added(content);
         if (!added.isEmpty()) {
             pieces.add(new Together(added));
         }
         return this;
+    }
+
+    /**
+     * Adds two columns, which do not go on over the end of a page.
+     *
+     * @param leftShare of the width, 0 to 1
+     */
+    public Paper beside(double leftShare, Content left, Content right) {
+        pieces.add(new Beside(added(left), added(right), (float) leftShare));
+        return this;
+    }
+
+    private List<Piece> added(Content content) {
+        int from = pieces.size();
+        content.addTo(this);
+        List<Piece> added = List.copyOf(pieces.subList(from, pieces.size()));
+        pieces.subList(from, pieces.size()).clear();
+        return added;
     }
 
     /** Goes on on a new page. */

@@ -37,7 +37,7 @@ record PicturePiece(List<Picture> pictures) implements Piece {
         printer.space(ABOVE);
         float scale = scale(printer.width());
         float tallest = 0;
-        float x = Printer.MARGIN;
+        float x = printer.x();
         for (Picture picture : pictures) {
             float height = scale * picture.height();
             float left = x;

@@ -22,6 +22,8 @@ final class Printer {
     private final Letters letters;
     private final Tags tags;
     private final List<Sheet> sheets = new ArrayList<>();
+    private float x = MARGIN;
+    private float width = Sheet.WIDTH - 2 * MARGIN;
     private float y;
 
     Printer(PDDocument document, String title, String language) throws IOException {
@@ -65,9 +67,36 @@ final class Printer {
         return y;
     }
 
-    /** Width between the margins, pt. */
+    /** Left side of the column that is printed in, pt. */
+    float x() {
+        return x;
+    }
+
+    /** Width of the column that is printed in, pt. */
     float width() {
-        return Sheet.WIDTH - 2 * MARGIN;
+        return width;
+    }
+
+    /**
+     * Prints in a narrower column of this page and leaves the place of the next piece where it was.
+     *
+     * @param from left side of the column, from this column's own
+     * @return where the column ends, pt from the top of the page
+     */
+    float column(float from, float wide, float top, List<Piece> pieces) throws IOException {
+        float outerX = x;
+        float outerWidth = width;
+        x += from;
+        width = wide;
+        y = top;
+        for (Piece piece : pieces) {
+            piece.print(this);
+        }
+        float end = y;
+        x = outerX;
+        width = outerWidth;
+        y = top;
+        return end;
     }
 
     /** Height that is left on the page, pt. */
@@ -92,9 +121,9 @@ final class Printer {
 
     /** Prints a piece, on a new page if it fits there and not here; {@code next} must begin where a heading ends. */
     void print(Piece piece, @Nullable Piece next) throws IOException {
-        float height = piece.height(letters, width());
+        float height = piece.height(letters, width);
         if (piece.leads() && next != null) {
-            height += Math.min(next.height(letters, width()), 4 * MARGIN);
+            height += Math.min(next.height(letters, width), 4 * MARGIN);
         }
         boolean fresh = y <= MARGIN;
         if (!fresh && height > left() && height <= Sheet.HEIGHT - 2 * MARGIN) {

@@ -30,10 +30,10 @@ record TablePiece(TableText table) implements Piece {
     public void print(Printer printer) throws IOException {
         printer.space(ABOVE);
         Tags.Tag tag = printer.tags().add(StandardStructureTypes.TABLE);
-        Row head = row(printer.letters(), table.head(), true, printer.width());
+        Row head = row(printer, table.head(), true);
         head.print(printer, tag);
         for (List<String> cells : table.rows()) {
-            Row row = row(printer.letters(), cells, false, printer.width());
+            Row row = row(printer, cells, false);
             if (row.height() > printer.left()) {
                 printer.turnPage();
                 head.printAgain(printer);
@@ -42,10 +42,14 @@ record TablePiece(TableText table) implements Piece {
         }
     }
 
+    private Row row(Printer printer, List<String> cells, boolean head) throws IOException {
+        return row(printer.letters(), cells, head, printer.width());
+    }
+
     private Row row(Letters letters, List<String> cells, boolean head, float width) throws IOException {
         double sum = table.widths().stream().mapToDouble(Double::doubleValue).sum();
         List<Cell> set = new ArrayList<>();
-        float x = Printer.MARGIN;
+        float x = 0;
         for (int i = 0; i < cells.size(); i++) {
             float wide = (float) (width * table.widths().get(i) / sum);
             set.add(new Cell(x, letters.lines(cells.get(i), head, SIZE, wide - PAD)));
@@ -88,7 +92,7 @@ record TablePiece(TableText table) implements Piece {
         private void letters(Printer printer, Cell cell) throws IOException {
             float y = printer.y() + SIZE;
             for (String line : cell.lines()) {
-                printer.sheet().line(line, cell.x(), y, head, SIZE, DARK);
+                printer.sheet().line(line, printer.x() + cell.x(), y, head, SIZE, DARK);
                 y += LINE;
             }
         }
@@ -96,7 +100,7 @@ record TablePiece(TableText table) implements Piece {
         private void finish(Printer printer) throws IOException {
             printer.skip(height());
             float y = printer.y() - HAIR - 1;
-            printer.sheet().aside(() -> printer.sheet().bar(Printer.MARGIN, y, printer.width(), HAIR, RULE));
+            printer.sheet().aside(() -> printer.sheet().bar(printer.x(), y, printer.width(), HAIR, RULE));
         }
     }
 }

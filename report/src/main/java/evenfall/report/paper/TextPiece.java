@@ -23,7 +23,7 @@ record TextPiece(TextStyle style, String text) implements Piece {
     public void print(Printer printer) throws IOException {
         printer.space(style.above());
         Tags.Tag tag = printer.tags().add(style.tag());
-        float x = Printer.MARGIN + (style.ruled() ? INDENT : 0);
+        float x = printer.x() + (style.ruled() ? INDENT : 0);
         for (String line : lines(printer.letters(), printer.width())) {
             if (printer.left() < style.line()) {
                 printer.turnPage();
@@ -31,7 +31,7 @@ record TextPiece(TextStyle style, String text) implements Piece {
             Sheet sheet = printer.sheet();
             float y = printer.y();
             if (style.ruled()) {
-                sheet.aside(() -> sheet.bar(Printer.MARGIN, y, RULE, style.line(), style.colour()));
+                sheet.aside(() -> sheet.bar(printer.x(), y, RULE, style.line(), style.colour()));
             }
             tag.on(sheet, () -> sheet.line(line, x, y + style.size(), style.bold(), style.size(), style.colour()));
             printer.skip(style.line());

@@ -31,6 +31,7 @@ final class PaperTest {
         try (PDDocument document = printed(small())) {
             assertThat(text(document))
                     .contains("18 landings from 0.4 to 1.2 m")
+                    .contains("first affected")
                     .contains("peak")
                     .contains("8.4 g ± 0.2 ° – é")
                     .contains("drawn words");
@@ -142,7 +143,7 @@ final class PaperTest {
     private static Paper small() {
         return new Paper("A paper", "en")
                 .heading(1, "A session")
-                .text(TextStyle.SENTENCE, "18 landings from 0.4 to 1.2 m. Form held in 12.")
+                .text(TextStyle.SENTENCE, "18 landings from 0.4 to 1.2 m. Form held in 12, first affected at 0.9 m.")
                 .table(new TableText(
                         List.of("measure", "value"), List.of(List.of("peak", "8.4 g ± 0.2 ° – é")), List.of(1.0, 1.0)))
                 .picture(line());

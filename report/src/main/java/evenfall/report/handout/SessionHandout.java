@@ -1,0 +1,130 @@
+package evenfall.report.handout;
+
+import evenfall.report.html.view.BodyView;
+import evenfall.report.html.view.FigureGroup;
+import evenfall.report.html.view.FigureView;
+import evenfall.report.html.view.LandingView;
+import evenfall.report.html.view.MarkView;
+import evenfall.report.html.view.SessionView;
+import evenfall.report.paper.Paper;
+import evenfall.report.paper.TableText;
+import evenfall.report.paper.TextStyle;
+import evenfall.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A session on paper: the page's own words and pictures, all landings in a table, and a page for each landing in which a
+ * limit was passed.
+ */
+public final class SessionHandout {
+
+    private static final Words WORDS = Words.beside(SessionHandout.class);
+    private static final String HELD = "held";
+
+    private SessionHandout() {}
+
+    /** The paper of a session. */
+    public static Paper of(SessionView view) {
+        Paper paper = new Paper(view.title(), WORDS.say("language"));
+        paper.heading(1, view.title());
+        paper.text(TextStyle.QUIET, view.who() + " " + view.health());
+        paper.text(TextStyle.SENTENCE, view.sentence());
+        view.urgent().forEach(line -> paper.text(TextStyle.URGENT, line));
+        paper.text(TextStyle.PLAIN, view.pain());
+        view.standing().forEach(line -> paper.text(TextStyle.CAUTION, line));
+        if (!view.diary().isEmpty()) {
+            paper.text(TextStyle.PLAIN, WORDS.say("diary", String.join(" ", view.diary())));
+        }
+        paper.together(part -> part.heading(2, WORDS.say("strip"))
+                .picture(view.stripWide())
+                .text(TextStyle.QUIET, view.key().stream().map(MarkView::words).collect(Collectors.joining("; "))));
+        paper.together(part -> {
+            part.heading(2, WORDS.say("heights"));
+            view.heights().lines().forEach(line -> part.text(TextStyle.PLAIN, line));
+            part.picture(view.heights().wide());
+            part.text(TextStyle.CAUTION, view.heights().caution());
+        });
+        landings(paper, view.landings());
+        paper.together(part -> {
+            part.heading(2, WORDS.say("sides"));
+            view.sides().lines().forEach(line -> part.text(TextStyle.PLAIN, line));
+            part.picture(view.sides().wide());
+        });
+        view.landings().stream().filter(SessionHandout::isPassed).forEach(landing -> landing(paper, landing));
+        paper.newPage();
+        paper.heading(2, WORDS.say("method"));
+        view.method().lines().forEach(line -> paper.text(TextStyle.QUIET, line));
+        view.method().findings().forEach(line -> paper.text(TextStyle.QUIET, line));
+        view.method().limits().forEach(line -> paper.text(TextStyle.QUIET, line));
+        return paper;
+    }
+
+    private static boolean isPassed(LandingView landing) {
+        return landing.counts() && !landing.formCode().equals(HELD);
+    }
+
+    private static void landings(Paper paper, List<LandingView> landings) {
+        paper.heading(2, WORDS.say("landings"));
+        if (landings.isEmpty()) {
+            paper.text(TextStyle.PLAIN, WORDS.say("landings.none"));
+            return;
+        }
+        List<List<String>> rows = landings.stream()
+                .map(landing -> List.of(
+                        Integer.toString(landing.number()),
+                        landing.at(),
+                        landing.foot(),
+                        landing.height(),
+                        landing.counts() ? landing.form() : WORDS.say("leftOut"),
+                        String.join("; ", landing.reasons())))
+                .toList();
+        paper.table(new TableText(
+                List.of(
+                        WORDS.say("column.landing"),
+                        WORDS.say("column.at"),
+                        WORDS.say("column.foot"),
+                        WORDS.say("column.height"),
+                        WORDS.say("column.form"),
+                        WORDS.say("column.reasons")),
+                rows,
+                List.of(1.0, 0.8, 1.4, 1.6, 1.1, 5.0)));
+        if (landings.stream().anyMatch(SessionHandout::isPassed)) {
+            paper.text(TextStyle.QUIET, WORDS.say("landings.passed"));
+        }
+    }
+
+    private static void landing(Paper paper, LandingView landing) {
+        paper.newPage();
+        paper.heading(
+                2,
+                WORDS.say(
+                        "landing",
+                        Integer.toString(landing.number()),
+                        landing.at(),
+                        landing.foot(),
+                        landing.height(),
+                        landing.form()));
+        landing.reasons().forEach(line -> paper.text(TextStyle.PLAIN, line));
+        paper.text(TextStyle.QUIET, String.join(" ", landing.remarks()));
+        paper.pictures(landing.bodies().stream().map(BodyView::figure).toList());
+        landing.bodies().forEach(body -> paper.text(TextStyle.QUIET, WORDS.say("body", body.title(), body.words())));
+        paper.beside(0.58, left -> left.picture(landing.chart()), right -> right.table(figures(landing)));
+    }
+
+    private static TableText figures(LandingView landing) {
+        List<List<String>> rows = new ArrayList<>();
+        for (FigureGroup group : landing.groups()) {
+            for (FigureView figure : group.figures()) {
+                rows.add(List.of(figure.label(), value(figure)));
+            }
+        }
+        return new TableText(List.of(WORDS.say("column.measure"), WORDS.say("column.value")), rows, List.of(1.0, 1.1));
+    }
+
+    private static String value(FigureView figure) {
+        return WORDS.say("value", figure.value(), figure.error(), figure.usual())
+                .strip();
+    }
+}

@@ -1,0 +1,34 @@
+package evenfall.report.paper;
+
+import java.io.IOException;
+import java.util.List;
+
+/** Two columns, which begin at one height and do not go on over the end of a page. */
+record Beside(List<Piece> left, List<Piece> right, float leftShare) implements Piece {
+
+    private static final float BETWEEN = 14;
+
+    @Override
+    public float height(Letters letters, float width) throws IOException {
+        float room = width - BETWEEN;
+        return Math.max(height(left, letters, leftShare * room), height(right, letters, (1 - leftShare) * room));
+    }
+
+    private static float height(List<Piece> pieces, Letters letters, float width) throws IOException {
+        float height = 0;
+        for (Piece piece : pieces) {
+            height += piece.height(letters, width);
+        }
+        return height;
+    }
+
+    @Override
+    public void print(Printer printer) throws IOException {
+        float room = printer.width() - BETWEEN;
+        float wide = leftShare * room;
+        float top = printer.y();
+        float leftEnd = printer.column(0, wide, top, left);
+        float rightEnd = printer.column(wide + BETWEEN, room - wide, top, right);
+        printer.skip(Math.max(leftEnd, rightEnd) - top);
+    }
+}
