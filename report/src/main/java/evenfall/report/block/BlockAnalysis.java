@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
 /** Counts a block's sessions and follows each measure over them. */
@@ -20,11 +22,17 @@ public final class BlockAnalysis {
     private final List<BlockLanding> counted;
     private final Set<SessionDate> dates;
     private final Map<SessionDate, Double> effortMinutes;
+    private final Map<SessionDate, List<StrapPlace>> straps;
 
-    private BlockAnalysis(List<BlockLanding> counted, Set<SessionDate> dates, Map<SessionDate, Double> effortMinutes) {
+    private BlockAnalysis(
+            List<BlockLanding> counted,
+            Set<SessionDate> dates,
+            Map<SessionDate, Double> effortMinutes,
+            Map<SessionDate, List<StrapPlace>> straps) {
         this.counted = counted;
         this.dates = dates;
         this.effortMinutes = effortMinutes;
+        this.straps = straps;
     }
 
     /**
@@ -40,11 +48,25 @@ public final class BlockAnalysis {
             List<SessionDate> sessions,
             List<BlockLanding> landings,
             Map<SessionDate, Double> effortMinutes) {
+        return of(athlete, sessions, landings, effortMinutes, Map.of());
+    }
+
+    /**
+     * The same of sessions of which it is known how the sensors sat.
+     *
+     * @param straps sensors that sat elsewhere than usual, by session
+     */
+    public static Block of(
+            @Nullable String athlete,
+            List<SessionDate> sessions,
+            List<BlockLanding> landings,
+            Map<SessionDate, Double> effortMinutes,
+            Map<SessionDate, List<StrapPlace>> straps) {
         Set<SessionDate> dates = new TreeSet<>(sessions);
         landings.forEach(landing -> dates.add(landing.date()));
         List<BlockLanding> counted =
                 landings.stream().filter(landing -> !landing.leftOut()).toList();
-        return new BlockAnalysis(counted, dates, effortMinutes).block(athlete);
+        return new BlockAnalysis(counted, dates, effortMinutes, straps).block(athlete);
     }
 
     private Block block(@Nullable String athlete) {
@@ -52,26 +74,36 @@ public final class BlockAnalysis {
         for (SessionDate date : dates) {
             sessions.add(new BlockSession(
                     date,
-                    count(date, null),
-                    count(date, Side.LEFT),
-                    count(date, Side.RIGHT),
-                    count(date, Side.BOTH),
+                    count(date, landing -> true),
+                    count(date, landing -> landing.side() == Side.LEFT),
+                    count(date, landing -> landing.side() == Side.RIGHT),
+                    count(date, landing -> landing.side() == Side.BOTH),
+                    count(date, BlockLanding::sideSuggested),
+                    straps.getOrDefault(date, List.of()),
                     effortMinutes.get(date)));
         }
         boolean heights = counted.stream().anyMatch(landing -> landing.heightM() != null);
-        Map<String, MeasureCourse> measures = courses(heights);
-        FormHeight formHeight = FormHeightFinder.find(counted);
-        return new Block(athlete, sessions, counted, measures, formHeight);
+        FormHeightTrend heightTrend = FormHeightTrendAnalysis.find(counted);
+        Map<String, CourseAnalysis> analyses = analyses(heights);
+        double[] adjusted = adjusted(analyses, heightTrend);
+        return new Block(
+                athlete,
+                sessions,
+                counted,
+                courses(analyses, adjusted),
+                FormHeightFinder.find(counted),
+                heightTrend.among(adjusted[adjusted.length - 1]),
+                null);
     }
 
-    private int count(SessionDate date, @Nullable Side side) {
+    private int count(SessionDate date, Predicate<BlockLanding> which) {
         return (int) counted.stream()
                 .filter(landing -> landing.date().equals(date))
-                .filter(landing -> side == null || landing.side() == side)
+                .filter(which)
                 .count();
     }
 
-    private Map<String, MeasureCourse> courses(boolean heights) {
+    private Map<String, CourseAnalysis> analyses(boolean heights) {
         Map<String, CourseAnalysis> analyses = new LinkedHashMap<>();
         for (Measure measure : MeasureList.all()) {
             List<BlockLanding> measured = counted.stream()
@@ -81,20 +113,34 @@ public final class BlockAnalysis {
                 analyses.put(measure.name(), new CourseAnalysis(measure, measured, heights));
             }
         }
-        // Chance one: nothing was judged there, so nothing was looked at.
-        double[] judged = analyses.values().stream()
-                .flatMapToDouble(analysis -> Arrays.stream(analysis.chances()))
-                .filter(chance -> chance < 1)
+        return analyses;
+    }
+
+    /** The chances of all that was looked at after allowing for how many there are; that of form height comes last. */
+    private static double[] adjusted(Map<String, CourseAnalysis> analyses, FormHeightTrend heightTrend) {
+        double[] all = DoubleStream.concat(
+                        analyses.values().stream().flatMapToDouble(analysis -> Arrays.stream(analysis.chances())),
+                        DoubleStream.of(heightTrend.chanceAmongAll()))
                 .toArray();
-        double[] adjusted = FalseDiscovery.adjusted(judged);
-        Map<String, MeasureCourse> courses = new LinkedHashMap<>();
+        // Chance one: nothing was judged there, so nothing was looked at.
+        double[] judged = FalseDiscovery.adjusted(
+                Arrays.stream(all).filter(chance -> chance < 1).toArray());
         int next = 0;
+        for (int k = 0; k < all.length; k++) {
+            all[k] = all[k] < 1 ? judged[next++] : 1;
+        }
+        return all;
+    }
+
+    private static Map<String, MeasureCourse> courses(Map<String, CourseAnalysis> analyses, double[] adjusted) {
+        Map<String, MeasureCourse> courses = new LinkedHashMap<>();
+        int k = 0;
         for (Map.Entry<String, CourseAnalysis> entry : analyses.entrySet()) {
-            double[] chances = entry.getValue().chances();
-            for (int k = 0; k < chances.length; k++) {
-                chances[k] = chances[k] < 1 ? adjusted[next++] : 1;
-            }
-            courses.put(entry.getKey(), entry.getValue().course(new Chances(chances[0], chances[1], chances[2])));
+            courses.put(
+                    entry.getKey(),
+                    entry.getValue()
+                            .course(new Chances(adjusted[k], adjusted[k + 1], adjusted[k + 2], adjusted[k + 3])));
+            k += CourseAnalysis.CHANCES;
         }
         return courses;
     }

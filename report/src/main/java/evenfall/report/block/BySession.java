@@ -86,6 +86,15 @@ final class BySession {
         return split;
     }
 
+    /** For values of each session, raised where they were cut off: whether the median is at least so much. */
+    boolean[] atLeast(double[][] raised) {
+        boolean[] atLeast = new boolean[raised.length];
+        for (int s = 0; s < raised.length; s++) {
+            atLeast[s] = CutOff.hides(raised[s]);
+        }
+        return atLeast;
+    }
+
     /** The median of each session's values; {@code values} in the order of the landings. */
     double[] medians(double[] values) {
         return Arrays.stream(split(values)).mapToDouble(Medians::of).toArray();

@@ -7,8 +7,9 @@ package evenfall.report.block;
  * @param trend of the trend, 0 to 1
  * @param sides of the difference between the feet
  * @param bothFeet of the bias of two-footed landings
+ * @param tiring of what drifts within sessions
  */
-public record Chances(double trend, double sides, double bothFeet) {
+public record Chances(double trend, double sides, double bothFeet, double tiring) {
 
     /** Of all that a page calls a change, at most this share is expected to be chance. */
     public static final double ALLOWED = 0.05;

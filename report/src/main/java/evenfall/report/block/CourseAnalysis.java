@@ -25,11 +25,15 @@ final class CourseAnalysis {
             "brakingS",
             "meanBrakingG");
 
+    /** How many chances {@link #chances} gives. */
+    static final int CHANCES = 4;
+
     private final Measure measure;
     private final List<BlockLanding> measured;
     private final TrendAnalysis trend;
     private final SidesAnalysis sides;
     private final @Nullable BothFeetAnalysis bothFeet;
+    private final TiringAnalysis tiring;
 
     /**
      * A measure.
@@ -42,7 +46,7 @@ final class CourseAnalysis {
         this.measured = measured;
         Turning turning = Turning.of(measure.name());
         boolean equal = heights && measured.stream().anyMatch(landing -> landing.heightM() != null);
-        this.trend = new TrendAnalysis(measured, equal, this::value);
+        this.trend = new TrendAnalysis(measured, equal, this::value, this::cutOff);
         Double mdc95 = trend.mdc95();
         this.sides = new SidesAnalysis(
                 measured,
@@ -53,13 +57,15 @@ final class CourseAnalysis {
                 },
                 POSITIVE.contains(measure.name())
                         && measured.stream().mapToDouble(this::value).allMatch(v -> v > 0),
-                mdc95);
+                mdc95,
+                this::cutOff);
         this.bothFeet = turning == Turning.NONE ? null : new BothFeetAnalysis(measured, turning, this::value, mdc95);
+        this.tiring = new TiringAnalysis(measured, equal, this::value, this::cutOff, mdc95);
     }
 
-    /** How often chance alone would give the trend, the sides and the two-footed bias. */
+    /** How often chance alone would give the trend, the sides, the two-footed bias and the drift within sessions. */
     double[] chances() {
-        return new double[] {trend.p(), sides.p(), bothFeet == null ? 1 : bothFeet.p()};
+        return new double[] {trend.p(), sides.p(), bothFeet == null ? 1 : bothFeet.p(), tiring.p()};
     }
 
     /** The course, with its chances after allowing for all that was looked at. */
@@ -72,12 +78,15 @@ final class CourseAnalysis {
                 trend.trend(),
                 sides.sides(),
                 bothFeet == null ? null : bothFeet.bothFeet(),
+                tiring.tiring(),
                 chances);
     }
 
     private List<SessionMedian> sessions() {
         BySession by = new BySession(measured);
-        double[][] values = by.split(measured.stream().mapToDouble(this::value).toArray());
+        double[] all = measured.stream().mapToDouble(this::value).toArray();
+        double[][] values = by.split(all);
+        boolean[] atLeast = by.atLeast(by.split(CutOff.raised(measured, all, this::cutOff)));
         List<SessionMedian> sessions = new ArrayList<>();
         for (int s = 0; s < values.length; s++) {
             Interval interval = Medians.interval(values[s]);
@@ -86,9 +95,14 @@ final class CourseAnalysis {
                     values[s].length,
                     Medians.of(values[s]),
                     interval == null ? null : Double.valueOf(interval.low()),
-                    interval == null ? null : Double.valueOf(interval.high())));
+                    interval == null ? null : Double.valueOf(interval.high()),
+                    atLeast[s]));
         }
         return sessions;
+    }
+
+    private boolean cutOff(BlockLanding landing) {
+        return landing.atLeast().contains(measure.name());
     }
 
     private double value(BlockLanding landing) {

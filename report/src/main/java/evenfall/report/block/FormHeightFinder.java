@@ -16,20 +16,35 @@ final class FormHeightFinder {
 
     private FormHeightFinder() {}
 
-    /** Over the counted landings of a block. */
-    static FormHeight find(List<BlockLanding> counted) {
-        boolean noted = counted.stream().anyMatch(landing -> landing.heightM() != null);
-        List<BlockLanding> judged = counted.stream()
+    /** The landings that have both a height and a form; heights are the noted ones where any is noted. */
+    static List<BlockLanding> judged(List<BlockLanding> counted) {
+        boolean noted = noted(counted);
+        return counted.stream()
                 .filter(landing -> landing.form() != null && height(landing, noted) != null)
                 .toList();
+    }
+
+    /** Their heights, m. */
+    static double[] heights(List<BlockLanding> counted, List<BlockLanding> judged) {
+        boolean noted = noted(counted);
+        return judged.stream()
+                .map(landing -> height(landing, noted))
+                .mapToDouble(height -> height == null ? 0 : height)
+                .toArray();
+    }
+
+    private static boolean noted(List<BlockLanding> counted) {
+        return counted.stream().anyMatch(landing -> landing.heightM() != null);
+    }
+
+    /** Over the counted landings of a block, or of one session. */
+    static FormHeight find(List<BlockLanding> counted) {
+        List<BlockLanding> judged = judged(counted);
         int n = judged.size();
         if (n == 0) {
             return none(n, "No landing has both a drop height and a form.");
         }
-        double[] heights = judged.stream()
-                .map(landing -> height(landing, noted))
-                .mapToDouble(height -> height == null ? 0 : height)
-                .toArray();
+        double[] heights = heights(counted, judged);
         boolean[] held = new boolean[n];
         int count = 0;
         double lowest = Double.POSITIVE_INFINITY;

@@ -2,6 +2,7 @@ package evenfall.report.block;
 
 import evenfall.fusion.landing.Side;
 import evenfall.report.statistics.WithinSessions;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -42,7 +43,13 @@ final class HeightModel {
      * @param value of each landing
      */
     static HeightModel of(List<BlockLanding> landings, int[] session, int sessions, double[] value) {
-        int n = value.length;
+        double[][] columns = columns(landings);
+        return new HeightModel(columns, value, WithinSessions.of(session, sessions, columns, value));
+    }
+
+    /** What a measure may depend on: the feet, the square root of height, and its square about the mean. */
+    static double[][] columns(List<BlockLanding> landings) {
+        int n = landings.size();
         double[] root = new double[n];
         double mean = 0;
         for (int i = 0; i < n; i++) {
@@ -50,15 +57,25 @@ final class HeightModel {
                     Math.sqrt(Math.max(0, Objects.requireNonNull(landings.get(i).heightM())));
             mean += root[i] / n;
         }
-        double[][] columns = new double[COLUMNS][n];
+        double[][] columns = Arrays.copyOf(feet(landings), COLUMNS);
+        columns[SPEED] = new double[n];
+        columns[CURVE] = new double[n];
         for (int i = 0; i < n; i++) {
             double z = root[i] - mean;
             columns[SPEED][i] = z;
             columns[CURVE][i] = z * z;
+        }
+        return columns;
+    }
+
+    /** The same where heights are not known: the feet alone. */
+    static double[][] feet(List<BlockLanding> landings) {
+        double[][] columns = new double[2][landings.size()];
+        for (int i = 0; i < landings.size(); i++) {
             columns[LEFT][i] = landings.get(i).side() == Side.LEFT ? 1 : 0;
             columns[RIGHT][i] = landings.get(i).side() == Side.RIGHT ? 1 : 0;
         }
-        return new HeightModel(columns, value, WithinSessions.of(session, sessions, columns, value));
+        return columns;
     }
 
     /** Whether landings of one day differ in height enough to tell what height does. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param trend how it moves over the weeks
  * @param sides left against right
  * @param bothFeet two-footed landings of a measure that has a side, or null for other measures
+ * @param tiring what drifts within sessions
  * @param chances how often chance alone would give as much
  */
 public record MeasureCourse(
@@ -23,6 +24,7 @@ public record MeasureCourse(
         Trend trend,
         Sides sides,
         @Nullable BothFeet bothFeet,
+        Tiring tiring,
         Chances chances) {
 
     public MeasureCourse {

@@ -11,10 +11,12 @@ import org.jspecify.annotations.Nullable;
  * @param median their median
  * @param low lower end of its 95 % interval, or null with fewer than six values
  * @param high upper end, or null
+ * @param atLeast whether so many values were cut off at full scale that the median may be larger
  */
 public record SessionMedian(
         SessionDate date,
         int n,
         double median,
         @Nullable Double low,
-        @Nullable Double high) {}
+        @Nullable Double high,
+        boolean atLeast) {}

@@ -7,6 +7,7 @@ import evenfall.report.statistics.StudentT;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.jspecify.annotations.Nullable;
@@ -38,13 +39,15 @@ final class SidesAnalysis {
      * @param heights whether sides are to be compared at equal height
      * @param positive whether the measure is a strictly positive quantity, for which a percentage makes sense
      * @param mdc95 smallest change that is more than the typical error explains, or null if not known
+     * @param cutOff whether a landing's value may be larger
      */
     SidesAnalysis(
             List<BlockLanding> measured,
             boolean heights,
             ToDoubleFunction<BlockLanding> turned,
             boolean positive,
-            @Nullable Double mdc95) {
+            @Nullable Double mdc95,
+            Predicate<BlockLanding> cutOff) {
         List<BlockLanding> onOneFoot = measured.stream()
                 .filter(landing -> landing.side() == Side.LEFT || landing.side() == Side.RIGHT)
                 .filter(landing -> !heights || landing.heightM() != null)
@@ -59,6 +62,18 @@ final class SidesAnalysis {
                     Trend.TOO_FEW,
                     null,
                     "Sides are compared from three sessions on that have landings on each foot.");
+            this.p = 1;
+            return;
+        }
+        if (sessions.stream()
+                .anyMatch(session -> hides(session, cutOff, Side.LEFT) || hides(session, cutOff, Side.RIGHT))) {
+            this.sides = Sides.untold(
+                    left,
+                    right,
+                    Sides.NO_CLEAR_DIFFERENCE,
+                    null,
+                    "In a session half of the values of a foot or more were cut off at full scale: how much larger they were"
+                            + " is not known.");
             this.p = 1;
             return;
         }
@@ -97,6 +112,13 @@ final class SidesAnalysis {
     /** How often chance alone would give a difference as large. */
     double p() {
         return p;
+    }
+
+    /** Whether at least half of the values of a foot may be larger. */
+    private static boolean hides(List<BlockLanding> session, Predicate<BlockLanding> cutOff, Side side) {
+        List<BlockLanding> foot =
+                session.stream().filter(landing -> landing.side() == side).toList();
+        return 2 * CutOff.share(foot, cutOff) >= 1;
     }
 
     private static Sides.OneSide oneSide(

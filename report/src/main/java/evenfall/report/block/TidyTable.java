@@ -1,6 +1,7 @@
 package evenfall.report.block;
 
 import evenfall.fusion.event.EventKind;
+import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.Side;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.csv.CsvRow;
@@ -82,13 +83,25 @@ public final class TidyTable {
         return new BlockLanding(
                 date,
                 index == null ? position : (int) Math.round(index),
+                index == null ? position : (int) Math.round(index),
                 side(row),
+                false,
                 table.cell(row, "height_m")
                         .map(cell -> number(row, "height_m", cell))
                         .orElse(null),
                 LandingNote.leavesOut(table.cell(row, "leave_out").orElse(null)),
                 form(row),
-                values);
+                values,
+                BlockLanding.cutOff(
+                        says(row, "clipped", "true"), says(row, "flags", LandingFlag.CLIPPED_UPPER_BACK.code())));
+    }
+
+    /** Whether a cell of blank-separated words has one of them. */
+    private boolean says(CsvRow row, String column, String word) {
+        return table.cell(row, column)
+                .map(cell -> Arrays.asList(cell.toLowerCase(Locale.ROOT).split("\\s+", -1))
+                        .contains(word))
+                .orElse(false);
     }
 
     private @Nullable Side side(CsvRow row) {

@@ -20,9 +20,18 @@ public record Trend(
         @Nullable String method,
         @Nullable String why) {
 
+    public static final String RISING = "rising";
+
+    public static final String FALLING = "falling";
+
     /** Fewer sessions than a trend needs. */
     public static final String TOO_FEW = "too few";
 
     /** Nothing that scatter would not explain. */
     public static final String NO_CLEAR_CHANGE = "no clear change";
+
+    /** The same without a verdict. */
+    Trend notTold(String reason) {
+        return new Trend(perWeek, low, high, NO_CLEAR_CHANGE, method, reason);
+    }
 }

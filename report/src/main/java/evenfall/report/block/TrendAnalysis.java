@@ -6,6 +6,7 @@ import evenfall.report.statistics.TheilSen;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.SingularMatrixException;
@@ -42,6 +43,10 @@ final class TrendAnalysis {
     private static final String NOT_APART =
             "Each day had one height of its own, and the heights rose or fell with the weeks: the two cannot be told apart.";
 
+    private static final String HIDDEN =
+            "In a session half of the values or more were cut off at full scale: its median is at"
+                    + " least so much, and the trend is not told.";
+
     private final Trend trend;
     private final @Nullable Double typicalError;
     private final double p;
@@ -51,15 +56,25 @@ final class TrendAnalysis {
      *
      * @param landings counted landings that have a value, at least one
      * @param heights whether sessions are to be compared at equal height; landings without one then do not count
+     * @param cutOff whether a landing's value may be larger
      */
-    TrendAnalysis(List<BlockLanding> landings, boolean heights, ToDoubleFunction<BlockLanding> value) {
+    TrendAnalysis(
+            List<BlockLanding> landings,
+            boolean heights,
+            ToDoubleFunction<BlockLanding> value,
+            Predicate<BlockLanding> cutOff) {
         List<BlockLanding> used = heights
                 ? landings.stream().filter(landing -> landing.heightM() != null).toList()
                 : landings;
         BySession by = new BySession(used);
         double[] values = used.stream().mapToDouble(value).toArray();
         HeightModel model = heights ? HeightModel.of(used, by.session(), by.sessions(), values) : null;
-        double[] medians = by.medians(model == null ? values : model.atEqualHeightAndFoot());
+        double[] equal = model == null ? values : model.atEqualHeightAndFoot();
+        double[] medians = by.medians(equal);
+        boolean hidden = false;
+        for (double[] session : by.split(CutOff.raised(used, equal, cutOff))) {
+            hidden |= CutOff.hides(session);
+        }
         this.typicalError = typicalError(medians);
         if (by.sessions() < SESSIONS_FOR_TREND) {
             this.trend = tooFew("A trend needs four sessions or more.");
@@ -83,8 +98,9 @@ final class TrendAnalysis {
                     widened(fit.slope(), fit.interval(), extra, by.sessions()),
                     model == null ? PLAIN : EQUAL);
         }
-        this.trend = verdict(slope, weeks[weeks.length - 1]);
-        this.p = slope.p();
+        Trend found = verdict(slope, weeks[weeks.length - 1]);
+        this.trend = hidden ? found.notTold(HIDDEN) : found;
+        this.p = hidden ? 1 : slope.p();
     }
 
     /** The trend, with its verdict. */
@@ -93,12 +109,14 @@ final class TrendAnalysis {
     }
 
     /** Standard deviation of the differences of successive session medians over √2; null with fewer than three sessions. */
-    @Nullable Double typicalError() {
+    @Nullable
+    Double typicalError() {
         return typicalError;
     }
 
     /** The smallest change that is more than the typical error explains, 95 %. */
-    @Nullable Double mdc95() {
+    @Nullable
+    Double mdc95() {
         return typicalError == null ? null : Double.valueOf(MDC_FACTOR * typicalError);
     }
 
@@ -131,7 +149,7 @@ final class TrendAnalysis {
         }
         Double mdc = mdc95();
         boolean clear = interval.clearOfZero() && mdc != null && Math.abs(perWeek) * span > mdc;
-        String verdict = !clear ? Trend.NO_CLEAR_CHANGE : perWeek > 0 ? "rising" : "falling";
+        String verdict = !clear ? Trend.NO_CLEAR_CHANGE : perWeek > 0 ? Trend.RISING : Trend.FALLING;
         return new Trend(perWeek, interval.low(), interval.high(), verdict, slope.method(), null);
     }
 

@@ -96,7 +96,7 @@ public final class DemoRun {
         entries.add(page(awaited(last).named(name), stored));
         progress.at("drawing the block", 1);
         Block block = LoggedBlock.of(athlete, new LoggedSessions(athlete, Progress.NONE, tell), null, null, tell);
-        Block named = new Block(name, block.sessions(), block.landings(), block.measures(), block.formHeight());
+        Block named = block.named(name);
         page(BLOCK_FILE, out -> BlockPage.write(named, athlete.diary(tell), out));
         page(INDEX_FILE, out -> DemoPage.write(name, demo.athlete().place(), BLOCK_FILE, entries, live.heard(), out));
         return folder.resolve(INDEX_FILE);

@@ -4,10 +4,15 @@ import evenfall.report.block.Block;
 import evenfall.report.block.BlockSession;
 import evenfall.report.block.BothFeet;
 import evenfall.report.block.FormHeight;
+import evenfall.report.block.FormHeightTrend;
 import evenfall.report.block.MeasureCourse;
+import evenfall.report.block.SessionFormHeight;
 import evenfall.report.block.SessionMedian;
 import evenfall.report.block.Sides;
+import evenfall.report.block.StrapPlace;
+import evenfall.report.block.Tiring;
 import evenfall.report.block.Trend;
+import evenfall.report.form.FormStandard;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.statistics.Interval;
 import org.jspecify.annotations.Nullable;
@@ -33,11 +38,31 @@ public final class BlockDocument {
             node.put("left", session.left());
             node.put("right", session.right());
             node.put("both", session.both());
+            node.put("footSuggested", session.suggested());
+            ArrayNode straps = node.putArray("straps");
+            for (StrapPlace strap : session.straps()) {
+                ObjectNode place = straps.addObject();
+                place.put("sensor", strap.place().code());
+                JsonText.put(place, "offDeg", strap.offDeg());
+                JsonText.put(place, "usualDeg", strap.usualDeg());
+            }
             JsonText.put(node, "effortMinutes", session.effortMinutes());
         }
         ObjectNode measures = root.putObject("measures");
         block.measures().forEach((name, course) -> course(measures.putObject(name), course));
-        formHeight(root.putObject("formHeight"), block.formHeight());
+        ObjectNode height = root.putObject("formHeight");
+        formHeight(height, block.formHeight());
+        formHeightTrend(height.putObject("trend"), block.formHeightTrend());
+        ArrayNode heights = height.putArray("sessions");
+        for (SessionFormHeight session : SessionFormHeight.of(block)) {
+            ObjectNode node = heights.addObject();
+            node.put("date", session.date().toString());
+            formHeight(node, session.height());
+        }
+        FormStandard standard = block.standard();
+        if (standard != null) {
+            LimitNode.write(root.putArray("limits"), standard);
+        }
         return JsonText.pretty(root);
     }
 
@@ -51,6 +76,7 @@ public final class BlockDocument {
             JsonText.put(each, "median", session.median());
             JsonText.put(each, "low", session.low());
             JsonText.put(each, "high", session.high());
+            each.put("atLeast", session.atLeast());
         }
         JsonText.put(node, "typicalError", course.typicalError());
         JsonText.put(node, "mdc95", course.mdc95());
@@ -67,10 +93,29 @@ public final class BlockDocument {
             JsonText.put(both, "verdict", bothFeet.verdict());
             JsonText.put(both, "why", bothFeet.why());
         }
+        tiring(node.putObject("tiring"), course.tiring());
         ObjectNode chances = node.putObject("chanceAmongAll");
         chances.put("trend", course.chances().trend());
         chances.put("sides", course.chances().sides());
         chances.put("bothFeet", course.chances().bothFeet());
+        chances.put("tiring", course.chances().tiring());
+    }
+
+    private static void tiring(ObjectNode node, Tiring tiring) {
+        JsonText.put(node, "perLanding", tiring.perLanding());
+        interval(node, tiring.interval());
+        JsonText.put(node, "overSession", tiring.overSession());
+        JsonText.put(node, "landings", tiring.landings());
+        JsonText.put(node, "verdict", tiring.verdict());
+        JsonText.put(node, "why", tiring.why());
+    }
+
+    private static void formHeightTrend(ObjectNode node, FormHeightTrend trend) {
+        JsonText.put(node, "perWeekM", trend.perWeekM());
+        interval(node, trend.interval());
+        JsonText.put(node, "verdict", trend.verdict());
+        JsonText.put(node, "chanceAmongAll", trend.chanceAmongAll());
+        JsonText.put(node, "why", trend.why());
     }
 
     private static void trend(ObjectNode node, Trend trend) {

@@ -1,13 +1,18 @@
 package evenfall.report.result;
 
+import evenfall.fusion.alignment.Mounting;
+import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockAnalysis;
 import evenfall.report.block.BlockLanding;
+import evenfall.report.block.StrapComparison;
+import evenfall.report.form.FormStandard;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DamagedFileException;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.SessionDate;
+import evenfall.report.session.Session;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -41,14 +46,17 @@ public final class LoggedBlock {
                 .filter(date -> to == null || !date.day().isAfter(to))
                 .toList();
         // Settings that cannot be understood stop the block, not one session of it.
-        sessions.standard(true);
+        FormStandard standard = sessions.standard(true);
         List<BlockLanding> landings = new ArrayList<>();
         List<SessionDate> shown = new ArrayList<>();
+        Map<SessionDate, Map<Place, Mounting>> mountings = new LinkedHashMap<>();
         Map<SessionDate, Double> efforts = new LinkedHashMap<>();
         LocalDate day = null;
         for (SessionDate date : dates) {
             try {
-                landings.addAll(BlockLanding.of(date, sessions.summary(date)));
+                Session session = sessions.summary(date);
+                landings.addAll(BlockLanding.of(date, session));
+                mountings.put(date, session.analysis().mounting());
                 shown.add(date);
             } catch (DamagedFileException | UnusableInputException e) {
                 tell.accept(String.valueOf(e.getMessage()));
@@ -66,7 +74,8 @@ public final class LoggedBlock {
                 }
             }
         }
-        return BlockAnalysis.of(athlete.id(), shown, landings, efforts);
+        return BlockAnalysis.of(athlete.id(), shown, landings, efforts, StrapComparison.of(mountings))
+                .judgedBy(standard);
     }
 
     /** Effort times minutes, summed over entries that have both (Foster et al. 2001, JSCR 15:109); null without any. */

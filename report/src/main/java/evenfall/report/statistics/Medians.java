@@ -15,9 +15,9 @@ public final class Medians {
 
     private Medians() {}
 
-    /** The median of at least one value. */
+    /** The median of at least one value; the values stay in their order. */
     public static double of(double[] values) {
-        return Median.withDefaults().evaluate(values);
+        return Median.withDefaults().withCopy(true).evaluate(values);
     }
 
     /** The robust spread of at least one value about {@code middle}: 1.4826 times the median distance from it. */

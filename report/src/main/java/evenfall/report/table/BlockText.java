@@ -5,17 +5,28 @@ import evenfall.report.block.BlockSession;
 import evenfall.report.block.BothFeet;
 import evenfall.report.block.Chances;
 import evenfall.report.block.FormHeight;
+import evenfall.report.block.FormHeightTrend;
 import evenfall.report.block.MeasureCourse;
+import evenfall.report.block.SessionFormHeight;
 import evenfall.report.block.SessionMedian;
 import evenfall.report.block.Sides;
+import evenfall.report.block.StrapPlace;
 import evenfall.report.block.Trend;
 import evenfall.report.csv.PlainNumber;
+import evenfall.report.form.StandardWords;
+import evenfall.report.statistics.Interval;
+import evenfall.report.words.Figures;
+import evenfall.report.words.Words;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 /** A block as text for a person at a terminal. */
 public final class BlockText {
+
+    private static final Words WORDS = Words.beside(BlockText.class);
 
     private BlockText() {}
 
@@ -32,7 +43,15 @@ public final class BlockText {
             sessions(block, out);
         }
         measures(block, out);
+        straps(block, out);
         out.append(formHeight(block.formHeight())).append('\n');
+        out.append(heightTrend(block.formHeightTrend())).append('\n');
+        sessionHeights(block, out);
+        if (block.standard() != null) {
+            for (String limit : StandardWords.of(block.standard())) {
+                out.append(limit).append('\n');
+            }
+        }
         out.append(SessionText.CAUTION).append('\n');
     }
 
@@ -57,7 +76,15 @@ public final class BlockText {
             return;
         }
         TextGrid grid = new TextGrid();
-        grid.row("measure", "first median", "last median", "a week", "trend", "left and right foot", "both feet");
+        grid.row(
+                "measure",
+                "first median",
+                "last median",
+                "a week",
+                "trend",
+                "left and right foot",
+                "both feet",
+                "within a session");
         for (Map.Entry<String, MeasureCourse> measure : block.measures().entrySet()) {
             MeasureCourse course = measure.getValue();
             SessionMedian first = course.sessions().get(0);
@@ -72,7 +99,8 @@ public final class BlockText {
                     MeasureWords.verdict(
                             name, standing(trend.verdict(), course.chances().trend(), Trend.NO_CLEAR_CHANGE)),
                     standing(course.sides().verdict(), course.chances().sides(), Sides.NO_CLEAR_DIFFERENCE),
-                    bothFeet(course));
+                    bothFeet(course),
+                    tiring(name, course));
         }
         grid.write(out);
         out.append(
@@ -90,6 +118,58 @@ public final class BlockText {
         return both == null
                 ? Cells.MISSING
                 : standing(both.verdict(), course.chances().bothFeet(), BothFeet.EVEN);
+    }
+
+    private static String tiring(String name, MeasureCourse course) {
+        String verdict = standing(course.tiring().verdict(), course.chances().tiring(), Trend.NO_CLEAR_CHANGE);
+        Double size = course.tiring().overSession();
+        Integer landings = course.tiring().landings();
+        String words = MeasureWords.verdict(name, verdict);
+        return size == null || landings == null || verdict.equals(Trend.NO_CLEAR_CHANGE)
+                ? words
+                : WORDS.say("tiring", words, MeasureWords.size(course.unit(), size), landings);
+    }
+
+    private static void straps(Block block, Appendable out) throws IOException {
+        for (BlockSession session : block.sessions()) {
+            for (StrapPlace strap : session.straps()) {
+                out.append(WORDS.say(
+                                "strap.elsewhere",
+                                session.date().toString(),
+                                strap.place().words(),
+                                Math.round(strap.offDeg()),
+                                Math.round(strap.usualDeg())))
+                        .append('\n');
+            }
+        }
+    }
+
+    private static String heightTrend(FormHeightTrend trend) {
+        Double perWeek = trend.perWeekM();
+        Interval interval = trend.interval();
+        if (perWeek == null || interval == null) {
+            return WORDS.say("height.trend.none", trend.why() == null ? "" : trend.why());
+        }
+        String verdict = standing(trend.verdict(), trend.chanceAmongAll(), Trend.NO_CLEAR_CHANGE);
+        return WORDS.say(
+                "height.trend",
+                verdict,
+                Figures.fixed(100 * perWeek, 1),
+                Figures.fixed(100 * interval.low(), 1),
+                Figures.fixed(100 * interval.high(), 1));
+    }
+
+    private static void sessionHeights(Block block, Appendable out) throws IOException {
+        List<String> known = new ArrayList<>();
+        for (SessionFormHeight session : SessionFormHeight.of(block)) {
+            Double height = session.height().heightM();
+            if (height != null) {
+                known.add(WORDS.say("height.session", session.date().toString(), Cells.metres(height)));
+            }
+        }
+        if (!known.isEmpty()) {
+            out.append(WORDS.say("height.sessions", String.join(", ", known))).append('\n');
+        }
     }
 
     private static String formHeight(FormHeight height) {

@@ -65,6 +65,11 @@ final class MeasureWords {
         return size.equals(Figures.size(0.0, decimals)) ? text : text + " " + ways.of(value);
     }
 
+    /** How large a value is, with its unit and without its side. */
+    static String size(String unit, double value) {
+        return WORDS.say("unit." + unit, Figures.size(value, decimals(unit)));
+    }
+
     /** A change a week; a side in words says which way. */
     static String aWeek(String measure, String unit, @Nullable Double value) {
         if (value == null) {

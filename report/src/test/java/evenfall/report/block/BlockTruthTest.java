@@ -77,6 +77,9 @@ class BlockTruthTest {
         int trendHeld = 0;
         int sides = 0;
         int sideHeld = 0;
+        int tiring = 0;
+        int tiringHeld = 0;
+        int tiringTold = 0;
         for (int k = 0; k < BLOCKS; k++) {
             MeasureCourse course = course(simulated);
             Trend trend = course.trend();
@@ -85,16 +88,29 @@ class BlockTruthTest {
             sides += Sides.NO_CLEAR_DIFFERENCE.equals(course.sides().verdict()) ? 0 : 1;
             var interval = Objects.requireNonNull(course.sides().interval());
             sideHeld += holds(interval.low(), interval.high(), 0) ? 1 : 0;
+            var drift = course.tiring().interval();
+            if (drift != null) {
+                tiringTold++;
+                tiringHeld += holds(drift.low(), drift.high(), 0) ? 1 : 0;
+                tiring += Trend.NO_CLEAR_CHANGE.equals(course.tiring().verdict()) ? 0 : 1;
+            }
         }
         System.getLogger(BlockTruthTest.class.getName())
                 .log(
                         System.Logger.Level.DEBUG,
                         kind + ": trends called " + trends + ", held " + trendHeld + "; sides called " + sides
-                                + ", held " + sideHeld + " of " + BLOCKS);
+                                + ", held " + sideHeld + "; tiring called " + tiring + ", held " + tiringHeld + " of "
+                                + BLOCKS);
         assertThat((double) trends / BLOCKS).as("trends called").isLessThan(MOST_CALLED);
         assertThat((double) sides / BLOCKS).as("sides called").isLessThan(MOST_CALLED);
         assertThat((double) trendHeld / BLOCKS).as("trend held").isBetween(LEAST_HELD, MOST_HELD);
         assertThat((double) sideHeld / BLOCKS).as("sides held").isBetween(LEAST_HELD, MOST_HELD);
+        assertThat((double) tiring / BLOCKS).as("tiring called").isLessThan(MOST_CALLED);
+        if (tiringTold == BLOCKS) {
+            assertThat((double) tiringHeld / BLOCKS).as("tiring held").isBetween(LEAST_HELD, MOST_HELD);
+        } else {
+            assertThat(kind).as("told of %d blocks", tiringTold).isIn("no height", "few landings");
+        }
     }
 
     /** Twice the smallest change that the typical error allows: the day's own scatter of medians is about 1.25 here. */
@@ -127,9 +143,13 @@ class BlockTruthTest {
         simulated.formScatterM = 0.04;
         List<Double> off = new ArrayList<>();
         int held = 0;
+        int trendHeld = 0;
         int blocks = 200;
         for (int k = 0; k < blocks; k++) {
-            FormHeight found = simulated.make().formHeight();
+            Block block = simulated.make();
+            FormHeight found = block.formHeight();
+            var trend = Objects.requireNonNull(block.formHeightTrend().interval());
+            trendHeld += holds(trend.low(), trend.high(), 0) ? 1 : 0;
             if (found.heightM() != null) {
                 off.add(Math.abs(found.heightM() - SimulatedBlock.HALF_HELD_M));
             }
@@ -141,6 +161,7 @@ class BlockTruthTest {
                 .evaluate(off.stream().mapToDouble(Double::doubleValue).toArray());
         assertThat(median).isLessThan(0.06);
         assertThat((double) held / blocks).isBetween(0.93 - 0.036, 0.97 + 0.024);
+        assertThat((double) trendHeld / blocks).as("form height a week").isBetween(0.93 - 0.036, 0.97 + 0.024);
     }
 
     private static double expectedError(String kind) {

@@ -37,6 +37,10 @@ final class SimulatedBlock {
     boolean oneBoxADay;
     boolean noted = true;
     double formScatterM;
+    double formPerWeekM;
+    double perLanding;
+    double tiringScatter;
+    boolean ladder;
     DoubleUnaryOperator height = h -> 6 * h;
 
     private final SplittableRandom random;
@@ -59,16 +63,23 @@ final class SimulatedBlock {
             double level = dayScatter * normal();
             double sides = leftMinusRight + sideScatter * normal();
             double steeper = heightScatter * normal();
-            double held = HALF_HELD_M + formScatterM * normal();
+            double held = HALF_HELD_M + formPerWeekM * week + formScatterM * normal();
+            double tiring = perLanding + tiringScatter * normal();
             int count = Math.max(6, perSession - 4 + random.nextInt(9));
             for (int k = 0; k < count; k++) {
                 Side side = SIDES.get(random.nextInt(SIDES.size()));
-                double box = BOXES[oneBoxADay ? s * BOXES.length / sessions : random.nextInt(BOXES.length)];
+                double box = BOXES[
+                        oneBoxADay
+                                ? s * BOXES.length / sessions
+                                : ladder
+                                        ? Math.min(BOXES.length - 1, k * BOXES.length / count)
+                                        : random.nextInt(BOXES.length)];
                 box *= boxesRise ? 0.7 + 0.6 * s / (sessions - 1) : 1;
                 box += leftBoxesHigher && side == Side.LEFT ? 0.15 : 0;
                 double value = height.applyAsDouble(box)
                         + level
                         + perWeek * week
+                        + tiring * (k + 1)
                         + (side == Side.LEFT ? sides / 2 : side == Side.RIGHT ? -sides / 2 : 0)
                         + steeper * (box - 0.7)
                         + landingScatter * normal() * (random.nextDouble() < wild ? 8 : 1);

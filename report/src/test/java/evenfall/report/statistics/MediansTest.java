@@ -1,6 +1,7 @@
 package evenfall.report.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.Objects;
@@ -46,5 +47,22 @@ class MediansTest {
             held += interval.low() <= Math.log(2) && Math.log(2) <= interval.high() ? 1 : 0;
         }
         assertThat((double) held / draws).isBetween(0.94, 0.965);
+    }
+
+    @Test
+    void median_leavesTheValuesInTheirOrder() {
+        double[] values = {5, 1, 4, 2, 3, 9, 0, 8};
+        Medians.of(values);
+
+        assertThat(values).containsExactly(5, 1, 4, 2, 3, 9, 0, 8);
+    }
+
+    /** 5.1 5.3 4.9 5.0 9.8 5.2 has median 5.15 and median distance 0.15; worked by hand. */
+    @Test
+    void spread_isTheMedianDistanceTimesAConstant() {
+        double[] values = {5.1, 5.3, 4.9, 5.0, 9.8, 5.2};
+
+        assertThat(Medians.of(values)).isCloseTo(5.15, within(1e-12));
+        assertThat((9.8 - 5.15) / Medians.spread(values, 5.15)).isCloseTo(20.9092, within(1e-4));
     }
 }

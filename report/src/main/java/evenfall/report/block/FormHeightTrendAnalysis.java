@@ -1,0 +1,101 @@
+package evenfall.report.block;
+
+import evenfall.report.form.Form;
+import evenfall.report.statistics.Interval;
+import evenfall.report.statistics.LogisticFit;
+import evenfall.report.statistics.StudentT;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Whether the height up to which form was held moves: one logistic curve of held against height and weeks together, so that
+ * boxes that rise with the weeks are not taken for a person who changes. Interval by leaving out one session after another
+ * (jackknife: Efron and Tibshirani 1993, chapter 11), with Student's t.
+ */
+final class FormHeightTrendAnalysis {
+
+    private static final int SESSIONS = 4;
+
+    /** The slope and the level are both told from the sessions. */
+    private static final int TOLD = 2;
+
+    private final List<BlockLanding> judged;
+    private final BySession by;
+    private final double[] weeks;
+    private final double[] heights;
+
+    private FormHeightTrendAnalysis(List<BlockLanding> judged, double[] heights) {
+        this.judged = judged;
+        this.heights = heights;
+        this.by = new BySession(judged);
+        this.weeks = by.weeks();
+    }
+
+    /** Over the counted landings of a block. */
+    static FormHeightTrend find(List<BlockLanding> counted) {
+        List<BlockLanding> judged = FormHeightFinder.judged(counted);
+        double[] heights = FormHeightFinder.heights(counted, judged);
+        return new FormHeightTrendAnalysis(judged, heights).trend();
+    }
+
+    private FormHeightTrend trend() {
+        if (by.sessions() < SESSIONS || weeks[weeks.length - 1] == 0) {
+            return FormHeightTrend.untold(
+                    Trend.TOO_FEW, "A trend of form height needs four sessions or more, on several days.");
+        }
+        OptionalDouble whole = perWeek(-1);
+        if (whole.isEmpty()) {
+            return FormHeightTrend.untold(
+                    Trend.NO_CLEAR_CHANGE, "Form was not held less often from higher up, so no height stands out.");
+        }
+        int n = by.sessions();
+        double[] without = new double[n];
+        double mean = 0;
+        for (int s = 0; s < n; s++) {
+            OptionalDouble one = perWeek(s);
+            if (one.isEmpty()) {
+                return FormHeightTrend.untold(
+                        Trend.NO_CLEAR_CHANGE, "Too much hangs on a single session to tell how form height moves.");
+            }
+            without[s] = one.getAsDouble();
+            mean += without[s] / n;
+        }
+        double squares = 0;
+        for (double one : without) {
+            squares += (one - mean) * (one - mean);
+        }
+        double slope = whole.getAsDouble();
+        StudentT said = new StudentT(slope, Math.sqrt((n - 1.0) / n * squares), n - TOLD);
+        Interval interval = said.interval();
+        String verdict = !interval.clearOfZero() ? Trend.NO_CLEAR_CHANGE : slope > 0 ? Trend.RISING : Trend.FALLING;
+        return new FormHeightTrend(slope, interval, verdict, said.chance(), null);
+    }
+
+    /** Metres a week by the curve of all sessions but one; empty where no curve falls with height. */
+    private OptionalDouble perWeek(int leftOut) {
+        int[] session = by.session();
+        int n = 0;
+        for (int s : session) {
+            n += s == leftOut ? 0 : 1;
+        }
+        double[][] columns = new double[3][n];
+        boolean[] held = new boolean[n];
+        int held1 = 0;
+        int at = 0;
+        for (int i = 0; i < session.length; i++) {
+            if (session[i] != leftOut) {
+                columns[0][at] = 1;
+                columns[1][at] = heights[i];
+                columns[2][at] = weeks[session[i]];
+                held[at] = judged.get(i).form() == Form.HELD;
+                held1 += held[at] ? 1 : 0;
+                at++;
+            }
+        }
+        if (held1 == 0 || held1 == n) {
+            return OptionalDouble.empty();
+        }
+        double[] b = LogisticFit.of(columns, held);
+        return b[1] < 0 ? OptionalDouble.of(-b[2] / b[1]) : OptionalDouble.empty();
+    }
+}
