@@ -25,7 +25,7 @@ public final class RehearsalStory {
     /** Invented athletes, in the order of a rehearsal's list. */
     public static final List<String> ATHLETES = List.of("Mirel", "Tovan", "Senka");
 
-    private static final double STRAPPING_S = 5;
+    private static final double STRAPPING_S = 12;
     private static final double BEFORE_THE_FIRST_S = 8;
     private static final double AFTERWARDS_S = 60;
 

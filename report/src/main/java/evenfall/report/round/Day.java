@@ -3,6 +3,7 @@ package evenfall.report.round;
 import evenfall.ingest.recording.Recording;
 import evenfall.report.demo.RehearsalStory;
 import evenfall.report.log.TrainingLog;
+import evenfall.report.rehearsal.Pace;
 import evenfall.report.speech.Speech;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -93,7 +94,7 @@ public final class Day {
             plugged = true;
             Round other = round(ready.log());
             rehearsal = other;
-            rehearsed = new RehearsedSensors(ready.story(), speed);
+            rehearsed = new RehearsedSensors(ready.story(), () -> Pace.times(speed));
             other.use(rehearsed);
             other.open();
         });

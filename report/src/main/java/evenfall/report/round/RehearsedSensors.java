@@ -8,30 +8,31 @@ import evenfall.report.rehearsal.Playback;
 import evenfall.report.rehearsal.RehearsalBench;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Sensors that are not there: an invented session is played to each turn from its beginning. */
 public final class RehearsedSensors implements Sensors {
 
     private final Recording story;
-    private final double speed;
+    private final Supplier<Pace> pace;
     private @Nullable RehearsalBench bench;
     private @Nullable Link link;
 
     /**
      * Sensors that say what a recording holds.
      *
-     * @param speed so many times as fast as it was
+     * @param pace begins to count a turn's time
      */
-    public RehearsedSensors(Recording story, double speed) {
+    public RehearsedSensors(Recording story, Supplier<Pace> pace) {
         this.story = story;
-        this.speed = speed;
+        this.pace = pace;
     }
 
     @Override
     public List<Link> begin() {
         rest();
-        RehearsalBench played = new RehearsalBench(new Playback(story), () -> Pace.times(speed));
+        RehearsalBench played = new RehearsalBench(new Playback(story), pace);
         Link opened = Link.open(played, RehearsalBench.PATH, OptionalInt.empty(), ReadableWire::new);
         bench = played;
         link = opened;

@@ -37,6 +37,7 @@ final class DropsSheet implements Sheet {
     private final JTextArea reasons = Sheet.sentence("drops.reasons", "font: 105%");
     private final JLabel heard = Sheet.words("drops.heard", "font: italic 105%");
     private final JLabel health = Sheet.words("drops.health", "font: 90%");
+    private final JPanel keys = new JPanel(new MigLayout("insets 6 20 6 20, gap 10, fillx", "[][][grow]"));
     private final FiguresDrawing figures;
     private final StripDrawing strip;
     private final Map<Side, Hold> feet = new EnumMap<>(Side.class);
@@ -60,12 +61,14 @@ final class DropsSheet implements Sheet {
         panel.add(figures, "grow, wrap");
         panel.add(strip, "span, grow, hmin 80, hmax 200, wrap");
         panel.add(next(), "span, growx, wrap");
-        JPanel keys = new JPanel(new MigLayout("insets 0, gap 10, fillx", "[][][grow]"));
-        Press pain = Keys.press("drops.pain", () -> day.get().round().pain()).large();
-        keys.add(pain);
+        keys.add(Keys.press("drops.pain", () -> day.get().round().pain()).large());
         keys.add(Keys.press("drops.next", () -> day.get().round().next()).large());
         keys.add(health, "right, wmin 50");
-        panel.add(keys, "span, growx");
+    }
+
+    @Override
+    public JComponent bar() {
+        return keys;
     }
 
     private JPanel next() {

@@ -6,8 +6,10 @@ import evenfall.report.round.Round;
 import evenfall.report.round.Step;
 import evenfall.report.round.Threads;
 import evenfall.report.speech.Speech;
+import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.EnumMap;
@@ -36,6 +38,7 @@ final class Frame {
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final Map<Step, Sheet> sheets = new EnumMap<>(Step.class);
+    private final Map<Step, Fitted> contents = new EnumMap<>(Step.class);
     private final JLabel trail = Sheet.words("trail", "font: bold 105%");
     private final JLabel state = Sheet.words("state", "font: 90%");
     private final Banner banner;
@@ -94,10 +97,18 @@ final class Frame {
         all.add(head, "growx, wrap");
         all.add(banner.component(), "growx, wrap");
         sheets.forEach((step, sheet) -> {
-            JScrollPane scroll = new JScrollPane(new Fitted(sheet.component()));
+            Fitted content = new Fitted(sheet.component());
+            JScrollPane scroll = new JScrollPane(content);
             scroll.setBorder(BorderFactory.createEmptyBorder());
             scroll.getVerticalScrollBar().setUnitIncrement(24);
-            middle.add(scroll, step.name());
+            JPanel card = new JPanel(new BorderLayout());
+            card.add(scroll);
+            JComponent bar = sheet.bar();
+            if (bar != null) {
+                card.add(bar, BorderLayout.SOUTH);
+            }
+            middle.add(card, step.name());
+            contents.put(step, content);
         });
         all.add(middle, "grow, wrap");
         JPanel foot = new JPanel(new MigLayout("fillx, insets 2 20 6 20, gap 2", "[grow]"));
@@ -148,6 +159,10 @@ final class Frame {
         cards.show(middle, step.name());
         if (step != shown) {
             shown = step;
+            Fitted content = contents.get(step);
+            if (content != null) {
+                content.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
+            }
             JComponent first = sheet.first();
             (first == null ? middle : first).requestFocusInWindow();
         }

@@ -27,6 +27,7 @@ final class LookBackSheet implements Sheet {
     private final FiguresDrawing figures;
     private final JPanel list = new JPanel(new MigLayout("insets 0, gap 4, wrap 1, fillx", "[grow]"));
     private final JTextArea detail = Sheet.sentence("back.detail", "font: 105%");
+    private final JPanel keys = new JPanel(new MigLayout("insets 6 20 6 20, gap 10"));
     private final Press leaveOut;
     private final Press page;
     private final Press earlier;
@@ -57,8 +58,13 @@ final class LookBackSheet implements Sheet {
         one.add(detail, "growx, wmin 200, wrap");
         one.add(leaveOut, "");
         panel.add(one, "grow, wrap");
-        panel.add(Keys.press("back.done", () -> day.get().round().next()).large(), "split 2, span");
-        panel.add(page);
+        keys.add(Keys.press("back.done", () -> day.get().round().next()).large());
+        keys.add(page);
+    }
+
+    @Override
+    public JComponent bar() {
+        return keys;
     }
 
     @Override

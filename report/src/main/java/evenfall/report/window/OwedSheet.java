@@ -28,6 +28,7 @@ final class OwedSheet implements Sheet {
     private final JLabel title = Sheet.title("owed.title");
     private final JPanel list = new JPanel(new MigLayout("insets 0, gap 6, wrap 1, fillx", "[grow]"));
     private final JPanel answer = new JPanel(new MigLayout("insets 0, gap 6, wrap 1, fillx", "[grow]"));
+    private final JPanel keys = new JPanel(new MigLayout("insets 6 20 6 20"));
     private final Map<String, Integer> soreness = new LinkedHashMap<>();
     private List<Debt> shown = List.of();
     private @Nullable Debt asked;
@@ -39,7 +40,12 @@ final class OwedSheet implements Sheet {
         panel.add(title, "span, wrap");
         panel.add(list, "grow, top");
         panel.add(answer, "grow, top, wrap");
-        panel.add(Keys.press("owed.done", () -> day.get().round().next()).large(), "span");
+        keys.add(Keys.press("owed.done", () -> day.get().round().next()).large());
+    }
+
+    @Override
+    public JComponent bar() {
+        return keys;
     }
 
     @Override

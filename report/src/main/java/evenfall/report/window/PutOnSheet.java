@@ -24,8 +24,9 @@ final class PutOnSheet implements Sheet {
     private final JLabel title = Sheet.title("puton.title");
     private final JPanel ports = new JPanel(new MigLayout("insets 0, gap 8, wrap 1, fillx", "[grow]"));
     private final JPanel named = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[grow]"));
-    private final JLabel pelvis = Sheet.words("puton.pelvis", "font: bold 120%");
-    private final JLabel upperBack = Sheet.words("puton.upper-back", "font: bold 120%");
+    private final JTextArea pelvis = Sheet.sentence("puton.pelvis", "font: bold 120%");
+    private final JTextArea upperBack = Sheet.sentence("puton.upper-back", "font: bold 120%");
+    private final JPanel keys = new JPanel(new MigLayout("insets 6 20 6 20, fillx", "[grow]"));
     private final JTextArea instruction = Sheet.sentence("puton.instruction", "font: 120%");
     private final LevelDrawing level;
     private final Press strapped;
@@ -53,7 +54,7 @@ final class PutOnSheet implements Sheet {
         panel.add(title, "span, wrap");
         panel.add(state, "grow, spany 2");
         panel.add(level, "grow, spany 2, wrap");
-        panel.add(strapped, "newline, growx, span 2");
+        keys.add(strapped, "growx");
     }
 
     @Override
@@ -66,8 +67,9 @@ final class PutOnSheet implements Sheet {
         return panel;
     }
 
-    LevelDrawing level() {
-        return level;
+    @Override
+    public JComponent bar() {
+        return keys;
     }
 
     @Override
@@ -83,6 +85,7 @@ final class PutOnSheet implements Sheet {
         upperBack.setVisible(connected);
         level.setVisible(connected);
         strapped.setVisible(connected);
+        keys.setVisible(connected);
         ports.setVisible(!connected);
         if (!connected && (!portsShown || !round.ports().equals(shownPorts))) {
             shownPorts = round.ports();

@@ -18,7 +18,8 @@ import net.miginfocom.swing.MigLayout;
 final class RoutineSheet implements Sheet {
 
     private final JPanel panel =
-            new JPanel(new MigLayout("fill, insets 16 24 12 24, gap 12", "[grow 3][grow 2]", "[][grow][]"));
+            new JPanel(new MigLayout("fill, insets 16 24 12 24, gap 12", "[grow 3][grow 2, 300::]", "[grow]"));
+    private final JPanel keys = new JPanel(new MigLayout("insets 6 20 6 20, gap 10"));
     private final JTextArea instruction = Sheet.sentence("routine.instruction", "font: bold 220%");
     private final Map<RoutineStep.Name, JLabel> steps = new EnumMap<>(RoutineStep.Name.class);
     private final LevelDrawing level;
@@ -31,18 +32,21 @@ final class RoutineSheet implements Sheet {
             steps.put(name, label);
             list.add(label, "growx, wmin 50");
         }
-        panel.add(Sheet.title("routine.title"), "hidemode 3, wrap");
         panel.add(instruction, "grow, wmin 200");
         panel.add(list, "top, growx, flowy, split 2");
         panel.add(level, "grow, wrap");
-        panel.add(Keys.press("routine.on", () -> day.get().round().drops()), "split 2, span");
-        panel.add(Keys.press("routine.pain", () -> day.get().round().pain()));
-        panel.getComponent(0).setVisible(false);
+        keys.add(Keys.press("routine.pain", () -> day.get().round().pain()).large());
+        keys.add(Keys.press("routine.on", () -> day.get().round().drops()).large());
     }
 
     @Override
     public JComponent component() {
         return panel;
+    }
+
+    @Override
+    public JComponent bar() {
+        return keys;
     }
 
     @Override

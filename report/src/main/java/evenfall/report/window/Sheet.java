@@ -5,6 +5,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 import org.jspecify.annotations.Nullable;
 
 /** What is shown at one step. */
@@ -18,6 +19,11 @@ interface Sheet {
 
     /** What most people press here; null if nothing. */
     default @Nullable JComponent first() {
+        return null;
+    }
+
+    /** Keys that are always in sight, however small the window; null for none. */
+    default @Nullable JComponent bar() {
         return null;
     }
 
@@ -42,6 +48,8 @@ interface Sheet {
         text.setWrapStyleWord(true);
         text.setEditable(false);
         text.setFocusable(false);
+        // What changes far below must not scroll what is read now.
+        ((DefaultCaret) text.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         text.setOpaque(false);
         text.setBorder(BorderFactory.createEmptyBorder());
         text.putClientProperty("FlatLaf.style", style);

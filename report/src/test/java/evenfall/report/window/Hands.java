@@ -19,6 +19,7 @@ final class Hands {
 
     private static final long PATIENCE_MS = 25_000;
     private static final int PAUSE_MS = 10;
+    private static final int SETTLED_MS = 60;
 
     private final Robot robot;
 
@@ -34,6 +35,14 @@ final class Hands {
             return found != null && found.isEnabled();
         });
         Point at = middle(name);
+        Point before = new Point();
+        // What is still being laid out moves away from below the hand.
+        while (!at.equals(before)) {
+            before = at;
+            robot.waitForIdle();
+            robot.delay(SETTLED_MS);
+            at = middle(name);
+        }
         robot.mouseMove(at.x, at.y);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
