@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -206,6 +207,49 @@ class BlockAnalysisTest {
         assertThat(peak.sessions().get(0).median()).isEqualTo(5.4);
         assertThat(peak.trend().verdict()).isEqualTo(Trend.NO_CLEAR_CHANGE);
         assertThat(peak.trend().why()).contains("cut off at full scale");
+    }
+
+    /**
+     * Typical error and smallest change after Hopkins 2000 (Sports Med 30:1): differences 0.3 -0.3 0.1 0.4 -0.4 0.3 0.2 -0.1 have
+     * the standard deviation 0.297309, so 0.210229 and 0.582726.
+     */
+    @Test
+    void typicalErrorAndSmallestChange_areThoseOfHopkins() {
+        double[] medians = {5, 5.3, 5.0, 5.1, 5.5, 5.1, 5.4, 5.6, 5.5};
+        StringBuilder table = new StringBuilder("date,landing,spineFlexionDeg.change\n");
+        for (int s = 0; s < medians.length; s++) {
+            table.append(String.format(Locale.ROOT, "2026-03-%02d,1,%.1f%n", s + 2, medians[s]));
+        }
+        MeasureCourse spine =
+                Objects.requireNonNull(block(table.toString()).measures().get("spineFlexionDeg.change"));
+
+        assertThat(spine.typicalError()).isCloseTo(0.210229, within(1e-6));
+        assertThat(spine.mdc95()).isCloseTo(0.582726, within(1e-6));
+    }
+
+    /**
+     * Robinson, Herzog and Nigg 1987 (JMPT 10:172), with left as the positive side: right 5.2 and left 4.8 are -8 %, 6 and 3 are
+     * -66.6667 %. Near zero the index runs away (0.5 and -0.4: 1800 % for 0.9 degrees), so quantities with a sign have none.
+     */
+    @ParameterizedTest
+    @CsvSource({"peakG, 5.2, 4.8, -8.0", "peakG, 6, 3, -66.666667", "pelvicTiltDeg.change, 0.5, -0.4,", "peakG, 5, 5, 0"
+    })
+    void symmetryIndex_isOfStrictlyPositiveQuantitiesOnly(
+            String measure, double right, double left, @Nullable Double percent) {
+        StringBuilder table = new StringBuilder("date,landing,side," + measure + "\n");
+        for (int day = 2; day <= 5; day++) {
+            table.append(String.format(
+                    Locale.ROOT, "2026-03-%02d,1,left,%s%n2026-03-%02d,2,right,%s%n", day, left, day, right));
+        }
+        Double index = Objects.requireNonNull(block(table.toString()).measures().get(measure))
+                .sides()
+                .symmetryIndexPercent();
+
+        if (percent == null) {
+            assertThat(index).isNull();
+        } else {
+            assertThat(index).isCloseTo(percent, within(1e-6));
+        }
     }
 
     private static Block block(String table) {

@@ -64,7 +64,7 @@ final class SimulatedBlock {
             double sides = leftMinusRight + sideScatter * normal();
             double steeper = heightScatter * normal();
             double held = HALF_HELD_M + formPerWeekM * week + formScatterM * normal();
-            double tiring = perLanding + tiringScatter * normal();
+            double tiring = perLanding + (tiringScatter > 0 ? tiringScatter * normal() : 0);
             int count = Math.max(6, perSession - 4 + random.nextInt(9));
             for (int k = 0; k < count; k++) {
                 Side side = SIDES.get(random.nextInt(SIDES.size()));
