@@ -41,6 +41,9 @@ public record DiaryEntry(
     /** The warning signs there are. */
     public static final List<String> SIGNS = List.of("swelling", "giving-way", "locking", "numbness", "head-impact");
 
+    /** Stands among the signs of an entry that says that none of those noted before is there any more. */
+    public static final String NO_SIGN = "none";
+
     public DiaryEntry {
         soreness = inOrder(soreness);
         pain = inOrder(pain);
@@ -94,7 +97,7 @@ public record DiaryEntry(
 
     /** Whether it ends the drops of its day: any pain, or a warning sign. */
     public boolean stopsDrops() {
-        return !signs.isEmpty() || pain.values().stream().anyMatch(number -> number > 0);
+        return signs.stream().anyMatch(sign -> !sign.equals(NO_SIGN)) || pain.values().stream().anyMatch(number -> number > 0);
     }
 
     private static <V> Map<String, V> inOrder(Map<String, V> map) {

@@ -1,0 +1,71 @@
+package evenfall.report.deciding;
+
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.setting.Settings;
+import java.io.IOException;
+import java.util.function.Consumer;
+
+/**
+ * The rules that hold for an athlete.
+ *
+ * @param settings what is set, and what a coach starts from for the rest
+ * @param unreadable whether the coach's file could not be read, so that a rule of it may be missing here
+ */
+public record Rules(Settings settings, boolean unreadable) {
+
+    /** Where nobody set anything. */
+    public static final Rules STARTING = new Rules(Settings.starting(RuleSettings.LIST), false);
+
+    /**
+     * The rules of a log for an athlete.
+     *
+     * @param tell told, in a sentence, if the file cannot be understood: then the starting rules hold
+     */
+    public static Rules of(AthleteFolder athlete, Consumer<String> tell) throws IOException {
+        try {
+            return new Rules(athlete.settings(RuleSettings.LIST), false);
+        } catch (UnusableInputException e) {
+            tell.accept(String.valueOf(e.getMessage()));
+            return new Rules(STARTING.settings(), true);
+        }
+    }
+
+    /** Most landings a session may have by the coach's own cap; {@link RuleSettings#NO_CAP} where none is set. */
+    public int cap() {
+        return whole(RuleSettings.CAP);
+    }
+
+    /** For so many weeks a result must stand still to be asked about. */
+    public int flatWeeks() {
+        return whole(RuleSettings.FLAT_WEEKS);
+    }
+
+    int lostInARow() {
+        return whole(RuleSettings.LOST_IN_A_ROW);
+    }
+
+    double heldShare() {
+        return settings.value(RuleSettings.HELD_SHARE) / 100;
+    }
+
+    double stepUpM() {
+        return settings.value(RuleSettings.STEP_UP);
+    }
+
+    int sore() {
+        return whole(RuleSettings.SORE);
+    }
+
+    double sameFault() {
+        return settings.value(RuleSettings.SAME_FAULT) / 100;
+    }
+
+    int cueSessions() {
+        return whole(RuleSettings.CUE_SESSIONS);
+    }
+
+    private int whole(String name) {
+        return (int) Math.round(settings.value(name));
+    }
+}
