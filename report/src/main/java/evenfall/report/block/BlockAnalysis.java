@@ -69,7 +69,43 @@ public final class BlockAnalysis {
         return new BlockAnalysis(counted, dates, effortMinutes, straps).block(athlete);
     }
 
+    /** The same with its sessions, landings and form height alone: measures take the most time and are not always asked for. */
+    public static Block withoutMeasures(
+            @Nullable String athlete,
+            List<SessionDate> sessions,
+            List<BlockLanding> landings,
+            Map<SessionDate, Double> effortMinutes) {
+        Set<SessionDate> dates = new TreeSet<>(sessions);
+        landings.forEach(landing -> dates.add(landing.date()));
+        List<BlockLanding> counted =
+                landings.stream().filter(landing -> !landing.leftOut()).toList();
+        BlockAnalysis analysis = new BlockAnalysis(counted, dates, effortMinutes, Map.of());
+        return new Block(
+                athlete,
+                analysis.sessions(),
+                counted,
+                Map.of(),
+                FormHeightFinder.find(counted),
+                FormHeightTrend.untold(Trend.TOO_FEW, "The trend of form height was not asked for."),
+                null);
+    }
+
     private Block block(@Nullable String athlete) {
+        boolean heights = counted.stream().anyMatch(landing -> landing.heightM() != null);
+        FormHeightTrend heightTrend = FormHeightTrendAnalysis.find(counted);
+        Map<String, CourseAnalysis> analyses = analyses(heights);
+        double[] adjusted = adjusted(analyses, heightTrend);
+        return new Block(
+                athlete,
+                sessions(),
+                counted,
+                courses(analyses, adjusted),
+                FormHeightFinder.find(counted),
+                heightTrend.among(adjusted[adjusted.length - 1]),
+                null);
+    }
+
+    private List<BlockSession> sessions() {
         List<BlockSession> sessions = new ArrayList<>();
         for (SessionDate date : dates) {
             sessions.add(new BlockSession(
@@ -82,18 +118,7 @@ public final class BlockAnalysis {
                     straps.getOrDefault(date, List.of()),
                     effortMinutes.get(date)));
         }
-        boolean heights = counted.stream().anyMatch(landing -> landing.heightM() != null);
-        FormHeightTrend heightTrend = FormHeightTrendAnalysis.find(counted);
-        Map<String, CourseAnalysis> analyses = analyses(heights);
-        double[] adjusted = adjusted(analyses, heightTrend);
-        return new Block(
-                athlete,
-                sessions,
-                counted,
-                courses(analyses, adjusted),
-                FormHeightFinder.find(counted),
-                heightTrend.among(adjusted[adjusted.length - 1]),
-                null);
+        return sessions;
     }
 
     private int count(SessionDate date, Predicate<BlockLanding> which) {

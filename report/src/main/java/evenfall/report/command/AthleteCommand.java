@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.report.heed.Standing;
 import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.AthleteRemoval;
@@ -90,6 +91,7 @@ final class AthleteCommand implements Task {
             athlete.locked(console::say, () -> athlete.who().add(merged(athlete.lastWho(console::say), given)));
         }
         Optional<AthleteEntry> who = athlete.lastWho(console::say);
+        Standing.of(athlete, sentence -> {}).sentences().forEach(console::say);
         print(describe(athlete, who.orElse(new AthleteEntry("", null, null, null, null, null))));
         return CommandRunner.DONE;
     }

@@ -4,12 +4,14 @@ import evenfall.report.block.Block;
 import evenfall.report.block.BlockAnalysis;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.TidyTable;
+import evenfall.report.deciding.Outlook;
 import evenfall.report.html.BlockPage;
 import evenfall.report.json.BlockDocument;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.result.LoggedBlock;
+import evenfall.report.result.LoggedOutlook;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.table.BlockText;
 import java.io.IOException;
@@ -83,24 +85,39 @@ final class BlockCommand implements Task {
             throw new UsageException("--to " + to + " lies before --from " + from + "; give the days in order.");
         }
         ResultFile result = ResultFile.at(console, out, table == null ? List.of() : List.of(table));
-        Block block = block();
-        result.write(text -> {
-            switch (written) {
-                case JSON -> text.append(BlockDocument.of(block));
-                case HTML -> BlockPage.write(block, diary(), text);
-                default -> BlockText.write(block, text);
-            }
-        });
-        return CommandRunner.DONE;
-    }
-
-    private Block block() throws IOException {
         if (table != null) {
             if (log != null) {
                 throw new UsageException("--table stands instead of --log; give one of the two.");
             }
-            return ofTable(table);
+            write(result, written, ofTable(table), new TreeMap<>(), null);
+            return CommandRunner.DONE;
         }
+        AthleteFolder folder = folder();
+        LoggedSessions sessions = new LoggedSessions(folder, console.progress(), console::say);
+        Block block = LoggedBlock.of(folder, sessions, from, to, console::say);
+        Outlook outlook = LoggedOutlook.of(folder, sessions, block, console::say);
+        SortedMap<LocalDate, List<DiaryEntry>> diary = sessions.diary().days();
+        write(result, written, block, to == null ? diary : diary.headMap(to.plusDays(1)), outlook);
+        return CommandRunner.DONE;
+    }
+
+    private static void write(
+            ResultFile result,
+            OutputFormat written,
+            Block block,
+            SortedMap<LocalDate, List<DiaryEntry>> diary,
+            @Nullable Outlook outlook)
+            throws IOException {
+        result.write(text -> {
+            switch (written) {
+                case JSON -> text.append(BlockDocument.of(block, outlook));
+                case HTML -> BlockPage.write(block, diary, outlook, text);
+                default -> BlockText.write(block, outlook, text);
+            }
+        });
+    }
+
+    private AthleteFolder folder() throws IOException {
         if (log == null || athlete == null) {
             throw new UsageException("A block needs --log DIR with --athlete ID, or --table FILE.csv.");
         }
@@ -109,18 +126,7 @@ final class BlockCommand implements Task {
         }
         AthleteFolder folder = TrainingLog.open(log).athlete(athlete);
         folder.create();
-        LoggedSessions sessions = new LoggedSessions(folder, console.progress(), console::say);
-        return LoggedBlock.of(folder, sessions, from, to, console::say);
-    }
-
-    /** The diary up to the last day asked for; a table has none. */
-    private SortedMap<LocalDate, List<DiaryEntry>> diary() throws IOException {
-        if (log == null || athlete == null) {
-            return new TreeMap<>();
-        }
-        SortedMap<LocalDate, List<DiaryEntry>> all =
-                TrainingLog.open(log).athlete(athlete).diary(console::say);
-        return to == null ? all : all.headMap(to.plusDays(1));
+        return folder;
     }
 
     private Block ofTable(Path file) throws IOException {

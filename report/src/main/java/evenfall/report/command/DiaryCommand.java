@@ -1,12 +1,18 @@
 package evenfall.report.command;
 
+import evenfall.report.heed.BodyRegion;
+import evenfall.report.heed.Standing;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.Now;
 import evenfall.report.table.DiaryText;
+import evenfall.report.table.OutlookText;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -45,7 +51,8 @@ final class DiaryCommand implements Task {
     @Option(
             names = "--sign",
             paramLabel = "SIGN",
-            description = "Warning sign: swelling, giving-way, locking, numbness or head-impact; may be repeated.")
+            description = "Warning sign: swelling, giving-way, locking, numbness or head-impact; may be repeated."
+                    + " none says that those noted before are over.")
     private List<String> signs = List.of();
 
     @Option(names = "--effort", paramLabel = "0..10", description = "How hard it was, asked half an hour after.")
@@ -66,6 +73,12 @@ final class DiaryCommand implements Task {
     @Option(names = "--note", paramLabel = "TEXT", description = "Anything else.")
     private @Nullable String note;
 
+    @Option(
+            names = "--correct",
+            paramLabel = "N",
+            description = "The entry stands instead of the day's entry of that number; both are kept.")
+    private @Nullable Integer correct;
+
     DiaryCommand(Console console) {
         this.console = console;
     }
@@ -74,6 +87,9 @@ final class DiaryCommand implements Task {
     public int perform() throws IOException {
         DiaryEntry entry = entry();
         if (saysNothing(entry)) {
+            if (correct != null) {
+                throw new UsageException("A correction says what is right instead: give values, or a --note.");
+            }
             print(log.open());
             return CommandRunner.DONE;
         }
@@ -82,12 +98,34 @@ final class DiaryCommand implements Task {
             throw new UsageException("A diary entry needs its day: add --date YYYY-MM-DD.");
         }
         AthleteFolder athlete = log.open();
-        athlete.locked(console::say, () -> athlete.diary(day).add(entry));
+        athlete.locked(console::say, () -> add(athlete, day, entry));
+        sayUnknown(entry.soreness().keySet());
+        sayUnknown(entry.pain().keySet());
         if (entry.stopsDrops()) {
             console.say("Pain or a warning sign is noted for " + day
                     + ": no more drops that day, and a licensed practitioner should look at it.");
         }
+        Standing.of(athlete, sentence -> {}).sentences().forEach(console::say);
         return CommandRunner.DONE;
+    }
+
+    private Path add(AthleteFolder athlete, LocalDate day, DiaryEntry entry) throws IOException {
+        if (correct != null && !athlete.diary(day).numbered(sentence -> {}).containsKey(correct)) {
+            throw new UsageException("There is no entry " + correct + " on " + day
+                    + " to correct; 'evenfall diary --date " + day + "' shows the day's entries with their numbers.");
+        }
+        return athlete.diary(day).add(entry);
+    }
+
+    /** A place that is not known is kept as it is written, for no pain may be lost by its name. */
+    private void sayUnknown(Set<String> regions) {
+        for (String region : regions) {
+            if (BodyRegion.named(region).isEmpty()) {
+                console.say("'" + region + "' is none of the places that are known; it is kept as it is written, so write"
+                        + " it the same way next time. Known, with left or right before the first ones: "
+                        + String.join(", ", BodyRegion.PAIRED) + "; " + String.join(", ", BodyRegion.SINGLE) + ".");
+            }
+        }
     }
 
     private DiaryEntry entry() {
@@ -103,7 +141,8 @@ final class DiaryCommand implements Task {
                 minutes == null ? null : DiaryValues.minutes(minutes),
                 DiaryValues.results(results),
                 DiaryValues.text("--cue", cue),
-                DiaryValues.text("--note", note));
+                DiaryValues.text("--note", note),
+                correct);
     }
 
     private static boolean saysNothing(DiaryEntry entry) {
@@ -117,11 +156,16 @@ final class DiaryCommand implements Task {
     }
 
     private void print(AthleteFolder athlete) throws IOException {
-        var diary = new TreeMap<LocalDate, List<DiaryEntry>>(athlete.diary(console::say));
-        LocalDate day = date;
-        if (day != null) {
-            diary.keySet().retainAll(List.of(day));
+        SortedMap<LocalDate, SortedMap<Integer, DiaryEntry>> diary = new TreeMap<>();
+        for (LocalDate day : athlete.diaryDays()) {
+            if (date == null || day.equals(date)) {
+                diary.put(day, athlete.diary(day).numbered(console::say));
+            }
         }
-        ResultFile.at(console, null, List.of()).write(out -> DiaryText.write(diary, out));
+        List<String> first = Standing.of(athlete, sentence -> {}).sentences();
+        ResultFile.at(console, null, List.of()).write(out -> {
+            OutlookText.first(first, out);
+            DiaryText.write(diary, out);
+        });
     }
 }

@@ -43,13 +43,16 @@ final class DiaryValues {
         List<String> signs = new ArrayList<>();
         for (String word : words) {
             String sign = word.strip().toLowerCase(Locale.ROOT);
-            if (!DiaryEntry.SIGNS.contains(sign)) {
+            if (!DiaryEntry.SIGNS.contains(sign) && !sign.equals(DiaryEntry.NO_SIGN)) {
                 throw new UsageException("--sign '" + word
                         + "' is not known; choose swelling, giving-way, locking, numbness or head-impact.");
             }
             if (!signs.contains(sign)) {
                 signs.add(sign);
             }
+        }
+        if (signs.size() > 1 && signs.contains(DiaryEntry.NO_SIGN)) {
+            throw new UsageException("--sign none says that no sign is there any more; give it alone.");
         }
         return signs;
     }

@@ -8,6 +8,7 @@ import evenfall.ingest.serial.SerialPorts;
 import evenfall.report.coaching.TalkChoice;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.speech.Speech;
+import evenfall.report.turn.BeforeDrops;
 import evenfall.report.turn.Consent;
 import evenfall.report.turn.LaterWork;
 import evenfall.report.turn.Turn;
@@ -134,6 +135,7 @@ final class RecordCommand implements Task {
     private Turn turn(ConsoleOnlooker onlooker, AthleteFolder athlete, TalkChoice choice, Round round)
             throws IOException {
         Consent.remind(athlete, console::say);
+        BeforeDrops.tell(athlete, console::say);
         return new Turn(onlooker, athlete, choice, round.speech());
     }
 

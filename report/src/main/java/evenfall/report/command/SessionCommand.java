@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.report.captions.Captions;
+import evenfall.report.deciding.Outlook;
 import evenfall.report.film.Film;
 import evenfall.report.film.FilmClock;
 import evenfall.report.handout.SessionHandout;
@@ -9,15 +10,18 @@ import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.motionbids.MotionFolder;
 import evenfall.report.paper.Paper;
+import evenfall.report.result.LoggedOutlook;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.table.LogText;
+import evenfall.report.table.OutlookText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -29,6 +33,9 @@ import picocli.CommandLine.Option;
 final class SessionCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN = EnumSet.allOf(OutputFormat.class);
+
+    private static final Set<OutputFormat> WITHOUT_WORDS =
+            EnumSet.of(OutputFormat.CSV, OutputFormat.VTT, OutputFormat.MOTION_BIDS);
 
     private final Console console;
 
@@ -85,6 +92,7 @@ final class SessionCommand implements Task {
         // Only pages draw signals; the others do with stored results.
         boolean drawn = written == OutputFormat.HTML || written == OutputFormat.PDF;
         Session session = drawn ? sessions.withTraces(day) : sessions.summary(day);
+        sayFirst(written, session);
         FilmClock clock = written == OutputFormat.VTT ? clock(athlete, day, starts) : FilmClock.SAME;
         Background background = drawn ? SessionBackground.of(athlete, day, console::say) : Background.NONE;
         if (written == OutputFormat.PDF) {
@@ -97,9 +105,28 @@ final class SessionCommand implements Task {
                 Captions.write(session, clock, text);
             } else {
                 SessionPrinter.print(session, background, written, text);
+                if (written == OutputFormat.TABLE) {
+                    outlook(sessions, day, session, text);
+                }
             }
         });
         return CommandRunner.DONE;
+    }
+
+    /** What stands first is said where the format has no place for it. */
+    private void sayFirst(OutputFormat written, Session session) {
+        if (WITHOUT_WORDS.contains(written)) {
+            session.standing().sentences().forEach(console::say);
+        }
+    }
+
+    private void outlook(LoggedSessions sessions, SessionDate day, Session session, Appendable text)
+            throws IOException {
+        Optional<Outlook> outlook = LoggedOutlook.after(log.find(), sessions, day, session, console::say);
+        if (outlook.isPresent()) {
+            text.append('\n');
+            OutlookText.next(outlook.get().next(), text);
+        }
     }
 
     private int list(OutputFormat written) throws IOException {
@@ -122,7 +149,9 @@ final class SessionCommand implements Task {
             throw new UsageException("--format motion-bids writes a folder; give --out a new one.");
         }
         LoggedSessions sessions = sessions();
-        MotionFolder.write(sessions.summary(day), sessions.recording(day), out);
+        Session session = sessions.summary(day);
+        sayFirst(OutputFormat.MOTION_BIDS, session);
+        MotionFolder.write(session, sessions.recording(day), out);
         return CommandRunner.DONE;
     }
 

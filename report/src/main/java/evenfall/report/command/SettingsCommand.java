@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.report.deciding.RuleSettings;
 import evenfall.report.form.LimitSettings;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.TrainingLog;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Option;
 final class SettingsCommand implements Task {
 
     /** All that a coach may set, a file each. */
-    private static final List<SettingList> LISTS = List.of(LimitSettings.LIST);
+    private static final List<SettingList> LISTS = List.of(LimitSettings.LIST, RuleSettings.LIST);
 
     private final Console console;
 

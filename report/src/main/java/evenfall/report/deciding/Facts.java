@@ -12,6 +12,7 @@ final class Facts {
     private static final Words WORDS = Words.beside(Facts.class);
 
     private final Map<Choice, List<String>> speaksFor = new EnumMap<>(Choice.class);
+    private final Map<Choice, String> named = new EnumMap<>(Choice.class);
     private final Map<Choice, List<String>> speaksAgainst = new EnumMap<>(Choice.class);
 
     /** Says a fact of the bundle. */
@@ -24,13 +25,18 @@ final class Facts {
         return new Side(sentence);
     }
 
+    /** Says a way on in other words than the usual. */
+    void name(Choice choice, String key, Object... gaps) {
+        named.put(choice, WORDS.say(key, gaps));
+    }
+
     /** All ways on with their reasons. */
     List<Option> options() {
         List<Option> options = new ArrayList<>();
         for (Choice choice : Choice.values()) {
             options.add(new Option(
                     choice,
-                    WORDS.say("choice." + choice.code()),
+                    named.getOrDefault(choice, WORDS.say("choice." + choice.code())),
                     speaksFor.getOrDefault(choice, List.of()),
                     speaksAgainst.getOrDefault(choice, List.of())));
         }

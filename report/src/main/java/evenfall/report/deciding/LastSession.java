@@ -11,8 +11,10 @@ import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.weeks.HeightCount;
 import evenfall.report.weeks.Weeks;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -99,6 +101,17 @@ final class LastSession {
         return highest;
     }
 
+    /** The lowest height at which form was more often not held than held; null if there is none. */
+    @Nullable Double mostlyNotHeld() {
+        Double lowest = null;
+        for (HeightCount at : Weeks.heights(landings)) {
+            if (2 * at.held() < at.all()) {
+                lowest = at.heightM();
+            }
+        }
+        return lowest;
+    }
+
     /** The highest height. */
     Optional<HeightCount> highest() {
         return Weeks.heights(landings).stream().findFirst();
@@ -121,18 +134,22 @@ final class LastSession {
         return faults.entrySet().stream().max(Map.Entry.comparingByValue());
     }
 
-    /** The reason most often given under a question, in its words of the first such landing. */
+    /** The measure most often over its limit under a question, in the words of its first such landing; or null. */
     @Nullable String example(FormQuestion question) {
-        return session == null
-                ? null
-                : session.landings().stream()
-                        .filter(event -> !event.note().leftOut())
-                        .map(SessionLanding::verdict)
-                        .filter(Objects::nonNull)
-                        .flatMap(verdict -> verdict.reasons().stream())
-                        .filter(reason -> reason.over() && reason.question() == question)
-                        .map(Reason::text)
-                        .findFirst()
-                        .orElse(null);
+        Map<String, List<String>> texts = new LinkedHashMap<>();
+        if (session != null) {
+            session.landings().stream()
+                    .filter(event -> event.verdict() != null && !event.note().leftOut())
+                    .map(SessionLanding::verdict)
+                    .filter(Objects::nonNull)
+                    .flatMap(verdict -> verdict.reasons().stream())
+                    .filter(reason -> reason.over() && reason.question() == question)
+                    .forEach(reason -> texts.computeIfAbsent(reason.measure(), key -> new ArrayList<>())
+                            .add(reason.text()));
+        }
+        return texts.values().stream()
+                .max(Comparator.comparingInt(List::size))
+                .map(all -> all.get(0))
+                .orElse(null);
     }
 }

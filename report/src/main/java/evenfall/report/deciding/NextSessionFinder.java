@@ -143,11 +143,34 @@ public final class NextSessionFinder {
                     .speaksFor(SAME_PLAN)
                     .against(GO_LOWER);
         }
-        if (last.judged() > 0 && last.workingHeight(rules.heldShare()) == null && !last.highest().isEmpty()) {
+        lower |= tooHigh(last);
+        if (last.judged() > 0
+                && last.workingHeight(rules.heldShare()) == null
+                && !last.highest().isEmpty()) {
             facts.say("nowhere.held", share(rules.heldShare())).speaksFor(GO_LOWER).against(SAME_PLAN);
             lower = true;
         }
         return lower;
+    }
+
+    /** Whether form was more often not held than held at some height. */
+    private boolean tooHigh(LastSession last) {
+        Double height = last.mostlyNotHeld();
+        Double lost = last.lowestOfLost(rules.lostInARow());
+        if (height != null) {
+            Double working = last.workingHeight(rules.heldShare());
+            facts.say(
+                            working == null ? "too.high" : "too.high.working",
+                            metres(height),
+                            working == null ? "" : metres(working))
+                    .speaksFor(GO_LOWER)
+                    .against(STAY, SAME_PLAN);
+        }
+        Double below = height == null || (lost != null && lost < height) ? lost : height;
+        if (below != null) {
+            facts.name(GO_LOWER, "choice.go-lower.height", metres(below));
+        }
+        return height != null;
     }
 
     private boolean stay(LastSession last, DaysAfter after) {
@@ -171,12 +194,15 @@ public final class NextSessionFinder {
         }
         Optional<HeightCount> highest = last.highest();
         Double working = last.workingHeight(rules.heldShare());
-        if (highest.isPresent() && working != null && working < highest.get().heightM()) {
-            HeightCount at = highest.get();
-            facts.say("highest.not.held", at.held(), at.all(), metres(at.heightM()), metres(working))
-                    .speaksFor(STAY)
-                    .against(SAME_PLAN);
-            stay = true;
+        if (working != null) {
+            facts.name(STAY, "choice.stay.height", metres(working));
+            if (highest.isPresent() && working < highest.get().heightM() && last.mostlyNotHeld() == null) {
+                HeightCount at = highest.get();
+                facts.say("highest.not.held", at.held(), at.all(), metres(at.heightM()), metres(working))
+                        .speaksFor(STAY)
+                        .against(SAME_PLAN);
+                stay = true;
+            }
         }
         return stay;
     }

@@ -14,7 +14,8 @@ public final class RuleSettings {
     /** Stands for no cap: more landings than any session has. */
     public static final int NO_CAP = 1000;
 
-    static final String CAP = "landings-a-session";
+    /** The name of the cap. */
+    public static final String CAP = "landings-a-session";
     static final String LOST_IN_A_ROW = "lost-in-a-row";
     static final String HELD_SHARE = "held-share";
     static final String STEP_UP = "step-up";

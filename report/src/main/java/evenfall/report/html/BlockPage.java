@@ -1,11 +1,13 @@
 package evenfall.report.html;
 
 import evenfall.report.block.Block;
+import evenfall.report.deciding.Outlook;
 import evenfall.report.log.DiaryEntry;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.SortedMap;
+import org.jspecify.annotations.Nullable;
 
 /** The block page: weeks of training on one axis of days, in one HTML file that stands alone. */
 public final class BlockPage {
@@ -20,6 +22,17 @@ public final class BlockPage {
      */
     public static void write(Block block, SortedMap<LocalDate, List<DiaryEntry>> diary, Appendable out)
             throws IOException {
-        out.append(Pages.render("block.jte", new BlockViews(block, diary).view()));
+        write(block, diary, null, out);
+    }
+
+    /**
+     * The same with what stands first, and the next session.
+     *
+     * @param outlook what stands beside the measures, or null where nothing is known of it
+     */
+    public static void write(
+            Block block, SortedMap<LocalDate, List<DiaryEntry>> diary, @Nullable Outlook outlook, Appendable out)
+            throws IOException {
+        out.append(Pages.render("block.jte", new BlockViews(block, diary, outlook).view()));
     }
 }

@@ -5,6 +5,7 @@ import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
 import evenfall.report.chart.Mark;
+import evenfall.report.deciding.Outlook;
 import evenfall.report.form.Form;
 import evenfall.report.html.view.BlockView;
 import evenfall.report.html.view.DayView;
@@ -34,11 +35,13 @@ final class BlockViews {
 
     private final Block block;
     private final SortedMap<LocalDate, List<DiaryEntry>> diary;
+    private final @Nullable Outlook outlook;
     private final @Nullable LocalDate from;
     private final @Nullable LocalDate to;
 
-    BlockViews(Block block, SortedMap<LocalDate, List<DiaryEntry>> diary) {
+    BlockViews(Block block, SortedMap<LocalDate, List<DiaryEntry>> diary, @Nullable Outlook outlook) {
         this.block = block;
+        this.outlook = outlook;
         List<LocalDate> days = new ArrayList<>(diary.keySet());
         block.sessions().forEach(session -> days.add(session.date().day()));
         from = block.sessions().isEmpty()
@@ -69,11 +72,15 @@ final class BlockViews {
                 heights(),
                 sessions(),
                 days(),
+                outlook == null ? List.of() : NextSessionLines.of(outlook),
                 method());
     }
 
     private List<String> urgent() {
         List<String> lines = new ArrayList<>();
+        if (outlook != null) {
+            lines.addAll(outlook.standing().sentences());
+        }
         for (String line : DiaryWords.lastDayCautions(diary)) {
             lines.add(line);
         }

@@ -12,6 +12,7 @@ import evenfall.report.block.Sides;
 import evenfall.report.block.StrapPlace;
 import evenfall.report.block.Tiring;
 import evenfall.report.block.Trend;
+import evenfall.report.deciding.Outlook;
 import evenfall.report.form.FormStandard;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.statistics.Interval;
@@ -24,12 +25,24 @@ public final class BlockDocument {
 
     private BlockDocument() {}
 
-    /** The whole document, indented. */
+    /** The document of a block that is in no log, indented. */
     public static String of(Block block) {
+        return of(block, null);
+    }
+
+    /**
+     * The whole document, indented.
+     *
+     * @param outlook what stands beside the measures of a block of the log, or null for a table
+     */
+    public static String of(Block block, @Nullable Outlook outlook) {
         ObjectNode root = JsonText.MAPPER.createObjectNode();
         root.put("program", ProgramVersion.PROGRAM);
         root.put("version", ProgramVersion.version());
         JsonText.put(root, "athlete", block.athlete());
+        if (outlook != null) {
+            StandingNode.write(root.putObject("heed"), outlook.standing());
+        }
         ArrayNode sessions = root.putArray("sessions");
         for (BlockSession session : block.sessions()) {
             ObjectNode node = sessions.addObject();
@@ -62,6 +75,12 @@ public final class BlockDocument {
         FormStandard standard = block.standard();
         if (standard != null) {
             LimitNode.write(root.putArray("limits"), standard);
+        }
+        if (outlook == null) {
+            root.putNull("nextSession");
+        } else {
+            OutlookNode.weeks(root, outlook.weeks());
+            OutlookNode.nextSession(root.putObject("nextSession"), outlook.next());
         }
         return JsonText.pretty(root);
     }

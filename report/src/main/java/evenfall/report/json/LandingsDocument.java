@@ -31,6 +31,7 @@ public final class LandingsDocument {
         if (logged) {
             JsonText.put(root, "athlete", session.athlete());
             JsonText.put(root, "date", session.date());
+            StandingNode.write(root.putObject("heed"), session.standing());
         }
         recording(root.putObject("recording"), session.analysis());
         ArrayNode landings = root.putArray("landings");
@@ -119,6 +120,7 @@ public final class LandingsDocument {
         entry.results().forEach(results::put);
         JsonText.put(node, "cue", entry.cue());
         JsonText.put(node, "note", entry.note());
+        JsonText.put(node, "corrects", entry.corrects());
     }
 
     private static void numbers(ObjectNode node, Map<String, Integer> regions) {

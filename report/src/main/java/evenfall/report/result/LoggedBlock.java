@@ -68,7 +68,7 @@ public final class LoggedBlock {
             // The diary knows days, not sessions: what a day cost stands with its first session.
             if (!date.day().equals(day)) {
                 day = date.day();
-                Double effort = effortMinutes(athlete.diary(day).all(tell));
+                Double effort = effortMinutes(sessions.diary().days().getOrDefault(day, List.of()));
                 if (effort != null) {
                     efforts.put(date, effort);
                 }

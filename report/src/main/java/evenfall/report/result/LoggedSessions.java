@@ -12,7 +12,6 @@ import evenfall.report.json.AnalysisReader;
 import evenfall.report.json.LandingsDocument;
 import evenfall.report.log.ApprovalEntry;
 import evenfall.report.log.AthleteFolder;
-import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import evenfall.report.log.Manifest;
 import evenfall.report.log.RawFile;
@@ -50,6 +49,7 @@ public final class LoggedSessions {
     private final Consumer<String> tell;
     private final Map<SessionDate, RecordingAnalysis> known = new HashMap<>();
     private @Nullable FormStandard standard;
+    private final LoggedDiary diary;
 
     /**
      * The sessions of an athlete.
@@ -61,6 +61,12 @@ public final class LoggedSessions {
         this.athlete = athlete;
         this.progress = progress;
         this.tell = tell;
+        this.diary = new LoggedDiary(athlete, tell);
+    }
+
+    /** The athlete's diary, as the sessions show it. */
+    public LoggedDiary diary() {
+        return diary;
     }
 
     /**
@@ -260,9 +266,17 @@ public final class LoggedSessions {
     private Session session(SessionDate date, List<String> names, RecordingAnalysis analysis, boolean again)
             throws IOException {
         Map<Integer, LandingNote> notes = SessionNotes.of(athlete, date, analysis, tell);
-        List<DiaryEntry> diary = athlete.diary(date.day()).all(tell);
         return Session.of(
-                athlete.id(), date.toString(), names, analysis, FILTER, standard(again), notes, approved(date), diary);
+                        athlete.id(),
+                        date.toString(),
+                        names,
+                        analysis,
+                        FILTER,
+                        standard(again),
+                        notes,
+                        approved(date),
+                        diary.days().getOrDefault(date.day(), List.of()))
+                .under(diary.standing());
     }
 
     /**

@@ -7,6 +7,7 @@ import evenfall.fusion.landing.Measures;
 import evenfall.fusion.orientation.FilterKind;
 import evenfall.report.form.FormJudge;
 import evenfall.report.form.FormStandard;
+import evenfall.report.heed.Standing;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import java.util.ArrayList;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param landings all events in order of time
  * @param diary the diary entries of that day
  * @param standard what form was judged by
+ * @param standing what stands first wherever the session is shown
  */
 public record Session(
         @Nullable String athlete,
@@ -35,7 +37,8 @@ public record Session(
         FilterKind filter,
         List<SessionLanding> landings,
         List<DiaryEntry> diary,
-        FormStandard standard) {
+        FormStandard standard,
+        Standing standing) {
 
     /** A session judged by what a coach starts from. */
     public Session(
@@ -46,13 +49,18 @@ public record Session(
             FilterKind filter,
             List<SessionLanding> landings,
             List<DiaryEntry> diary) {
-        this(athlete, date, sources, analysis, filter, landings, diary, FormStandard.STARTING);
+        this(athlete, date, sources, analysis, filter, landings, diary, FormStandard.STARTING, Standing.NONE);
     }
 
     public Session {
         sources = List.copyOf(sources);
         landings = List.copyOf(landings);
         diary = List.copyOf(diary);
+    }
+
+    /** The same session with what stands first. */
+    public Session under(Standing first) {
+        return new Session(athlete, date, sources, analysis, filter, landings, diary, standard, first);
     }
 
     /** How many landings there are; steps and falls are none. */
@@ -64,7 +72,7 @@ public record Session(
 
     /** The same session under another name of the athlete. */
     public Session named(String name) {
-        return new Session(name, date, sources, analysis, filter, landings, diary);
+        return new Session(name, date, sources, analysis, filter, landings, diary, standard, standing);
     }
 
     /**
@@ -96,6 +104,6 @@ public record Session(
                     note,
                     approved.contains(landing.index())));
         }
-        return new Session(athlete, date, sources, analysis, filter, landings, diary, standard);
+        return new Session(athlete, date, sources, analysis, filter, landings, diary, standard, Standing.NONE);
     }
 }

@@ -13,6 +13,7 @@ import evenfall.report.block.Sides;
 import evenfall.report.block.StrapPlace;
 import evenfall.report.block.Trend;
 import evenfall.report.csv.PlainNumber;
+import evenfall.report.deciding.Outlook;
 import evenfall.report.form.StandardWords;
 import evenfall.report.statistics.Interval;
 import evenfall.report.words.Figures;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A block as text for a person at a terminal. */
 public final class BlockText {
@@ -30,8 +32,20 @@ public final class BlockText {
 
     private BlockText() {}
 
-    /** Writes the block. */
+    /** Writes a block that is in no log. */
     public static void write(Block block, Appendable out) throws IOException {
+        write(block, null, out);
+    }
+
+    /**
+     * Writes the block.
+     *
+     * @param outlook what stands beside the measures of a block of the log, or null for a table
+     */
+    public static void write(Block block, @Nullable Outlook outlook, Appendable out) throws IOException {
+        if (outlook != null) {
+            OutlookText.first(outlook.standing(), out);
+        }
         int landings =
                 block.sessions().stream().mapToInt(BlockSession::landings).sum();
         out.append(block.athlete() == null ? "" : block.athlete() + ": ")
@@ -51,6 +65,10 @@ public final class BlockText {
             for (String limit : StandardWords.of(block.standard())) {
                 out.append(limit).append('\n');
             }
+        }
+        if (outlook != null) {
+            out.append('\n');
+            OutlookText.block(outlook, out);
         }
         out.append(SessionText.CAUTION).append('\n');
     }

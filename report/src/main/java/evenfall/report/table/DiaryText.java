@@ -16,14 +16,24 @@ public final class DiaryText {
     private DiaryText() {}
 
     /** Writes the diary; says so when it is empty. */
-    public static void write(SortedMap<LocalDate, List<DiaryEntry>> diary, Appendable out) throws IOException {
+    public static void write(SortedMap<LocalDate, SortedMap<Integer, DiaryEntry>> diary, Appendable out)
+            throws IOException {
         if (diary.isEmpty()) {
             out.append("The diary is empty.\n");
         }
-        for (Map.Entry<LocalDate, List<DiaryEntry>> day : diary.entrySet()) {
+        for (Map.Entry<LocalDate, SortedMap<Integer, DiaryEntry>> day : diary.entrySet()) {
             out.append(day.getKey().toString()).append('\n');
-            for (DiaryEntry entry : day.getValue()) {
-                out.append("  ").append(String.join("; ", parts(entry))).append('\n');
+            List<DiaryEntry> holding = DiaryEntry.inForce(day.getValue());
+            for (Map.Entry<Integer, DiaryEntry> numbered : day.getValue().entrySet()) {
+                DiaryEntry entry = numbered.getValue();
+                out.append("  ").append(numbered.getKey().toString()).append("  ");
+                if (holding.stream().noneMatch(other -> other == entry)) {
+                    out.append("(corrected by a later entry) ");
+                }
+                if (entry.corrects() != null) {
+                    out.append("(instead of ").append(entry.corrects().toString()).append(") ");
+                }
+                out.append(String.join("; ", parts(entry))).append('\n');
             }
         }
     }

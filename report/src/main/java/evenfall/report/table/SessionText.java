@@ -32,6 +32,7 @@ public final class SessionText {
 
     /** Writes the session. */
     public static void write(Session session, Appendable out) throws IOException {
+        OutlookText.first(session.standing(), out);
         out.append(opening(session)).append("\n\n");
         if (!session.landings().isEmpty()) {
             TextGrid grid = new TextGrid();

@@ -8,6 +8,7 @@ import evenfall.ingest.serial.LentPort;
 import evenfall.ingest.serial.Link;
 import evenfall.report.coaching.Talk;
 import evenfall.report.coaching.TalkChoice;
+import evenfall.report.deciding.Rules;
 import evenfall.report.live.DiskReport;
 import evenfall.report.live.LiveLandings;
 import evenfall.report.live.RecordingNews;
@@ -93,7 +94,14 @@ public final class Turn {
         try (WireRecorder recorder = new WireRecorder(
                 session.rawFolder(), links.stream().map(LentPort::new).toList(), clock)) {
             leader.begins(recorder::end);
-            new TurnLoop(onlooker, recorder, new RecordingNews(recorder, links, disk), live, voice).run(leader);
+            new TurnLoop(
+                            onlooker,
+                            recorder,
+                            new RecordingNews(recorder, links, disk),
+                            live,
+                            voice,
+                            new LandingCap(Rules.of(athlete, tell).cap()))
+                    .run(leader);
             recorded = recorder.whole();
             written = recorder.failure().isEmpty();
         }

@@ -24,9 +24,17 @@ final class TurnLoop {
     private final RecordingNews news;
     private final LiveLandings live;
     private final TurnVoice voice;
+    private final LandingCap cap;
     private final Set<String> told = new HashSet<>();
 
-    TurnLoop(Onlooker onlooker, WireRecorder recorder, RecordingNews news, LiveLandings live, TurnVoice voice) {
+    TurnLoop(
+            Onlooker onlooker,
+            WireRecorder recorder,
+            RecordingNews news,
+            LiveLandings live,
+            TurnVoice voice,
+            LandingCap cap) {
+        this.cap = cap;
         this.onlooker = onlooker;
         this.recorder = recorder;
         this.news = news;
@@ -71,6 +79,7 @@ final class TurnLoop {
             return;
         }
         onlooker.came(found);
+        cap.count(found).ifPresent(sentence -> onlooker.told(Topic.LANDING, sentence));
         double newestS = soFar.get().pelvis().stream().durationS();
         if (end) {
             voice.end(found, newestS);

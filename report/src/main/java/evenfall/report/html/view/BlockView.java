@@ -17,6 +17,7 @@ import java.util.List;
  * @param heights landings by drop height and foot
  * @param sessions each session
  * @param diary the diary, day by day
+ * @param next the next session: a head and its lines each; empty for a block that is in no log
  * @param method how to read it, a sentence each
  */
 public record BlockView(
@@ -31,4 +32,5 @@ public record BlockView(
         List<RowView> heights,
         List<RowView> sessions,
         List<DayView> diary,
+        List<DayView> next,
         List<String> method) {}
