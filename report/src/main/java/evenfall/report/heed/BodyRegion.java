@@ -27,7 +27,7 @@ public final class BodyRegion {
             "buttock",
             "thigh",
             "thigh front",
-            "thigh back",
+            "hamstring",
             "knee",
             "shin",
             "calf",
@@ -37,9 +37,12 @@ public final class BodyRegion {
             "foot",
             "toes");
 
+    /** All of them at once: noted as 0, nothing is there anywhere. */
+    public static final String WHOLE = "whole body";
+
     /** Places there is one of. */
     public static final List<String> SINGLE =
-            List.of("head", "neck", "chest", "belly", "back", "upper back", "lower back");
+            List.of("head", "neck", "chest", "belly", "back", "upper back", "lower back", WHOLE);
 
     private static final Map<String, String> ALSO = also();
     private static final Set<String> LEFT = Set.of("left", "l");
@@ -101,8 +104,9 @@ public final class BodyRegion {
         also.put("quads", "thigh front");
         also.put("quadriceps", "thigh front");
         also.put("front thigh", "thigh front");
-        also.put("hamstring", "thigh back");
-        also.put("back thigh", "thigh back");
+        also.put("thigh back", "hamstring");
+        also.put("back thigh", "hamstring");
+        also.put("whole", WHOLE);
         also.put("glute", "buttock");
         also.put("achilles", "achilles tendon");
         also.put("achilles heel", "achilles tendon");

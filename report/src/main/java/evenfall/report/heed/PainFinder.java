@@ -76,6 +76,10 @@ final class PainFinder {
             sidesOver.remove(region);
             return;
         }
+        if (region.equals(BodyRegion.WHOLE)) {
+            pain.clear();
+            return;
+        }
         pain.remove(region);
         if (BodyRegion.lacksSide(region)) {
             pain.remove("left " + region);

@@ -106,7 +106,8 @@ final class SessionViews {
     }
 
     private static List<String> urgent(Session session) {
-        List<String> cautions = new ArrayList<>(DiaryWords.cautions(session.diary()));
+        List<String> cautions = new ArrayList<>(session.standing().sentences());
+        cautions.addAll(DiaryWords.cautions(session.diary()));
         for (SessionLanding event : session.landings()) {
             if (event.landing().kind() == EventKind.FALL) {
                 cautions.add(WORDS.say(

@@ -3,6 +3,7 @@ package evenfall.report.heed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.round.BodyPart;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +32,7 @@ class StandingTest {
         "calves, calf",
         "both thighs, thigh",
         "quads, thigh front",
-        "left hamstring, left thigh back",
+        "left thigh-back, left hamstring",
         "low back, lower back",
         "Left  feet, left foot",
         "inner knee, inner knee",
@@ -66,6 +67,29 @@ class StandingTest {
         pain(3, "left knee", 2);
         pain(4, "knee", 0);
         assertThat(standing().stops()).isFalse();
+    }
+
+    @Test
+    void nothingAnywhere_isTheEndOfAllPain() {
+        pain(0, "left knee", 2);
+        pain(0, "inner knee", 2);
+        pain(1, "whole body", 0);
+        assertThat(standing().stops()).isFalse();
+
+        pain(2, "whole body", 1);
+        pain(3, "left knee", 0);
+        assertThat(standing().stops()).isTrue();
+    }
+
+    /** What the window offers are places the diary compares by the same name. */
+    @Test
+    void thePlacesOfTheWindow_areKnown() {
+        for (String paired : BodyPart.PAIRED) {
+            assertThat(BodyRegion.key(BodyPart.left(paired).code())).isEqualTo("left " + paired);
+            assertThat(BodyRegion.named(BodyPart.right(paired).code())).isPresent();
+        }
+        assertThat(BodyPart.SINGLE).allMatch(part -> BodyRegion.SINGLE.contains(part.code()));
+        assertThat(BodyPart.WHOLE).isEqualTo(BodyRegion.WHOLE);
     }
 
     @Test
