@@ -121,7 +121,8 @@ final class DiaryCommand implements Task {
     private void sayUnknown(Set<String> regions) {
         for (String region : regions) {
             if (BodyRegion.named(region).isEmpty()) {
-                console.say("'" + region + "' is none of the places that are known; it is kept as it is written, so write"
+                console.say("'" + region
+                        + "' is none of the places that are known; it is kept as it is written, so write"
                         + " it the same way next time. Known, with left or right before the first ones: "
                         + String.join(", ", BodyRegion.PAIRED) + "; " + String.join(", ", BodyRegion.SINGLE) + ".");
             }

@@ -34,7 +34,8 @@ final class HigherBox {
      *
      * @param whyNot gets a sentence for each reason why none is named
      */
-    @Nullable Double find(Choice argued, List<String> whyNot) {
+    @Nullable
+    Double find(Choice argued, List<String> whyNot) {
         require(!standing.stops(), "no.box.pain", whyNot);
         require(standing.clinicianLimit() == null, "no.box.limit", whyNot);
         require(!standing.unreadable() && !rules.unreadable(), "no.box.unreadable", whyNot);
@@ -51,8 +52,7 @@ final class HigherBox {
         }
         double box = Math.floor(Math.min(working + rules.stepUpM(), low) * 100 + 1e-6) / 100;
         if (box < working + LEAST_STEP_M - 1e-9) {
-            whyNot.add(WORDS.say(
-                    "no.box.interval", NextSessionFinder.metres(low), NextSessionFinder.metres(working)));
+            whyNot.add(WORDS.say("no.box.interval", NextSessionFinder.metres(low), NextSessionFinder.metres(working)));
         }
         return whyNot.isEmpty() ? box : null;
     }

@@ -69,8 +69,7 @@ public final class NextSessionFinder {
         stop();
         if (block.sessions().isEmpty()) {
             facts.say("none").speaksFor(STAY).against(SAME_PLAN);
-            return next(
-                    null, standing.stops() ? STOP : STAY, null, List.of(WORDS.say("no.box.none")));
+            return next(null, standing.stops() ? STOP : STAY, null, List.of(WORDS.say("no.box.none")));
         }
         SessionDate date = block.sessions().get(block.sessions().size() - 1).date();
         LastSession last = LastSession.of(block, date, session);
@@ -78,7 +77,7 @@ public final class NextSessionFinder {
         boolean lower = lower(last, after);
         boolean stay = stay(last, after);
         boolean change = change(last, weeks);
-        same(last, after);
+        same(last);
         Choice argued = standing.stops() ? STOP : lower ? GO_LOWER : stay ? STAY : change ? CHANGE_ONE : SAME_PLAN;
         List<String> whyNot = new ArrayList<>();
         Double box = new HigherBox(block.formHeight(), last, after, standing, rules).find(argued, whyNot);
@@ -88,8 +87,7 @@ public final class NextSessionFinder {
         return next(date, argued, box, whyNot);
     }
 
-    private NextSession next(
-            @Nullable SessionDate after, Choice argued, @Nullable Double box, List<String> whyNot) {
+    private NextSession next(@Nullable SessionDate after, Choice argued, @Nullable Double box, List<String> whyNot) {
         return new NextSession(
                 after,
                 standing,
@@ -147,7 +145,9 @@ public final class NextSessionFinder {
         if (last.judged() > 0
                 && last.workingHeight(rules.heldShare()) == null
                 && !last.highest().isEmpty()) {
-            facts.say("nowhere.held", share(rules.heldShare())).speaksFor(GO_LOWER).against(SAME_PLAN);
+            facts.say("nowhere.held", share(rules.heldShare()))
+                    .speaksFor(GO_LOWER)
+                    .against(SAME_PLAN);
             lower = true;
         }
         return lower;
@@ -213,12 +213,7 @@ public final class NextSessionFinder {
         if (fault.isPresent() && fault.get().getValue() >= rules.sameFault() * Math.max(1, last.judged())) {
             FormQuestion question = fault.get().getKey();
             String example = last.example(question);
-            facts.say(
-                            "fault",
-                            fault.get().getValue(),
-                            last.judged(),
-                            question.words(),
-                            example == null ? "" : example)
+            facts.say("fault", fault.get().getValue(), last.judged(), question.words(), example == null ? "" : example)
                     .speaksFor(CHANGE_ONE)
                     .against(SAME_PLAN);
             change = true;
@@ -244,7 +239,7 @@ public final class NextSessionFinder {
         return change;
     }
 
-    private void same(LastSession last, DaysAfter after) {
+    private void same(LastSession last) {
         if (last.judged() > 0) {
             boolean held = last.held() >= rules.heldShare() * last.judged();
             Facts.Side said = facts.say("held", last.held(), last.judged(), share(rules.heldShare()));

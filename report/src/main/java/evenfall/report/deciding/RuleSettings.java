@@ -16,6 +16,7 @@ public final class RuleSettings {
 
     /** The name of the cap. */
     public static final String CAP = "landings-a-session";
+
     static final String LOST_IN_A_ROW = "lost-in-a-row";
     static final String HELD_SHARE = "held-share";
     static final String STEP_UP = "step-up";

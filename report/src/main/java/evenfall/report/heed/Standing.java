@@ -23,8 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param signs warning signs that are open
  * @param unreadable whether part of the diary, or who the athlete is, cannot be read, so that something may be missing here
  */
-public record Standing(
-        @Nullable String clinicianLimit, List<OpenPain> pain, List<OpenSign> signs, boolean unreadable) {
+public record Standing(@Nullable String clinicianLimit, List<OpenPain> pain, List<OpenSign> signs, boolean unreadable) {
 
     /** Nothing is known of anybody. */
     public static final Standing NONE = new Standing(null, List.of(), List.of(), false);
@@ -55,8 +54,7 @@ public record Standing(
             passedOver.add(sentence);
             damaged.accept(sentence);
         };
-        String limit =
-                athlete.lastWho(noting).map(AthleteEntry::clinicianLimit).orElse(null);
+        String limit = athlete.lastWho(noting).map(AthleteEntry::clinicianLimit).orElse(null);
         return of(limit, new TreeMap<>(athlete.diary(noting)), !passedOver.isEmpty());
     }
 

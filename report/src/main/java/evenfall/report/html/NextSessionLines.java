@@ -22,7 +22,8 @@ final class NextSessionLines {
         for (String question : outlook.weeks().questions()) {
             views.add(new DayView(WORDS.say("next.question"), List.of(question)));
         }
-        views.add(new DayView(WORDS.say("next.argued"), List.of(next.arguedOption().words() + ".")));
+        views.add(new DayView(
+                WORDS.say("next.argued"), List.of(next.arguedOption().words() + ".")));
         for (Option option : next.options()) {
             List<String> lines = new ArrayList<>();
             option.reasonsFor().forEach(reason -> lines.add(WORDS.say("next.for", reason)));

@@ -70,14 +70,20 @@ public record DiaryEntry(
         this(writtenAt, soreness, pain, signs, effort, minutes, results, cue, note, null);
     }
 
-    /** What holds of a day's entries: those that no later one corrects, in order. */
-    public static List<DiaryEntry> inForce(SortedMap<Integer, DiaryEntry> numbered) {
+    /** The numbers of a day's entries that a later one stands instead of. */
+    public static Set<Integer> corrected(SortedMap<Integer, DiaryEntry> numbered) {
         Set<Integer> corrected = new HashSet<>();
         numbered.forEach((number, entry) -> {
             if (entry.corrects() != null && entry.corrects() < number) {
                 corrected.add(entry.corrects());
             }
         });
+        return corrected;
+    }
+
+    /** What holds of a day's entries: those that no later one corrects, in order. */
+    public static List<DiaryEntry> inForce(SortedMap<Integer, DiaryEntry> numbered) {
+        Set<Integer> corrected = corrected(numbered);
         List<DiaryEntry> holding = new ArrayList<>();
         numbered.forEach((number, entry) -> {
             if (!corrected.contains(number)) {
@@ -97,7 +103,8 @@ public record DiaryEntry(
 
     /** Whether it ends the drops of its day: any pain, or a warning sign. */
     public boolean stopsDrops() {
-        return signs.stream().anyMatch(sign -> !sign.equals(NO_SIGN)) || pain.values().stream().anyMatch(number -> number > 0);
+        return signs.stream().anyMatch(sign -> !sign.equals(NO_SIGN))
+                || pain.values().stream().anyMatch(number -> number > 0);
     }
 
     private static <V> Map<String, V> inOrder(Map<String, V> map) {

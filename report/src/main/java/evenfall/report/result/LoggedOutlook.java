@@ -45,11 +45,7 @@ public final class LoggedOutlook {
      * @return empty if it is not the last one: then what came next is in the log
      */
     public static Optional<Outlook> after(
-            AthleteFolder athlete,
-            LoggedSessions sessions,
-            SessionDate date,
-            Session session,
-            Consumer<String> tell)
+            AthleteFolder athlete, LoggedSessions sessions, SessionDate date, Session session, Consumer<String> tell)
             throws IOException {
         List<SessionDate> dates = athlete.sessions();
         if (!dates.isEmpty() && date.compareTo(dates.get(dates.size() - 1)) < 0) {
@@ -75,11 +71,7 @@ public final class LoggedOutlook {
     }
 
     private static Outlook of(
-            AthleteFolder athlete,
-            LoggedSessions sessions,
-            Block block,
-            @Nullable Session last,
-            Consumer<String> tell)
+            AthleteFolder athlete, LoggedSessions sessions, Block block, @Nullable Session last, Consumer<String> tell)
             throws IOException {
         LoggedDiary diary = sessions.diary();
         Rules rules = Rules.of(athlete, tell);

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
 
@@ -23,15 +24,17 @@ public final class DiaryText {
         }
         for (Map.Entry<LocalDate, SortedMap<Integer, DiaryEntry>> day : diary.entrySet()) {
             out.append(day.getKey().toString()).append('\n');
-            List<DiaryEntry> holding = DiaryEntry.inForce(day.getValue());
+            Set<Integer> corrected = DiaryEntry.corrected(day.getValue());
             for (Map.Entry<Integer, DiaryEntry> numbered : day.getValue().entrySet()) {
                 DiaryEntry entry = numbered.getValue();
                 out.append("  ").append(numbered.getKey().toString()).append("  ");
-                if (holding.stream().noneMatch(other -> other == entry)) {
+                if (corrected.contains(numbered.getKey())) {
                     out.append("(corrected by a later entry) ");
                 }
                 if (entry.corrects() != null) {
-                    out.append("(instead of ").append(entry.corrects().toString()).append(") ");
+                    out.append("(instead of ")
+                            .append(entry.corrects().toString())
+                            .append(") ");
                 }
                 out.append(String.join("; ", parts(entry))).append('\n');
             }

@@ -138,8 +138,8 @@ public final class OutlookText {
 
     private static String rule(SettingValue rule) {
         boolean noCap = rule.setting().name().equals(RuleSettings.CAP) && rule.value() >= RuleSettings.NO_CAP;
-        String text =
-                rule.setting().name() + " " + (noCap ? WORDS.say("next.no.cap") : rule.setting().say(rule.value()));
+        String text = rule.setting().name() + " "
+                + (noCap ? WORDS.say("next.no.cap") : rule.setting().say(rule.value()));
         return rule.isSet() ? WORDS.say("next.rule.set", text) : text;
     }
 

@@ -72,8 +72,9 @@ final class SorenessQuestions {
             String what,
             ToDoubleFunction<Asked> size,
             int decimals) {
-        List<Asked> known =
-                asked.stream().filter(each -> !Double.isNaN(size.applyAsDouble(each))).toList();
+        List<Asked> known = asked.stream()
+                .filter(each -> !Double.isNaN(size.applyAsDouble(each)))
+                .toList();
         if (known.size() < 2 * FEWEST) {
             return;
         }

@@ -1,5 +1,6 @@
 package evenfall.report.weeks;
 
+import evenfall.fusion.landing.Side;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
@@ -101,7 +102,7 @@ public record Weeks(
             Double height = height(landing);
             if (height != null) {
                 int[] count = counts.computeIfAbsent(height, key -> new int[5]);
-                count[landing.side() == null ? 3 : column(landing)]++;
+                count[column(landing.side())]++;
                 count[4] += landing.form() == Form.HELD ? 1 : 0;
             }
         }
@@ -120,8 +121,11 @@ public record Weeks(
         return measured == null ? null : Double.valueOf(Math.round(measured * 10) / 10.0);
     }
 
-    private static int column(BlockLanding landing) {
-        return switch (landing.side()) {
+    private static int column(@Nullable Side side) {
+        if (side == null) {
+            return 3;
+        }
+        return switch (side) {
             case LEFT -> 0;
             case RIGHT -> 1;
             case BOTH -> 2;

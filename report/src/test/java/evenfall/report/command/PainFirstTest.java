@@ -45,11 +45,18 @@ class PainFirstTest {
         assertThat(json("block").path("nextSession").path("argued").asString()).isEqualTo("stop");
         assertThat(json("block").path("nextSession").path("higherBoxM").isNull())
                 .isTrue();
-        assertThat(json("session", "--date", "2026-03-02").path("heed").path("openPain").path(0).path("region").asString())
+        assertThat(json("session", "--date", "2026-03-02")
+                        .path("heed")
+                        .path("openPain")
+                        .path(0)
+                        .path("region")
+                        .asString())
                 .isEqualTo("left knee");
-        assertThat(run("session", "--date", "2026-03-02", "--format", "csv").err()).contains("Pain is open");
+        assertThat(run("session", "--date", "2026-03-02", "--format", "csv").err())
+                .contains("Pain is open");
         assertThat(run("athlete").err()).contains("Pain is open");
-        assertThat(run("session", "--date", "2026-03-02", "--format", "html").out()).contains("Pain is open");
+        assertThat(run("session", "--date", "2026-03-02", "--format", "html").out())
+                .contains("Pain is open");
         assertThat(run("block", "--format", "html").out()).contains("Pain is open");
 
         assertThat(run("diary", "--date", "2026-03-08", "--pain", "Left Knee=0").err())
@@ -82,7 +89,18 @@ class PainFirstTest {
         assertThat(run("diary").out())
                 .contains("1  (corrected by a later entry) pain left knee 4 of 10")
                 .contains("2  (instead of 1) pain left knee 0 of 10");
-        assertThat(Ran.command("diary", "--log", log, "--athlete", "a", "--date", "2026-03-03", "--note", "x", "--correct", "7")
+        assertThat(Ran.command(
+                                "diary",
+                                "--log",
+                                log,
+                                "--athlete",
+                                "a",
+                                "--date",
+                                "2026-03-03",
+                                "--note",
+                                "x",
+                                "--correct",
+                                "7")
                         .status())
                 .isEqualTo(2);
     }

@@ -31,6 +31,7 @@ class NextSessionTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 3, 2);
     private static final long SEED = 31;
     private static final int LAST_DAY = 28;
+    private static final List<Form> FORMS = List.of(Form.HELD, Form.STRAINED, Form.LOST);
 
     private final List<BlockLanding> landings = new ArrayList<>();
     private final SortedMap<LocalDate, List<DiaryEntry>> diary = new TreeMap<>();
@@ -38,11 +39,14 @@ class NextSessionTest {
     @Test
     void allWell_pointsToTheSamePlan_andNamesOneSmallStepWithinTheInterval() {
         fillWell();
-        NextSession next = next(null);
+        NextSession next = next(Rules.STARTING);
 
         assertThat(next.argued()).isEqualTo(Choice.SAME_PLAN);
         assertThat(next.noHigherBox()).isEmpty();
-        assertThat(next.higherBoxM()).isNotNull().isLessThanOrEqualTo(0.5 + 0.1 + 1e-9).isGreaterThan(0.5);
+        assertThat(next.higherBoxM())
+                .isNotNull()
+                .isLessThanOrEqualTo(0.5 + 0.1 + 1e-9)
+                .isGreaterThan(0.5);
         assertThat(next.options()).extracting(Option::choice).containsExactly(Choice.values());
     }
 
@@ -50,7 +54,7 @@ class NextSessionTest {
     void openPain_stopsBeforeEverythingElse() {
         fillWell();
         add(LAST_DAY + 1, entry(Map.of(), Map.of("left knee", 1), List.of()));
-        NextSession next = next(null);
+        NextSession next = next(Rules.STARTING);
 
         assertThat(next.argued()).isEqualTo(Choice.STOP);
         assertThat(next.arguedOption().reasonsFor().get(0)).contains("left knee");
@@ -61,7 +65,7 @@ class NextSessionTest {
     void twoLostInARow_sayGoLower() {
         fillWell();
         lastSession(0.5, Form.LOST, Form.LOST);
-        NextSession next = next(null);
+        NextSession next = next(Rules.STARTING);
 
         assertThat(next.argued()).isEqualTo(Choice.GO_LOWER);
         assertThat(next.arguedOption().reasonsFor().get(0)).contains("2 landings in a row");
@@ -73,14 +77,14 @@ class NextSessionTest {
         fillWell();
         lastSession(0.5, Form.LOST, Form.HELD, Form.LOST, Form.HELD, Form.HELD, Form.HELD, Form.HELD, Form.HELD);
 
-        assertThat(next(null).argued()).isNotEqualTo(Choice.GO_LOWER);
+        assertThat(next(Rules.STARTING).argued()).isNotEqualTo(Choice.GO_LOWER);
     }
 
     @Test
     void whatWasNotAsked_isNoGoodNews() {
         fillWell();
         diary.clear();
-        NextSession next = next(null);
+        NextSession next = next(Rules.STARTING);
 
         assertThat(next.argued()).isEqualTo(Choice.STAY);
         assertThat(next.higherBoxM()).isNull();
@@ -95,7 +99,7 @@ class NextSessionTest {
                         .with(SettingText.read(
                                 RuleSettings.LIST, "rules.txt", "landings-a-session = 3 # enough\nstep-up = 0.05 m\n")),
                 false);
-        NextSession next = next(null, careful);
+        NextSession next = next(careful);
 
         assertThat(next.argued()).isEqualTo(Choice.STAY);
         assertThat(next.arguedOption().reasonsFor()).anyMatch(reason -> reason.contains("cap is 3"));
@@ -104,8 +108,8 @@ class NextSessionTest {
 
     @Test
     void anEmptyBlock_hasSomethingToSayToo() {
-        assertThat(next(null).after()).isNull();
-        assertThat(next(null).higherBoxM()).isNull();
+        assertThat(next(Rules.STARTING).after()).isNull();
+        assertThat(next(Rules.STARTING).higherBoxM()).isNull();
     }
 
     /**
@@ -131,7 +135,10 @@ class NextSessionTest {
             String all = text + BlockDocument.of(block, outlook);
             String as = "seed " + SEED + ", round " + round + ": " + text;
 
-            assertThat(all.toLowerCase(Locale.ROOT)).as(as).doesNotContain("more landings").doesNotContain("land more");
+            assertThat(all.toLowerCase(Locale.ROOT))
+                    .as(as)
+                    .doesNotContain("more landings")
+                    .doesNotContain("land more");
             if (standing.stops() || limit != null || unreadable) {
                 assertThat(next.higherBoxM()).as(as).isNull();
                 assertThat(all).as(as).doesNotContain("box is to be higher").contains("No higher box");
@@ -152,8 +159,9 @@ class NextSessionTest {
                 assertThat(diary.getOrDefault(last.plusDays(1), List.of()))
                         .as(as)
                         .anyMatch(entry -> !entry.soreness().isEmpty());
-                assertThat(diary.tailMap(last).values()).as(as).allSatisfy(entries -> assertThat(entries)
-                        .noneMatch(DiaryEntry::stopsDrops));
+                assertThat(diary.tailMap(last).values())
+                        .as(as)
+                        .allSatisfy(entries -> assertThat(entries).noneMatch(DiaryEntry::stopsDrops));
             }
         }
         assertThat(named).as("seed %d", SEED).isGreaterThan(20);
@@ -189,7 +197,7 @@ class NextSessionTest {
         fillWell();
         if (random.nextInt(3) == 0) {
             for (int i = 0; i < 3; i++) {
-                landing(LAST_DAY, 0.3 + 0.15 * random.nextInt(5), Form.values()[random.nextInt(Form.values().length)]);
+                landing(LAST_DAY, 0.3 + 0.15 * random.nextInt(5), FORMS.get(random.nextInt(FORMS.size())));
             }
         }
         if (random.nextInt(3) == 0) {
@@ -218,14 +226,10 @@ class NextSessionTest {
         landings.add(new BlockLanding(date, landings.size() + 1, Side.BOTH, height, false, form, Map.of()));
     }
 
-    private NextSession next(String limit) {
-        return next(limit, Rules.STARTING);
-    }
-
-    private NextSession next(String limit, Rules rules) {
+    private NextSession next(Rules rules) {
         Block block = BlockAnalysis.withoutMeasures("a", List.of(), landings, Map.of());
         return NextSessionFinder.of(
-                block, null, Weeks.of(block, diary, 4), diary, Standing.of(limit, diary, false), rules);
+                block, null, Weeks.of(block, diary, 4), diary, Standing.of(null, diary, false), rules);
     }
 
     private void add(int day, DiaryEntry entry) {

@@ -136,7 +136,8 @@ class StandingTest {
         add(0, entry(Map.of("left knee", 0), List.of()));
 
         assertThat(standing().stops()).isFalse();
-        assertThat(Standing.endedOn(FIRST, diary.getOrDefault(FIRST, List.of()))).hasSize(1);
+        assertThat(Standing.endedOn(FIRST, diary.getOrDefault(FIRST, List.of())))
+                .hasSize(1);
     }
 
     /** By brute force: a place hurts as long as the last number noted of it is above 0. */

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class WeeksTest {
@@ -62,7 +63,10 @@ class WeeksTest {
             result(7 * week, "reach", (30 + 2 * week) + " cm");
         }
         assertThat(weeks().questions()).hasSize(1);
-        assertThat(weeks().questions().get(0)).contains("squats").contains("12 reps").contains("What might be changed?");
+        assertThat(weeks().questions().get(0))
+                .contains("squats")
+                .contains("12 reps")
+                .contains("What might be changed?");
 
         result(42, "squats", "13 reps");
         assertThat(weeks().questions()).isEmpty();
@@ -123,7 +127,7 @@ class WeeksTest {
         return Weeks.of(block, diary, 4);
     }
 
-    private void session(int day, int count, double height, Double effort) {
+    private void session(int day, int count, double height, @Nullable Double effort) {
         SessionDate date = new SessionDate(MONDAY.plusDays(day), 0);
         for (int i = 1; i <= count; i++) {
             landings.add(new BlockLanding(date, i, Side.BOTH, height, false, Form.HELD, Map.of()));
@@ -145,7 +149,7 @@ class WeeksTest {
         diary.computeIfAbsent(MONDAY.plusDays(day), key -> new ArrayList<>()).add(entry);
     }
 
-    private static DiaryEntry entry(Map<String, Integer> soreness, Map<String, String> results, String cue) {
+    private static DiaryEntry entry(Map<String, Integer> soreness, Map<String, String> results, @Nullable String cue) {
         return new DiaryEntry("then", soreness, Map.of(), List.of(), null, null, results, cue, null);
     }
 
