@@ -5,6 +5,7 @@ import evenfall.fusion.alignment.ClockMap;
 import evenfall.fusion.alignment.GyroSense;
 import evenfall.fusion.alignment.Mounting;
 import evenfall.fusion.alignment.Stance;
+import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.LandingMeasurer;
@@ -312,6 +313,22 @@ public final class LiveAnalyser {
     /** Whether another event has begun after the last landing told. */
     public boolean goesOn() {
         return !told.isEmpty() && events.startAfter(told.get(told.size() - 1)) < Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * When the strap of a sensor moved after the first landing that was told, s on the sensor's clock: as it was known when the
+     * last landing was looked at.
+     */
+    public List<Double> strapMoves(Place place) {
+        LiveSensor sensor = place == Place.PELVIS ? pelvis : upperBack;
+        if (sensor == null || told.isEmpty()) {
+            return List.of();
+        }
+        double fromS = place == Place.PELVIS ? told.get(0) : toUpperBack(told.get(0));
+        return sensor.reading().moves().stream()
+                .map(StrapWatch.Move::atS)
+                .filter(atS -> atS > fromS)
+                .toList();
     }
 
     /** How a segment stands at its newest sample, or null while too little came. */

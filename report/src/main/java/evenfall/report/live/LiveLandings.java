@@ -73,6 +73,11 @@ public final class LiveLandings {
         return analyser.goesOn();
     }
 
+    /** How often the strap of a sensor moved after the first landing, as far as is known. */
+    public int strapMoves(Place place) {
+        return analyser.strapMoves(place).size();
+    }
+
     /** How a segment stands at its newest sample, or null while too little came. */
     public @Nullable Level level(Place place) {
         return analyser.level(place);

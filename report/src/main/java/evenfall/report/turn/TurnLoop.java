@@ -1,5 +1,6 @@
 package evenfall.report.turn;
 
+import evenfall.ingest.place.Place;
 import evenfall.ingest.recorder.DiskFullException;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.ingest.recording.Recording;
@@ -9,7 +10,9 @@ import evenfall.report.live.RecordingNews;
 import evenfall.report.turn.Onlooker.Topic;
 import evenfall.report.words.Words;
 import java.io.IOException;
+import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -26,6 +29,7 @@ final class TurnLoop {
     private final TurnVoice voice;
     private final LandingCap cap;
     private final Set<String> told = new HashSet<>();
+    private final Map<Place, Integer> strapMoves = new EnumMap<>(Place.class);
 
     TurnLoop(
             Onlooker onlooker,
@@ -80,11 +84,22 @@ final class TurnLoop {
         }
         onlooker.came(found);
         cap.count(found).ifPresent(sentence -> onlooker.told(Topic.LANDING, sentence));
+        moved();
         double newestS = soFar.get().pelvis().stream().durationS();
         if (end) {
             voice.end(found, newestS);
         } else {
             voice.hear(found, live, newestS);
+        }
+    }
+
+    private void moved() {
+        for (Place place : Place.values()) {
+            int moves = live.strapMoves(place);
+            if (moves > strapMoves.getOrDefault(place, 0)) {
+                onlooker.told(Topic.RECORDING, WORDS.say("moved", place.words()));
+            }
+            strapMoves.put(place, moves);
         }
     }
 
