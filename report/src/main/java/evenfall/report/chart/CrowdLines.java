@@ -2,7 +2,6 @@ package evenfall.report.chart;
 
 import evenfall.fusion.landing.LandingTrace;
 import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,7 +31,7 @@ public final class CrowdLines {
     public Svg group(String id, List<LandingTrace> traces) {
         StringBuilder d = new StringBuilder();
         for (LandingTrace trace : traces) {
-            paths(trace).forEach(path -> append(d, path));
+            paths(trace).forEach(path -> PathText.append(d, path));
         }
         return new Svg("<path id=\"" + id + "\" d=\"" + d + "\" fill=\"none\" stroke=\"" + Ink.hex(Ink.CROWD)
                 + "\" stroke-width=\".8\"/>");
@@ -48,31 +47,5 @@ public final class CrowdLines {
             }
         }
         return paths;
-    }
-
-    /** In whole pixels times ten, each point against the one before: half the length of plain coordinates. */
-    private static void append(StringBuilder d, Path2D path) {
-        double[] at = new double[6];
-        long x = 0;
-        long y = 0;
-        for (PathIterator i = path.getPathIterator(null); !i.isDone(); i.next()) {
-            boolean move = i.currentSegment(at) == PathIterator.SEG_MOVETO;
-            long toX = Math.round(at[0] * 10);
-            long toY = Math.round(at[1] * 10);
-            d.append(move ? 'M' : 'l');
-            tenths(d, move ? toX : toX - x);
-            d.append(' ');
-            tenths(d, move ? toY : toY - y);
-            x = toX;
-            y = toY;
-        }
-    }
-
-    private static void tenths(StringBuilder d, long tenths) {
-        long size = Math.abs(tenths);
-        d.append(tenths < 0 ? "-" : "").append(size / 10);
-        if (size % 10 != 0) {
-            d.append('.').append(size % 10);
-        }
     }
 }

@@ -9,19 +9,18 @@ import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
-import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
 import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
 
 /**
  * One landing as six charts over one another on one time axis round contact: acceleration, forward bend, rotation, lean,
@@ -53,10 +52,23 @@ public final class LandingChart {
     private static final double LEAST_BAND = 1.5;
 
     private final LandingScale scale;
+    private final Map<String, NumberAxis> axes = new LinkedHashMap<>();
 
     /** Draws landings on {@code scale}. */
     public LandingChart(LandingScale scale) {
         this.scale = scale;
+        PANELS.forEach(panel -> axes.put(panel, scale.axis(panel)));
+    }
+
+    /**
+     * Axes, grid and titles, which are the same for all landings: drawn once, to stand in an unseen drawing.
+     *
+     * @param id by which charts refer to it
+     */
+    public Svg frame(String id) {
+        SvgCanvas canvas = new SvgCanvas(id, WIDTH, HEIGHT);
+        frame(canvas.graphics());
+        return canvas.group();
     }
 
     /**
@@ -66,7 +78,7 @@ public final class LandingChart {
      * @param number the landing's number, for those who cannot see the drawing
      * @param moments when, on the recording's clock; those outside the time axis are left out
      * @param sigma one standard deviation of a line's error after contact, in its own unit, where it is known
-     * @param crowd id of the {@link CrowdLines} that lie behind, or null for none
+     * @param behind ids of what lies behind: the {@link #frame}, {@link CrowdLines}
      */
     public Picture svg(
             String id,
@@ -74,12 +86,23 @@ public final class LandingChart {
             LandingTrace trace,
             Moments moments,
             Map<Signal, Double> sigma,
-            @Nullable String crowd) {
+            List<String> behind) {
         SvgCanvas canvas = new SvgCanvas(id, WIDTH, HEIGHT);
-        if (crowd != null) {
-            canvas.under(canvas.element("use", "href", "#" + crowd));
+        for (Signal signal : Signal.values()) {
+            Path2D line = path(trace, signal, Thinning.FINE);
+            Path2D band = line == null ? null : band(line, signal, sigma.getOrDefault(signal, 0.0));
+            if (band != null) {
+                canvas.under(canvas.element("path", "d", PathText.of(band), "fill", Ink.hex(Ink.BAND)));
+            }
         }
-        draw(canvas.graphics(), trace, moments, sigma);
+        behind.forEach(other -> canvas.under(canvas.element("use", "href", "#" + other)));
+        moments(canvas.graphics(), trace, moments);
+        for (Signal signal : Signal.values()) {
+            Path2D line = path(trace, signal, Thinning.FINE);
+            if (line != null) {
+                canvas.add(line(canvas, line, leads(signal)));
+            }
+        }
         // Where the page's script finds a moment on the time axis.
         canvas.note("data-zero", Long.toString(Math.round(x(0))));
         canvas.note("data-second", Long.toString(Math.round(x(1) - x(0))));
@@ -89,7 +112,18 @@ public final class LandingChart {
         canvas.note("data-to", Integer.toString(LAST));
         return canvas.finish(
                 WORDS.say("landing.title", Integer.toString(number)),
-                graphics -> draw(graphics, trace, moments, sigma));
+                graphics -> draw(graphics, trace, moments, sigma, List.of()));
+    }
+
+    private static Element line(SvgCanvas canvas, Path2D path, boolean leading) {
+        Element line = canvas.element("path", "d", PathText.of(path), "fill", "none");
+        line.setAttribute("stroke", Ink.hex(leading ? Ink.DARK : Ink.GREY));
+        line.setAttribute("stroke-width", leading ? "2" : "1.6");
+        line.setAttribute("stroke-linejoin", "round");
+        if (!leading) {
+            line.setAttribute("stroke-dasharray", "5 3");
+        }
+        return line;
     }
 
     /** Draws the same on any sheet, {@value #WIDTH} px wide, with {@code crowd} behind. */
@@ -99,30 +133,74 @@ public final class LandingChart {
             Moments moments,
             Map<Signal, Double> sigma,
             List<LandingTrace> crowd) {
+        sigma.forEach((signal, size) -> {
+            Path2D line = path(trace, signal, Thinning.FINE);
+            Path2D band = line == null ? null : band(line, signal, size);
+            if (band != null) {
+                graphics.setPaint(Ink.BAND);
+                graphics.fill(band);
+            }
+        });
+        frame(graphics);
         CrowdLines lines = new CrowdLines(this);
         graphics.setPaint(Ink.CROWD);
         graphics.setStroke(Ink.FAINT);
         for (LandingTrace other : crowd) {
             lines.paths(other).forEach(graphics::draw);
         }
-        draw(graphics, trace, moments, sigma);
+        moments(graphics, trace, moments);
+        for (Signal signal : Signal.values()) {
+            Path2D line = path(trace, signal, Thinning.FINE);
+            if (line != null) {
+                graphics.setPaint(leads(signal) ? Ink.DARK : Ink.GREY);
+                graphics.setStroke(leads(signal) ? Ink.LEADING : Ink.SECOND);
+                graphics.draw(line);
+            }
+        }
     }
 
-    private void draw(Graphics2D graphics, LandingTrace trace, Moments moments, Map<Signal, Double> sigma) {
-        sigma.forEach((signal, size) -> band(graphics, trace, signal, size));
+    /** Whether it is the first line of its panel. */
+    private static boolean leads(Signal signal) {
+        return Arrays.stream(Signal.values())
+                        .filter(other -> other.panel().equals(signal.panel()))
+                        .findFirst()
+                        .orElse(null)
+                == signal;
+    }
+
+    private void frame(Graphics2D graphics) {
         Rectangle2D area = new Rectangle2D.Double(0, TOP - AIR, WIDTH - LABELS_RIGHT + AIR, HEIGHT - TOP + AIR);
-        Plots.chart(combine(trace, moments)).draw(graphics, area);
+        Plots.chart(panels()).draw(graphics, area);
+        graphics.setFont(Ink.BOLD);
+        graphics.setPaint(Ink.DARK);
         for (String panel : PANELS) {
-            Rectangle2D data = data(panel);
-            graphics.setFont(Ink.BOLD);
-            graphics.setPaint(Ink.DARK);
-            graphics.drawString(WORDS.say("panel." + panel), 0, (float) data.getMinY() - 14);
-            lineEnds(graphics, panel, trace);
+            graphics.drawString(
+                    WORDS.say("panel." + panel), 0, (float) data(panel).getMinY() - 14);
         }
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(Ink.GREY);
         graphics.drawString(WORDS.say("axis.time"), LABELS_LEFT, LAST + 34);
-        new MomentLabels(scale).draw(graphics, data(PANELS.get(0)), MomentLabels.of(moments));
+    }
+
+    /** Marks the moments through all panels and names them and the lines. */
+    private void moments(Graphics2D graphics, LandingTrace trace, Moments moments) {
+        List<MomentLabels.Moment> all = MomentLabels.of(moments);
+        for (MomentLabels.Moment moment : all) {
+            if (scale.shows(moment.fromContactS())) {
+                boolean contact = moment.fromContactS() == 0;
+                graphics.setPaint(contact ? Ink.DARK : Ink.ZERO);
+                graphics.setStroke(contact ? Ink.THIN : Ink.MOMENT);
+                double x = x(moment.fromContactS());
+                Path2D line = new Path2D.Double();
+                for (String panel : PANELS) {
+                    line.moveTo(x, data(panel).getMinY());
+                    line.lineTo(x, data(panel).getMaxY());
+                }
+                graphics.draw(line);
+            }
+        }
+        PANELS.forEach(panel -> lineEnds(graphics, panel, trace));
+        new MomentLabels(scale).draw(graphics, data(PANELS.get(0)), all);
     }
 
     /** Where a panel's data lie, px. */
@@ -144,7 +222,7 @@ public final class LandingChart {
         if (values == null) {
             return null;
         }
-        NumberAxis axis = scale.axis(signal.panel());
+        NumberAxis axis = axis(signal.panel());
         Rectangle2D data = data(signal.panel());
         Path2D path = new Path2D.Double();
         boolean broken = true;
@@ -171,15 +249,10 @@ public final class LandingChart {
         return new Thinning(columns, pixels, tolerance).keep(trace.timeS(), values, first(trace), end(trace));
     }
 
-    /** From contact on: before it, the error of what is counted from the quiet stance is smaller. */
-    private void band(Graphics2D graphics, LandingTrace trace, Signal signal, double sigma) {
-        NumberAxis axis = scale.axis(signal.panel());
-        double half = sigma * PANEL / axis.getRange().getLength();
-        Path2D line = path(trace, signal, Thinning.FINE);
-        if (line == null || !(half > LEAST_BAND)) {
-            return;
-        }
-        graphics.fill(around(line, half, x(0)));
+    /** From contact on: before it, the error of what is counted from the quiet stance is smaller. Null where unseen. */
+    private @Nullable Path2D band(Path2D line, Signal signal, double sigma) {
+        double half = sigma * PANEL / axis(signal.panel()).getRange().getLength();
+        return half > LEAST_BAND ? around(line, half, x(0)) : null;
     }
 
     /** What lies within {@code half} above and below a line, from {@code from} on. */
@@ -210,7 +283,7 @@ public final class LandingChart {
         return area;
     }
 
-    private CombinedDomainXYPlot combine(LandingTrace trace, Moments moments) {
+    private CombinedDomainXYPlot panels() {
         NumberAxis time = Plots.axis(scale.fromS(), scale.toS(), 0.4, AxisWords.plain(1));
         CombinedDomainXYPlot whole = new CombinedDomainXYPlot(time);
         Plots.plain(whole);
@@ -223,46 +296,21 @@ public final class LandingChart {
         below.setBottom(BOTTOM);
         whole.setFixedDomainAxisSpace(below);
         for (String panel : PANELS) {
-            NumberAxis axis = scale.axis(panel);
-            XYPlot plot = Plots.plot(time, axis);
+            XYPlot plot = Plots.plot(time, scale.axis(panel));
             plot.setFixedRangeAxisSpace(left);
-            XYLineAndShapeRenderer renderer = Plots.lines();
-            XYSeriesCollection lines = new XYSeriesCollection();
-            for (Signal signal : signals(panel, trace)) {
-                int s = lines.getSeriesCount();
-                lines.addSeries(series(trace, signal, axis));
-                renderer.setSeriesPaint(s, s == 0 ? Ink.DARK : Ink.GREY);
-                renderer.setSeriesStroke(s, s == 0 ? Ink.LEADING : Ink.SECOND);
-            }
-            plot.setDataset(lines);
-            plot.setRenderer(renderer);
-            for (MomentLabels.Moment moment : MomentLabels.of(moments)) {
-                if (scale.shows(moment.fromContactS())) {
-                    boolean contact = moment.fromContactS() == 0;
-                    plot.addDomainMarker(new ValueMarker(
-                            moment.fromContactS(), contact ? Ink.DARK : Ink.ZERO, contact ? Ink.THIN : Ink.MOMENT));
-                }
-            }
             whole.add(plot);
         }
         return whole;
+    }
+
+    private NumberAxis axis(String panel) {
+        return Objects.requireNonNull(axes.get(panel));
     }
 
     private static List<Signal> signals(String panel, LandingTrace trace) {
         return Arrays.stream(Signal.values())
                 .filter(signal -> signal.panel().equals(panel) && signal.of(trace) != null)
                 .toList();
-    }
-
-    private XYSeries series(LandingTrace trace, Signal signal, NumberAxis axis) {
-        XYSeries series = new XYSeries(signal.name(), false, true);
-        double[] values = signal.of(trace);
-        if (values != null) {
-            for (int i : kept(trace, values, axis, Thinning.FINE)) {
-                series.add(trace.timeS()[i], Double.isFinite(values[i]) ? (Double) values[i] : null, false);
-            }
-        }
-        return series;
     }
 
     private int first(LandingTrace trace) {
@@ -284,7 +332,7 @@ public final class LandingChart {
     /** Names each line at its right end, pushed apart where they would lie on one another. */
     private void lineEnds(Graphics2D graphics, String panel, LandingTrace trace) {
         List<Signal> signals = signals(panel, trace);
-        NumberAxis axis = scale.axis(panel);
+        NumberAxis axis = axis(panel);
         Rectangle2D data = data(panel);
         int last = end(trace) - 1;
         List<Double> ends = new ArrayList<>();

@@ -90,12 +90,28 @@ final class SvgCanvas {
      * @param painter draws the same on another sheet
      */
     Picture finish(String title, Consumer<Graphics2D> painter) {
-        Element drawn = graphics.getRoot();
         Element root = element("svg", "viewBox", "0 0 " + width + " " + height, "id", id);
-        root.setAttribute("role", onTop.isEmpty() ? "img" : "group");
+        root.setAttribute(
+                "role", onTop.stream().noneMatch(element -> element.getTagName().equals("a")) ? "img" : "group");
         root.setAttribute("aria-label", title);
         notes.forEach(root::setAttribute);
         beneath.forEach(root::appendChild);
+        root.appendChild(ground());
+        onTop.forEach(root::appendChild);
+        graphics.dispose();
+        return new Picture(SvgWriter.write(root), width, height, title, painter);
+    }
+
+    /** What was drawn as one group that other drawings refer to by {@code id}. */
+    Svg group() {
+        Element group = ground();
+        group.setAttribute("id", id);
+        graphics.dispose();
+        return new Svg(SvgWriter.write(group));
+    }
+
+    private Element ground() {
+        Element drawn = graphics.getRoot();
         Element ground = element("g");
         NamedNodeMap defaults = drawn.getAttributes();
         for (int i = 0; i < defaults.getLength(); i++) {
@@ -107,10 +123,7 @@ final class SvgCanvas {
         while (drawn.getFirstChild() != null) {
             ground.appendChild(drawn.getFirstChild());
         }
-        root.appendChild(ground);
-        onTop.forEach(root::appendChild);
-        graphics.dispose();
-        return new Picture(SvgWriter.write(root), width, height, title, painter);
+        return ground;
     }
 
     /** What lies on top alone, as a sign in a line of text; told to nobody who cannot see it. */

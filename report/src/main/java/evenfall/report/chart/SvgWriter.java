@@ -54,8 +54,7 @@ final class SvgWriter {
 
     private void element(Element element) {
         String name = element.getTagName();
-        if ((name.equals("g") || name.equals("defs"))
-                && element.getElementsByTagName("*").getLength() == 0) {
+        if ((name.equals("g") || name.equals("defs")) && !holdsElements(element)) {
             return;
         }
         out.append('<').append(name);
@@ -73,6 +72,15 @@ final class SvgWriter {
             }
         }
         out.append("</").append(name).append('>');
+    }
+
+    private static boolean holdsElements(Element element) {
+        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void attributes(Element element) {

@@ -33,6 +33,8 @@ final class LandingViews {
 
     private static final Words WORDS = Words.beside(LandingViews.class);
 
+    private static final String FRAME = "frame";
+
     private final LandingChart chart;
     private final Crowds crowds;
     private final List<SessionLanding> landings;
@@ -53,9 +55,11 @@ final class LandingViews {
         crowds = new Crowds(landings);
     }
 
-    /** The grey lines that lie behind the charts. */
-    List<Svg> crowds() {
-        return crowds.drawn(chart);
+    /** What several charts lay behind their own lines. */
+    List<Svg> shared() {
+        List<Svg> shared = new ArrayList<>(crowds.drawn(chart));
+        shared.add(chart.frame(FRAME));
+        return shared;
     }
 
     LandingView view(SessionLanding event) {
@@ -97,7 +101,12 @@ final class LandingViews {
                                 side),
                 trace == null
                         ? Picture.NONE
-                        : chart.svg(id(event) + "-chart", number, trace, moments, sigma(measures), crowds.of(event)));
+                        : chart.svg(id(event) + "-chart", number, trace, moments, sigma(measures), behind(event)));
+    }
+
+    private List<String> behind(SessionLanding event) {
+        String crowd = crowds.of(event);
+        return crowd == null ? List.of(FRAME) : List.of(FRAME, crowd);
     }
 
     /** One standard deviation of each line's error. */

@@ -44,7 +44,8 @@ final class SessionViews {
                 background.earlier().stream()
                         .flatMap(earlier -> landings(earlier).stream())
                         .toList());
-        List<LandingView> told = landings.stream().map(views::view).toList();
+        // Each is drawn by itself; drawing takes most of the time a page takes.
+        List<LandingView> told = landings.parallelStream().map(views::view).toList();
         double duration = session.analysis().durationS();
         List<LandingMark> marks = landings.stream().map(SessionViews::mark).toList();
         return new SessionView(
@@ -63,7 +64,7 @@ final class SessionViews {
                 columns(told),
                 told,
                 chosen(landings),
-                views.crowds(),
+                views.shared(),
                 others(session),
                 FilmViews.of(background),
                 SidesViews.of(landings, WIDE, NARROW),

@@ -35,7 +35,9 @@ var filmClock = (function () {
   var best = null;
   var clock = null;
   var points = [];
-  var picture = 1 / 30;
+  /* How long a picture stays, s, learnt from the film as it plays; and when the one on show began. */
+  var picture = Infinity;
+  var begins = null;
   var name = words.name;
   var path = words.path;
   var address = null;
@@ -92,9 +94,12 @@ var filmClock = (function () {
       find(".play").textContent = words.stop;
     }
   }
-  function step(pictures) {
+  /* To the middle of the picture before or of the next one, so that a length that is a little off does no harm. */
+  function step(way) {
     stop();
-    each(function (video) { go(video, (Math.floor(video.currentTime / picture + 0.01) + pictures) * picture); });
+    var length = isFinite(picture) ? picture : 1 / 30;
+    var by = (begins === null ? main.currentTime : begins) + (way < 0 ? -0.5 : 1.5) * length - main.currentTime;
+    each(function (video) { go(video, video.currentTime + by); });
   }
   function neighbour(way) {
     var next = landing;
@@ -125,18 +130,13 @@ var filmClock = (function () {
     line.setAttribute("x2", x.toFixed(1));
     line.style.display = x < Number(chart.dataset.first) || x > Number(chart.dataset.last) ? "none" : "";
   }
-  /* Learns how long a picture stays, from the pictures themselves, and moves the cursor with each. */
-  var shown = null;
   function frame(now, about) {
-    if (shown !== null && about.mediaTime > shown) {
-      var length = about.mediaTime - shown;
-      if (length < 1 && (length < picture - 1e-4 || known === false)) { picture = length; known = true; }
-    }
-    shown = main.paused ? null : about.mediaTime;
+    var length = about.mediaTime - begins;
+    if (begins !== null && !main.paused && length > 0.004) { picture = Math.min(picture, length); }
+    begins = about.mediaTime;
     cursor();
     main.requestVideoFrameCallback(frame);
   }
-  var known = false;
 
   function tell() {
     var text = words.none;
@@ -169,6 +169,8 @@ var filmClock = (function () {
   }
   function open(source) {
     address = source;
+    picture = Infinity;
+    begins = null;
     other.removeAttribute("src");
     main.src = source;
     stage.hidden = false;
@@ -212,7 +214,7 @@ var filmClock = (function () {
   find(".set").addEventListener("click", function () {
     stop();
     var point = {
-      recording: Number(moments.value), film: main.currentTime, words: moments.options[moments.selectedIndex].textContent
+      recording: Number(moments.value), film: begins === null ? main.currentTime : begins, words: moments.options[moments.selectedIndex].textContent
     };
     points = points.filter(function (old) { return old.recording !== point.recording; }).slice(0, 1).concat(point);
     points.sort(function (a, b) { return a.recording - b.recording; });

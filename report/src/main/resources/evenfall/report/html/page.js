@@ -48,7 +48,7 @@
     if (link !== null && location.hash !== "") { follow(); }
   });
   window.addEventListener("beforeprint", function () {
-    document.querySelectorAll("details").forEach(function (each) { each.open = true; });
+    document.querySelectorAll("details:not(#glossary)").forEach(function (each) { each.open = true; });
   });
   follow();
 })();

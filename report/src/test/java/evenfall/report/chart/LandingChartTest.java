@@ -30,27 +30,32 @@ class LandingChartTest {
     void sameNumbers_giveTheSameBytes() {
         Moments moments = landing.landing().moments();
 
-        assertThat(new LandingChart(scale).svg("a", 3, trace, moments, Map.of(), null))
-                .isEqualTo(new LandingChart(scale).svg("a", 3, trace, moments, Map.of(), null));
+        assertThat(new LandingChart(scale)
+                        .svg("a", 3, trace, moments, Map.of(), List.of("frame"))
+                        .markup())
+                .isEqualTo(new LandingChart(scale)
+                        .svg("a", 3, trace, moments, Map.of(), List.of("frame"))
+                        .markup());
     }
 
     @Test
     void drawing_isWellFormed_small_andNamesItsLinesAndMoments() throws Exception {
         String markup = new LandingChart(scale)
-                .svg("a", 3, trace, landing.landing().moments(), Map.of(), null)
+                .svg("a", 3, trace, landing.landing().moments(), Map.of(), List.of("frame"))
                 .markup();
 
         assertThat(markup).hasSizeLessThan(30_000);
         assertThat(texts(parse(markup)))
                 .contains("take-off", "contact", "peak", "lowest", "settled")
-                .contains("pelvis", "upper back", "trunk", "twist", "seconds from contact")
-                .contains("left 10", "right 10");
+                .contains("pelvis", "upper back", "trunk", "twist");
+        assertThat(texts(parse(new LandingChart(scale).frame("frame").markup())))
+                .contains("left 10", "right 10", "seconds from contact", "Speed of the pelvis, m/s");
     }
 
     @Test
     void ids_beginWithTheDrawings() throws Exception {
         NodeList all = parse(new LandingChart(scale)
-                        .svg("landing-3-chart", 3, trace, landing.landing().moments(), Map.of(), null)
+                        .svg("landing-3-chart", 3, trace, landing.landing().moments(), Map.of(), List.of("frame"))
                         .markup())
                 .getElementsByTagName("*");
         List<String> ids = new ArrayList<>();
@@ -78,7 +83,7 @@ class LandingChartTest {
                 null,
                 null);
         String markup = new LandingChart(LandingScale.over(List.of(pelvisOnly)))
-                .svg("a", 1, pelvisOnly, landing.landing().moments(), Map.of(), null)
+                .svg("a", 1, pelvisOnly, landing.landing().moments(), Map.of(), List.of("frame"))
                 .markup();
 
         assertThat(texts(parse(markup))).contains("pelvis").doesNotContain("upper back", "trunk", "twist");
@@ -89,7 +94,7 @@ class LandingChartTest {
         Moments few = new Moments(null, 10, 10.03, null, null);
 
         assertThat(texts(parse(new LandingChart(scale)
-                        .svg("a", 1, trace, few, Map.of(), null)
+                        .svg("a", 1, trace, few, Map.of(), List.of("frame"))
                         .markup())))
                 .contains("contact", "peak")
                 .doesNotContain("take-off", "lowest", "settled");

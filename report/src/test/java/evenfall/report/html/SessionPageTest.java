@@ -10,6 +10,8 @@ import evenfall.fusion.landing.Side;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
+import evenfall.report.film.Film;
+import evenfall.report.film.FilmClock;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.Background;
@@ -18,6 +20,7 @@ import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Words;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -197,6 +200,59 @@ class SessionPageTest {
     @EnumSource(LandingFlag.class)
     void everyFlag_hasWords(LandingFlag flag) {
         assertThat(Words.beside(SessionPage.class).knows("flag." + flag.code())).isTrue();
+    }
+
+    @Test
+    void aFilmThatWasNoted_isOfferedWithItsClock() throws Exception {
+        Film film = new Film("/films/drops of may.mp4", new FilmClock(12.34, 50));
+        StringBuilder text = new StringBuilder();
+        SessionPage.write(InventedSessions.of(2, 5), new Background(List.of(), film, "note --log LOG"), text);
+        Element part = Markup.of(text.toString()).ofClass("section", "film").get(0);
+
+        assertThat(part.getAttribute("data-name")).isEqualTo("drops of may.mp4");
+        assertThat(part.getAttribute("data-address")).startsWith("file:///").endsWith("films/drops%20of%20may.mp4");
+        assertThat(part.getAttribute("data-starts")).isEqualTo("12.340");
+        assertThat(part.getAttribute("data-drift")).isEqualTo("50.0");
+        assertThat(part.getAttribute("data-command")).isEqualTo("note --log LOG");
+        assertThat(part.getTextContent()).contains("Open drops of may.mp4");
+    }
+
+    @Test
+    void whatIsUsual_standsBesideAFigure_onceTwelveAlikeAreKnown() throws Exception {
+        SplittableRandom random = new SplittableRandom(2);
+        List<SessionLanding> alike = new ArrayList<>();
+        for (int i = 1; i <= Usual.FEWEST; i++) {
+            alike.add(InventedSessions.landing(i, 60.0 + 20 * i, 0.4, Side.LEFT, -i, random));
+        }
+        SessionLanding now = InventedSessions.landing(1, 60, 0.4, Side.LEFT, 2, random);
+        SessionLanding other = InventedSessions.landing(2, 90, 0.4, Side.RIGHT, 2, random);
+        Session session = InventedSessions.session(List.of(now, other), List.of(), List.of());
+
+        // Leans of 1 to 12 degrees to the left: quartiles 3.75 and 9.25 (Hyndman and Fan's seventh definition).
+        assertThat(usual(session, alike)).containsExactly("usually left 9.3° to left 3.8°");
+        assertThat(usual(session, alike.subList(1, alike.size()))).isEmpty();
+    }
+
+    private static List<String> usual(Session session, List<SessionLanding> before) throws Exception {
+        StringBuilder text = new StringBuilder();
+        Session earlier = InventedSessions.session(before, List.of(), List.of());
+        SessionPage.write(session, new Background(List.of(earlier), null, null), text);
+        return Markup.of(text.toString()).ofClass("dd", "usual").stream()
+                .map(Element::getTextContent)
+                .filter(words -> words.contains("left") && words.contains("3.8"))
+                .toList();
+    }
+
+    @Test
+    void pain_isToldWhateverWasEntered() {
+        assertThat(DiaryWords.pain(List.of())).isEqualTo("Pain: nobody was asked. Ask before the first drop.");
+        assertThat(DiaryWords.pain(List.of(pain(Map.of("neck", 0))))).isEqualTo("Pain: asked, none entered.");
+        assertThat(DiaryWords.pain(List.of(pain(Map.of("neck", 1)), pain(Map.of("left ankle", 4, "neck", 0)))))
+                .isEqualTo("Pain: left ankle 4 of 10, neck 1 of 10.");
+    }
+
+    private static DiaryEntry pain(Map<String, Integer> pain) {
+        return new DiaryEntry("2026-03-02T10:00:00Z", Map.of(), pain, List.of(), null, null, Map.of(), null, null);
     }
 
     @Test

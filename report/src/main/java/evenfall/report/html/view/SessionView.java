@@ -23,7 +23,7 @@ import java.util.List;
  * @param columns head of the table
  * @param landings each landing
  * @param chosen id of the landing to show first, or empty
- * @param crowds grey lines that charts lay behind their own
+ * @param shared axes and grey lines that charts lay behind their own
  * @param others falls and runs of steps, a line each
  * @param film the film beside it
  * @param sides left and right of this session
@@ -46,7 +46,7 @@ public record SessionView(
         List<ColumnGroup> columns,
         List<LandingView> landings,
         String chosen,
-        List<Svg> crowds,
+        List<Svg> shared,
         List<String> others,
         FilmView film,
         SidesView sides,

@@ -1,0 +1,178 @@
+package evenfall.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import evenfall.report.session.Background;
+import evenfall.report.session.InventedSessions;
+import evenfall.report.session.Session;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The session page in a real browser without a window, looked at by playwright-core, axe-core and the Nu HTML checker. The
+ * film is made in the browser: ten minutes, sparse, thirty pictures a second round each landing and one a second
+ * elsewhere, each showing its own number; its clock runs 50 parts in a million fast and starts 12.34 s late.
+ */
+class BrowserPageTest {
+
+    /** Some ten minutes of landings, 25 s apart. */
+    private static final int LANDINGS = 23;
+
+    /** A press tells a moment to a picture, and so does a look at one. */
+    private static final int ONE_PICTURE = 1;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void page_isSoundInABrowser_andTheFilmShowsTheRightPicture() throws Exception {
+        Path browser = onPath("chromium", "chromium-browser", "google-chrome");
+        Path node = onPath("node");
+        assumeTrue(browser != null && node != null, "no chromium and node on the path");
+        String modules = modules("playwright-core", "axe-core");
+        assumeTrue(modules != null, "no playwright-core and axe-core: npm install --global playwright-core axe-core");
+        Path page = page(InventedSessions.of(LANDINGS, 3), "page.html");
+        Path said = folder.resolve("seen.json");
+        ProcessBuilder look = new ProcessBuilder(
+                        Objects.requireNonNull(node).toString(),
+                        copied("look.cjs").toString(),
+                        Objects.requireNonNull(browser).toString(),
+                        page.toString(),
+                        copied("film-maker.js").toString(),
+                        folder.resolve("film.webm").toString())
+                .redirectOutput(said.toFile())
+                .redirectError(folder.resolve("trouble.txt").toFile());
+        look.environment().put("NODE_PATH", Objects.requireNonNull(modules));
+        Process looking = look.start();
+
+        assertThat(looking.waitFor(3, TimeUnit.MINUTES)).isTrue();
+        assertThat(Files.readString(folder.resolve("trouble.txt"))).isEmpty();
+        JsonNode seen = JsonMapper.builder().build().readTree(Files.readString(said));
+        assertThat(seen.path("console")).as("said on the console").isEmpty();
+        assertThat(seen.path("asked")).as("asked from outside").isEmpty();
+        assertThat(seen.path("violations")).as("found by axe").isEmpty();
+        assertThat(seen.path("widths").path("1280").asInt()).isLessThanOrEqualTo(1280);
+        assertThat(seen.path("widths").path("420").asInt()).isLessThanOrEqualTo(420);
+        assertThat(seen.path("reachable").asInt()).isGreaterThan(2 * LANDINGS);
+        assertThat(seen.path("unreached")).as("never reached by keyboard").isEmpty();
+        assertThat(seen.path("shown").toString()).isEqualTo("[\"landing-2\"]");
+        assertThat(seen.path("narrowed"))
+                .isNotEmpty()
+                .allMatch(form -> form.asString().equals("held"));
+        List<Double> sorted =
+                seen.path("sorted").valueStream().map(JsonNode::asDouble).toList();
+        assertThat(sorted).hasSize(LANDINGS).isSortedAccordingTo((a, b) -> Double.compare(b, a));
+        filmIsRight(seen);
+    }
+
+    private static void filmIsRight(JsonNode seen) {
+        assertThat(seen.path("filmS").asDouble()).isGreaterThan(600);
+        assertThat(seen.path("clock").asString()).contains("Landing 1, ", "Landing " + LANDINGS + ", ");
+        assertThat(seen.path("keep").asString()).contains("note --log LOG", "--film-starts 12.3");
+        assertThat(seen.path("pictures"))
+                .hasSize(LANDINGS)
+                .allSatisfy(picture -> assertThat(picture.path("shown").asInt()
+                                - picture.path("right").asInt())
+                        .as(picture.toString())
+                        .isBetween(-ONE_PICTURE, ONE_PICTURE));
+        assertThat(seen.path("cursor").path("at").asDouble())
+                .isBetween(
+                        seen.path("cursor").path("contact").asDouble() - 5,
+                        seen.path("cursor").path("contact").asDouble() + 5);
+        assertThat(seen.path("keys").toString()).isEqualTo("[1,-1]");
+        assertThat(seen.path("upLeadsTo").asString()).isEqualTo("landing-" + (LANDINGS - 1));
+        double began = seen.path("played").path(0).asDouble();
+        double half = seen.path("played").path(2).asDouble();
+        assertThat(began).isBetween(half - 0.1, half + 0.1);
+        assertThat(seen.path("played").path(1).asDouble()).isEqualTo(0.25);
+        assertThat(seen.path("compared").path(0).asInt()
+                        - seen.path("compared").path(1).asInt())
+                .isBetween(-ONE_PICTURE, ONE_PICTURE);
+    }
+
+    /** The open checker of the HTML standard finds no error. */
+    @Test
+    void theHtmlChecker_findsNoError() throws Exception {
+        String modules = modules("vnu-jar");
+        assumeTrue(modules != null, "no vnu-jar: npm install --global vnu-jar");
+        Path jar = Path.of(Objects.requireNonNull(modules), "vnu-jar", "build", "dist", "vnu.jar");
+        Path said = folder.resolve("said.json");
+        Process checker = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-Xss4m",
+                        "-jar",
+                        jar.toString(),
+                        "--format",
+                        "json",
+                        "--errors-only",
+                        page(InventedSessions.of(3, 3), "full.html").toString(),
+                        page(InventedSessions.of(0, 3), "empty.html").toString())
+                .redirectError(said.toFile())
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
+
+        assertThat(checker.waitFor(2, TimeUnit.MINUTES)).isTrue();
+        JsonNode messages =
+                JsonMapper.builder().build().readTree(Files.readString(said)).path("messages");
+        assertThat(messages.isArray()).isTrue();
+        assertThat(messages.toString()).isEqualTo("[]");
+    }
+
+    private Path page(Session session, String name) throws IOException {
+        StringBuilder text = new StringBuilder();
+        SessionPage.write(
+                session, new Background(List.of(), null, "note --log LOG --athlete a --date 2026-03-02"), text);
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private Path copied(String resource) throws IOException {
+        try (InputStream in = BrowserPageTest.class.getResourceAsStream(resource)) {
+            Path to = folder.resolve(resource);
+            Files.write(to, Optional.ofNullable(in).orElseThrow().readAllBytes());
+            return to;
+        }
+    }
+
+    private static @Nullable Path onPath(String... names) {
+        return Arrays.stream(System.getenv().getOrDefault("PATH", "").split(":", -1))
+                .flatMap(place -> Stream.of(names).map(name -> Path.of(place, name)))
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The folder that holds these modules of node, or null. */
+    private static @Nullable String modules(String... names) throws IOException, InterruptedException {
+        String stated = System.getenv("NODE_PATH");
+        Path npm = onPath("npm");
+        String global = "";
+        if (npm != null) {
+            Process asked = new ProcessBuilder(npm.toString(), "root", "--global")
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            global = new String(asked.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
+            asked.waitFor();
+        }
+        return Stream.of(stated == null ? "" : stated, global)
+                .filter(root -> !root.isEmpty())
+                .filter(root -> Stream.of(names).allMatch(name -> Files.isDirectory(Path.of(root, name))))
+                .findFirst()
+                .orElse(null);
+    }
+}
