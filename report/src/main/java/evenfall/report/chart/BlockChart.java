@@ -53,15 +53,16 @@ public final class BlockChart {
         this.to = to;
     }
 
-    /** Adds a measure's median and interval in each session. */
-    public BlockChart medians(String title, Direction direction, int decimals, List<Median> medians) {
-        panels.add(new MedianPanel(title, direction.labels(WORDS, decimals), medians));
+    /** Adds a measure's median and interval in each session, and the band within which nothing has clearly changed. */
+    public BlockChart medians(
+            String title, Direction direction, int decimals, List<Median> medians, @Nullable Band band) {
+        panels.add(new MedianPanel(title, direction.labels(WORDS, decimals), medians, band));
         return this;
     }
 
-    /** Adds drop heights, each filled as far as form held there. */
-    public BlockChart heights(String title, List<Held> heights) {
-        panels.add(new HeightPanel(title, heights));
+    /** Adds drop heights, each filled as far as form held there, and the heights up to which form was held. */
+    public BlockChart heights(String title, List<Held> heights, List<Median> formHeights) {
+        panels.add(new HeightPanel(title, heights, formHeights));
         return this;
     }
 
@@ -183,6 +184,9 @@ public final class BlockChart {
             double median,
             @Nullable Double low,
             @Nullable Double high) {}
+
+    /** Values between which nothing has clearly changed. */
+    public record Band(double low, double high) {}
 
     /** A session's landings from one height, m: in how many form held, of how many that were judged (1 or more). */
     public record Held(LocalDate day, double heightM, int held, int judged) {}

@@ -1,23 +1,32 @@
 package evenfall.report.chart;
 
 import evenfall.report.chart.BlockChart.Held;
+import evenfall.report.chart.BlockChart.Median;
 import evenfall.report.chart.BlockChart.Place;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 
-/** Drop heights of each session as squares, filled from below as far as form held: full all, empty none. */
+/**
+ * Drop heights of each session as squares, filled from below as far as form held: full all, empty none; beside them the
+ * height up to which form was held, as a stroke with its interval.
+ */
 final class HeightPanel extends DayPanel {
 
     private static final double SIZE = 7;
 
-    private final List<Held> heights;
+    private static final double STROKE = 6;
 
-    HeightPanel(String title, List<Held> heights) {
+    private final List<Held> heights;
+    private final List<Median> formHeights;
+
+    HeightPanel(String title, List<Held> heights, List<Median> formHeights) {
         super(title, axis(heights));
         this.heights = List.copyOf(heights);
+        this.formHeights = List.copyOf(formHeights);
     }
 
     private static NumberAxis axis(List<Held> heights) {
@@ -39,6 +48,18 @@ final class HeightPanel extends DayPanel {
                 graphics.fill(new Rectangle2D.Double(x, y + SIZE - filled, SIZE, filled));
             }
             graphics.draw(new Rectangle2D.Double(x, y, SIZE, SIZE));
+        }
+        graphics.setPaint(Ink.DARK);
+        graphics.setStroke(Ink.LEADING);
+        for (Median each : formHeights) {
+            double x = place.x(each.day()) + SIZE + 1;
+            double y = place.y(each.median());
+            graphics.draw(new Line2D.Double(x - STROKE / 2, y, x + STROKE / 2, y));
+            if (each.low() != null && each.high() != null) {
+                graphics.setStroke(Ink.THIN);
+                graphics.draw(new Line2D.Double(x, place.y(each.low()), x, place.y(each.high())));
+                graphics.setStroke(Ink.LEADING);
+            }
         }
     }
 }

@@ -1,28 +1,36 @@
 package evenfall.report.chart;
 
+import evenfall.report.chart.BlockChart.Band;
 import evenfall.report.chart.BlockChart.Median;
 import evenfall.report.chart.BlockChart.Place;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
+import org.jspecify.annotations.Nullable;
 
-/** A measure's median in each session as a dot, its interval as a line through it. */
+/**
+ * A measure's median in each session as a dot, its interval as a line through it, and behind them the band within which
+ * nothing has clearly changed.
+ */
 final class MedianPanel extends DayPanel {
 
     private static final double RADIUS = 3.5;
 
     private final List<Median> medians;
+    private final @Nullable Band band;
 
-    MedianPanel(String title, AxisWords labels, List<Median> medians) {
-        super(title, axis(labels, medians));
+    MedianPanel(String title, AxisWords labels, List<Median> medians, @Nullable Band band) {
+        super(title, axis(labels, medians, band));
         this.medians = List.copyOf(medians);
+        this.band = band;
     }
 
-    private static NumberAxis axis(AxisWords labels, List<Median> medians) {
-        double low = 0;
-        double high = 0;
+    private static NumberAxis axis(AxisWords labels, List<Median> medians, @Nullable Band band) {
+        double low = band == null ? 0 : Math.min(0, band.low());
+        double high = band == null ? 0 : Math.max(0, band.high());
         for (Median each : medians) {
             low = Math.min(low, each.low() == null ? each.median() : each.low());
             high = Math.max(high, each.high() == null ? each.median() : each.high());
@@ -33,6 +41,12 @@ final class MedianPanel extends DayPanel {
 
     @Override
     void draw(Graphics2D graphics, Place place) {
+        if (band != null) {
+            Rectangle2D area = place.area();
+            double top = place.y(band.high());
+            graphics.setPaint(Ink.HAIRLINE);
+            graphics.fill(new Rectangle2D.Double(area.getX(), top, area.getWidth(), place.y(band.low()) - top));
+        }
         graphics.setPaint(Ink.DARK);
         graphics.setStroke(Ink.LEADING);
         for (Median each : medians) {

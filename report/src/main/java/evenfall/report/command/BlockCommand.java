@@ -5,11 +5,13 @@ import evenfall.report.block.BlockAnalysis;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.TidyTable;
 import evenfall.report.deciding.Outlook;
+import evenfall.report.handout.BlockHandout;
 import evenfall.report.html.BlockPage;
 import evenfall.report.json.BlockDocument;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.TrainingLog;
+import evenfall.report.paper.Paper;
 import evenfall.report.result.LoggedBlock;
 import evenfall.report.result.LoggedOutlook;
 import evenfall.report.result.LoggedSessions;
@@ -34,7 +36,7 @@ import picocli.CommandLine.Option;
 final class BlockCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN =
-            EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON, OutputFormat.HTML);
+            EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON, OutputFormat.HTML, OutputFormat.PDF);
 
     private final Console console;
 
@@ -68,7 +70,7 @@ final class BlockCommand implements Task {
             names = "--format",
             paramLabel = "FORMAT",
             converter = OutputFormat.Converter.class,
-            description = "table (the default), json or html.")
+            description = "table (the default), json, html or pdf.")
     private OutputFormat format = OutputFormat.TABLE;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
@@ -108,6 +110,11 @@ final class BlockCommand implements Task {
             SortedMap<LocalDate, List<DiaryEntry>> diary,
             @Nullable Outlook outlook)
             throws IOException {
+        if (written == OutputFormat.PDF) {
+            Paper paper = BlockHandout.of(BlockPage.view(block, diary, outlook));
+            result.writeBytes(paper::write);
+            return;
+        }
         result.write(text -> {
             switch (written) {
                 case JSON -> text.append(BlockDocument.of(block, outlook));

@@ -17,6 +17,7 @@ enum CommandName {
     DIARY,
     SESSION,
     BLOCK,
+    SHEET,
     ATHLETE,
     SETTINGS,
     EXPORT,
@@ -40,6 +41,7 @@ enum CommandName {
             case DIARY -> new DiaryCommand(console);
             case SESSION -> new SessionCommand(console);
             case BLOCK -> new BlockCommand(console);
+            case SHEET -> new SheetCommand(console);
             case ATHLETE -> new AthleteCommand(console);
             case SETTINGS -> new SettingsCommand(console);
             case EXPORT -> new ExportCommand(console);

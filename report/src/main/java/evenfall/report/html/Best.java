@@ -43,7 +43,7 @@ final class Best {
     }
 
     /** The largest share of a limit that was used. */
-    private static double closeness(SessionLanding event) {
+    static double closeness(SessionLanding event) {
         Measures measures = event.landing().measures();
         double most = 0;
         if (measures != null) {

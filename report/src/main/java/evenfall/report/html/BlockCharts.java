@@ -4,7 +4,10 @@ import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
 import evenfall.report.block.MeasureCourse;
+import evenfall.report.block.SessionFormHeight;
+import evenfall.report.block.SessionMedian;
 import evenfall.report.chart.BlockChart;
+import evenfall.report.chart.BlockChart.Band;
 import evenfall.report.chart.BlockChart.Bar;
 import evenfall.report.chart.BlockChart.Count;
 import evenfall.report.chart.BlockChart.Direction;
@@ -16,12 +19,17 @@ import evenfall.report.chart.BlockChart.Sense;
 import evenfall.report.chart.Picture;
 import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.statistics.Medians;
 import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** The small charts of a block: form's own measures, then what was done, then what the diary says. */
 final class BlockCharts {
@@ -31,13 +39,23 @@ final class BlockCharts {
 
     private static final Words WORDS = Words.beside(BlockCharts.class);
 
-    /** Measures shown, one for each question of form and one more for evenness. */
+    /** So many measures are shown: those that changed or differ between the feet first, then these in their order. */
+    private static final int MOST = 4;
+
     private static final List<Shown> SHOWN = List.of(
             new Shown("meanBrakingG", Direction.PLAIN, 1),
             new Shown("pelvicRotationDeg.change", Direction.LEFT_POSITIVE, 0),
             new Shown("trunkLeanDeg.change", Direction.RIGHT_POSITIVE, 0),
             new Shown("overFeetM.foreAftLowest", Direction.BEFORE_POSITIVE, 2),
-            new Shown("spineFlexionDeg.change", Direction.FORWARD_POSITIVE, 0));
+            new Shown("spineFlexionDeg.change", Direction.FORWARD_POSITIVE, 0),
+            new Shown("pelvicObliquityDeg.change", Direction.RIGHT_POSITIVE, 0),
+            new Shown("twistDeg.change", Direction.LEFT_POSITIVE, 0),
+            new Shown("depthM", Direction.PLAIN, 2),
+            new Shown("peakG", Direction.PLAIN, 0),
+            new Shown("collapseDegPerS", Direction.PLAIN, 0));
+
+    private static final Pattern NUMBER = Pattern.compile("\\s*(\\d+(?:[.,]\\d+)?)(.*)");
+    private static final int MOST_RESULTS = 3;
 
     private final Block block;
     private final SortedMap<LocalDate, List<DiaryEntry>> diary;
@@ -51,15 +69,20 @@ final class BlockCharts {
         BlockChart chart = new BlockChart(width, from, to);
         List<Held> heights = heights();
         if (!heights.isEmpty()) {
-            chart.heights(WORDS.say("panel.heights"), heights);
+            chart.heights(WORDS.say("panel.heights"), heights, formHeights());
         }
-        for (Shown shown : SHOWN) {
+        for (Shown shown : shown()) {
             MeasureCourse course = block.measures().get(shown.measure());
             if (course != null) {
                 List<Median> medians = course.sessions().stream()
                         .map(each -> new Median(each.date().day(), each.median(), each.low(), each.high()))
                         .toList();
-                chart.medians(WORDS.say("panel." + shown.measure()), shown.direction(), shown.decimals(), medians);
+                chart.medians(
+                        WORDS.say("panel." + shown.measure()),
+                        shown.direction(),
+                        shown.decimals(),
+                        medians,
+                        band(course));
             }
         }
         if (!block.sessions().isEmpty()) {
@@ -73,11 +96,75 @@ final class BlockCharts {
         if (!feelings.isEmpty()) {
             chart.feelings(WORDS.say("panel.feelings"), feelings);
         }
+        results()
+                .forEach((name, values) ->
+                        chart.medians(WORDS.say("panel.result", name), Direction.PLAIN, 0, values, null));
         List<Saying> cues = cues();
         if (!cues.isEmpty()) {
             chart.words(WORDS.say("panel.cues"), cues);
         }
         return chart.draw(id, WORDS.say("block.chart"));
+    }
+
+    private List<Shown> shown() {
+        BlockChanges changes = new BlockChanges(block);
+        List<Shown> told =
+                SHOWN.stream().filter(shown -> changes.isTold(shown.measure())).toList();
+        List<Shown> shown = new ArrayList<>(told);
+        SHOWN.stream().filter(each -> !told.contains(each)).forEach(shown::add);
+        return shown.subList(0, Math.max(told.size(), MOST));
+    }
+
+    /** Round the middle of the block, as far as the measurement and the days explain. */
+    private static @Nullable Band band(MeasureCourse course) {
+        Double mdc = course.mdc95();
+        if (mdc == null || course.sessions().isEmpty()) {
+            return null;
+        }
+        double middle = Medians.of(
+                course.sessions().stream().mapToDouble(SessionMedian::median).toArray());
+        return new Band(middle - mdc / 2, middle + mdc / 2);
+    }
+
+    private List<Median> formHeights() {
+        List<Median> medians = new ArrayList<>();
+        for (SessionFormHeight each : SessionFormHeight.of(block)) {
+            Double height = each.height().heightM();
+            if (height != null) {
+                medians.add(new Median(
+                        each.date().day(),
+                        height,
+                        each.height().low(),
+                        each.height().high()));
+            }
+        }
+        return medians;
+    }
+
+    /** Countable results by name with what they are counted in, those with the most entries; in order of days. */
+    private SortedMap<String, List<Median>> results() {
+        SortedMap<String, List<Median>> all = new TreeMap<>();
+        diary.forEach((day, entries) -> {
+            for (DiaryEntry entry : entries) {
+                entry.results().forEach((name, value) -> {
+                    Matcher number = NUMBER.matcher(value);
+                    if (number.matches()) {
+                        String unit = number.group(2).strip();
+                        all.computeIfAbsent(unit.isEmpty() ? name : name + ", " + unit, key -> new ArrayList<>())
+                                .add(new Median(
+                                        day, Double.parseDouble(number.group(1).replace(',', '.')), null, null));
+                    }
+                });
+            }
+        });
+        all.values().removeIf(values -> values.size() < 2);
+        while (all.size() > MOST_RESULTS) {
+            all.remove(all.entrySet().stream()
+                    .min(Comparator.comparingInt(entry -> entry.getValue().size()))
+                    .orElseThrow()
+                    .getKey());
+        }
+        return all;
     }
 
     private List<Held> heights() {

@@ -2,6 +2,7 @@ package evenfall.report.html;
 
 import evenfall.report.block.Block;
 import evenfall.report.deciding.Outlook;
+import evenfall.report.html.view.BlockView;
 import evenfall.report.log.DiaryEntry;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -33,6 +34,11 @@ public final class BlockPage {
     public static void write(
             Block block, SortedMap<LocalDate, List<DiaryEntry>> diary, @Nullable Outlook outlook, Appendable out)
             throws IOException {
-        out.append(Pages.render("block.jte", new BlockViews(block, diary, outlook).view()));
+        out.append(Pages.render("block.jte", view(block, diary, outlook)));
+    }
+
+    /** What the page shows, in words and pictures. */
+    public static BlockView view(Block block, SortedMap<LocalDate, List<DiaryEntry>> diary, @Nullable Outlook outlook) {
+        return new BlockViews(block, diary, outlook).view();
     }
 }

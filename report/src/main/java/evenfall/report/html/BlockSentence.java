@@ -2,6 +2,10 @@ package evenfall.report.html;
 
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
+import evenfall.report.block.Chances;
+import evenfall.report.block.FormHeight;
+import evenfall.report.block.FormHeightTrend;
+import evenfall.report.block.Trend;
 import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.words.Figures;
@@ -48,8 +52,26 @@ final class BlockSentence {
                             ? WORDS.say("block.form", held)
                             : WORDS.say("block.form.of", held, judged));
         }
+        parts.add(formHeight(block));
         parts.add(pain(diary));
         return String.join(" ", parts).strip();
+    }
+
+    private static String formHeight(Block block) {
+        FormHeight height = block.formHeight();
+        if (height.heightM() == null || height.low() == null || height.high() == null) {
+            return "";
+        }
+        FormHeightTrend trend = block.formHeightTrend();
+        boolean told = trend.perWeekM() != null && Chances.stands(trend.chanceAmongAll());
+        String key = told && trend.verdict().equals(Trend.RISING)
+                ? "block.height.rising"
+                : told && trend.verdict().equals(Trend.FALLING) ? "block.height.falling" : "block.height";
+        return WORDS.say(
+                key,
+                Figures.fixed(height.heightM(), 2),
+                WORDS.say("range", Figures.fixed(height.low(), 2), Figures.fixed(height.high(), 2)),
+                Figures.size(trend.perWeekM() == null ? 0.0 : 100 * trend.perWeekM(), 1));
     }
 
     /** Lowest to highest drop height in words, or {@link Figures#MISSING}. */

@@ -4,7 +4,9 @@ import evenfall.fusion.landing.Side;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
+import evenfall.report.chart.DifferenceChart;
 import evenfall.report.chart.Mark;
+import evenfall.report.chart.Picture;
 import evenfall.report.deciding.Outlook;
 import evenfall.report.form.Form;
 import evenfall.report.html.view.BlockView;
@@ -58,6 +60,8 @@ final class BlockViews {
         cautions.add(WORDS.say("caution.always"));
         cautions.add(WORDS.say("caution.place"));
         BlockCharts charts = new BlockCharts(block, diary);
+        BlockChanges changes = new BlockChanges(block);
+        List<DifferenceChart.Row> pairs = changes.pairs();
         LocalDate first = from == null ? LocalDate.EPOCH : from;
         LocalDate last = to == null ? first : to;
         return new BlockView(
@@ -66,6 +70,11 @@ final class BlockViews {
                 BlockSentence.of(block, diary),
                 cautions,
                 urgent.size(),
+                changes.weeks(),
+                changes.tiring(),
+                changes.sides(),
+                pairs(pairs, BlockCharts.WIDE, "pairs-wide"),
+                pairs(pairs, BlockCharts.NARROW, "pairs-narrow"),
                 charts.draw("block-wide", BlockCharts.WIDE, first, last),
                 charts.draw("block-narrow", BlockCharts.NARROW, first, last),
                 feet(),
@@ -74,6 +83,10 @@ final class BlockViews {
                 days(),
                 outlook == null ? List.of() : NextSessionLines.of(outlook),
                 method());
+    }
+
+    private static Picture pairs(List<DifferenceChart.Row> rows, int width, String id) {
+        return rows.isEmpty() ? Picture.NONE : new DifferenceChart(width, rows).picture(id);
     }
 
     private List<String> urgent() {
@@ -171,7 +184,8 @@ final class BlockViews {
         return List.of(
                 WORDS.say("block.method.median"),
                 WORDS.say("block.method.leftOut"),
-                WORDS.say("block.method.change"),
+                WORDS.say("block.method.band"),
+                WORDS.say("block.method.among"),
                 WORDS.say("method.sides"),
                 WORDS.say("method.version", ProgramVersion.PROGRAM, ProgramVersion.version()));
     }

@@ -122,11 +122,14 @@ final class Printer {
     /** Prints a piece, on a new page if it fits there and not here; {@code next} must begin where a heading ends. */
     void print(Piece piece, @Nullable Piece next) throws IOException {
         float height = piece.height(letters, width);
+        float whole = Sheet.HEIGHT - 2 * MARGIN;
         if (piece.leads() && next != null) {
-            height += Math.min(next.height(letters, width), 4 * MARGIN);
+            float follows = next.height(letters, width);
+            // What fits on a page goes to the next one as a whole, and its heading with it.
+            height += follows + height <= whole ? follows : 4 * MARGIN;
         }
         boolean fresh = y <= MARGIN;
-        if (!fresh && height > left() && height <= Sheet.HEIGHT - 2 * MARGIN) {
+        if (!fresh && height > left() && height <= whole) {
             turnPage();
         }
         piece.print(this);

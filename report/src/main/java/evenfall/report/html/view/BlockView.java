@@ -11,6 +11,11 @@ import java.util.List;
  * @param sentence the block in one breath
  * @param cautions what to heed before deciding, the gravest first
  * @param urgent how many of {@code cautions} come from the diary
+ * @param changes what changed over the weeks, a sentence each
+ * @param tiring what drifts within sessions, a sentence each
+ * @param sides left against right, a sentence each
+ * @param sidesWide the pairs for a wide window, or nothing
+ * @param sidesNarrow the same for a narrow one
  * @param chartWide everything on one axis of days, for a wide window
  * @param chartNarrow the same for a narrow one
  * @param feet heads of the columns of {@code heights}
@@ -26,6 +31,11 @@ public record BlockView(
         String sentence,
         List<String> cautions,
         int urgent,
+        List<String> changes,
+        List<String> tiring,
+        List<String> sides,
+        Picture sidesWide,
+        Picture sidesNarrow,
         Picture chartWide,
         Picture chartNarrow,
         List<MarkView> feet,

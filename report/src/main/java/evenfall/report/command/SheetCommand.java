@@ -1,0 +1,64 @@
+package evenfall.report.command;
+
+import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.handout.AthleteSheet;
+import evenfall.report.heed.Standing;
+import evenfall.report.html.SheetViews;
+import evenfall.report.log.AthleteEntry;
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.SessionDate;
+import evenfall.report.paper.Paper;
+import evenfall.report.result.LoggedSessions;
+import evenfall.report.result.SessionBackground;
+import evenfall.report.session.Session;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Prints the athlete's own page. */
+@Command(
+        name = "sheet",
+        description =
+                "The athlete's own page, as PDF: the last session in plain words, a typical and the best landing, one"
+                        + " thing to work on.")
+final class SheetCommand implements Task {
+
+    private final Console console;
+
+    @Mixin
+    private LogOptions log;
+
+    @Option(names = "--out", paramLabel = "FILE.pdf", description = "Where the page goes, if not to standard output.")
+    private @Nullable Path out;
+
+    SheetCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public int perform() throws IOException {
+        ResultFile result = ResultFile.at(console, out, List.of());
+        AthleteFolder athlete = log.open();
+        List<SessionDate> dates = athlete.sessions();
+        if (dates.isEmpty()) {
+            throw new UnusableInputException("There is no session of " + athlete.id()
+                    + " in the log yet; record or import one, then ask for the sheet.");
+        }
+        SessionDate newest = dates.get(dates.size() - 1);
+        LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
+        Session last = sessions.withTraces(newest);
+        List<Session> earlier =
+                SessionBackground.of(athlete, newest, console::say).earlier();
+        String name = athlete.lastWho(console::say).map(AthleteEntry::name).orElse(null);
+        Paper paper = AthleteSheet.of(SheetViews.of(
+                name == null ? last : last.named(name),
+                earlier,
+                Standing.of(athlete, console::say).sentences()));
+        result.writeBytes(paper::write);
+        return CommandRunner.DONE;
+    }
+}

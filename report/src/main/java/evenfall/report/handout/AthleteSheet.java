@@ -1,0 +1,36 @@
+package evenfall.report.handout;
+
+import evenfall.report.html.view.BodyView;
+import evenfall.report.html.view.SheetView;
+import evenfall.report.paper.Paper;
+import evenfall.report.paper.TextStyle;
+import evenfall.report.words.Words;
+
+/** The athlete's own sheet: one page. */
+public final class AthleteSheet {
+
+    private static final Words WORDS = Words.beside(AthleteSheet.class);
+
+    private AthleteSheet() {}
+
+    /** The paper of a sheet. */
+    public static Paper of(SheetView view) {
+        Paper paper = new Paper(view.title(), WORDS.say("language"));
+        paper.heading(1, view.title());
+        view.stop().forEach(line -> paper.text(TextStyle.URGENT, line));
+        paper.text(TextStyle.SENTENCE, view.sentence());
+        paper.heading(2, WORDS.say("sheet.task"));
+        paper.text(TextStyle.SENTENCE, view.task());
+        shown(paper, view.typical());
+        shown(paper, view.best());
+        paper.heading(2, WORDS.say("sheet.heights"));
+        view.heights().forEach(line -> paper.text(TextStyle.PLAIN, line));
+        view.cautions().forEach(line -> paper.text(TextStyle.CAUTION, line));
+        return paper;
+    }
+
+    private static void shown(Paper paper, SheetView.Shown shown) {
+        paper.together(part -> part.text(TextStyle.PLAIN, shown.words())
+                .pictures(shown.bodies().stream().map(BodyView::figure).toList()));
+    }
+}

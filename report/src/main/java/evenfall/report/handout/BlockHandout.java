@@ -1,0 +1,100 @@
+package evenfall.report.handout;
+
+import evenfall.report.html.view.BlockView;
+import evenfall.report.html.view.DayView;
+import evenfall.report.html.view.MarkView;
+import evenfall.report.html.view.RowView;
+import evenfall.report.paper.Paper;
+import evenfall.report.paper.TableText;
+import evenfall.report.paper.TextStyle;
+import evenfall.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A block on paper: the page's own words and pictures. */
+public final class BlockHandout {
+
+    private static final Words WORDS = Words.beside(BlockHandout.class);
+
+    private BlockHandout() {}
+
+    /** The paper of a block. */
+    public static Paper of(BlockView view) {
+        Paper paper = new Paper(view.title(), WORDS.say("language"));
+        paper.heading(1, view.title());
+        paper.text(TextStyle.QUIET, view.span());
+        for (int i = 0; i < view.urgent(); i++) {
+            paper.text(TextStyle.URGENT, view.cautions().get(i));
+        }
+        paper.text(TextStyle.SENTENCE, view.sentence());
+        view.cautions()
+                .subList(view.urgent(), view.cautions().size())
+                .forEach(line -> paper.text(TextStyle.CAUTION, line));
+        if (!view.sessions().isEmpty()) {
+            course(paper, view);
+        }
+        days(paper, "next", view.next());
+        if (!view.sessions().isEmpty()) {
+            tables(paper, view);
+        }
+        days(paper, "diary.block", view.diary());
+        paper.heading(2, WORDS.say("read"));
+        view.method().forEach(line -> paper.text(TextStyle.QUIET, line));
+        return paper;
+    }
+
+    private static void course(Paper paper, BlockView view) {
+        paper.heading(2, WORDS.say("changes"));
+        view.changes().forEach(line -> paper.text(TextStyle.PLAIN, line));
+        view.tiring().forEach(line -> paper.text(TextStyle.PLAIN, line));
+        paper.together(part -> {
+            part.heading(2, WORDS.say("sides.block"));
+            view.sides().forEach(line -> part.text(TextStyle.PLAIN, line));
+            part.picture(view.sidesWide());
+        });
+        paper.together(part -> part.heading(2, WORDS.say("weeks")).picture(view.chartWide()));
+    }
+
+    private static void tables(Paper paper, BlockView view) {
+        List<String> feet = new ArrayList<>();
+        feet.add(WORDS.say("column.height"));
+        view.feet().stream().map(MarkView::words).forEach(feet::add);
+        paper.together(part -> part.heading(2, WORDS.say("heights.block")).table(table(feet, view.heights())));
+        paper.heading(2, WORDS.say("sessions"));
+        paper.table(table(
+                List.of(
+                        WORDS.say("column.session"),
+                        WORDS.say("column.landings"),
+                        WORDS.say("column.left"),
+                        WORDS.say("column.both"),
+                        WORDS.say("column.right"),
+                        WORDS.say("column.held"),
+                        WORDS.say("column.heights"),
+                        WORDS.say("column.effort")),
+                view.sessions()));
+    }
+
+    private static TableText table(List<String> head, List<RowView> rows) {
+        List<List<String>> cells = new ArrayList<>();
+        for (RowView row : rows) {
+            List<String> line = new ArrayList<>();
+            line.add(row.head());
+            line.addAll(row.cells());
+            cells.add(line);
+        }
+        return new TableText(head, cells, head.stream().map(column -> 1.0).toList());
+    }
+
+    private static void days(Paper paper, String heading, List<DayView> days) {
+        if (days.isEmpty()) {
+            return;
+        }
+        paper.heading(2, WORDS.say(heading));
+        for (DayView day : days) {
+            paper.together(part -> {
+                part.heading(3, day.day());
+                day.lines().forEach(line -> part.text(TextStyle.PLAIN, line));
+            });
+        }
+    }
+}
