@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** Presses what a person would press, with a mouse and a keyboard of the screen. */
 final class Hands {
 
-    private static final long PATIENCE_MS = 25_000;
+    private static final long PATIENCE_MS = 40_000;
     private static final int PAUSE_MS = 10;
     private static final int SETTLED_MS = 60;
 

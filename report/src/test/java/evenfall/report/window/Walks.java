@@ -59,10 +59,10 @@ final class Walks {
         said("routine led");
         hands.awaitShown("drops.next");
         hands.key(KeyEvent.VK_B);
-        hands.key(KeyEvent.VK_2);
+        hands.key(KeyEvent.VK_4);
         hands.click("drops.surface.mat");
-        hands.awaitText("drops.second", "Landing 1, both feet, 0.3 m");
-        said("first landing " + (System.nanoTime() - firstPress) / 1_000_000 + " ms after the first press");
+        hands.awaitText("drops.second", "both feet, 0.5 m");
+        said("a landing " + (System.nanoTime() - firstPress) / 1_000_000 + " ms after the first press");
         hands.awaitText("drops.second", "Landing 6");
         hands.awaitText("drops.reasons", "leaned right");
         said("six landings");
@@ -99,8 +99,8 @@ final class Walks {
         hands.click("owed.done");
         hands.click("who.back.Mirel");
         hands.awaitText("back.sentence", "6 landings");
-        hands.click("back.row.2");
-        hands.awaitText("back.detail", "both feet, 0.3 m");
+        hands.click("back.row.6");
+        hands.awaitText("back.detail", "both feet, 0.5 m");
         hands.key(KeyEvent.VK_DELETE);
         hands.awaitText("back.detail", "left out by the coach");
         said("looked back and left one out");
