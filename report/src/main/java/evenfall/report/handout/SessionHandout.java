@@ -30,8 +30,8 @@ public final class SessionHandout {
         Paper paper = new Paper(view.title(), WORDS.say("language"));
         paper.heading(1, view.title());
         paper.text(TextStyle.QUIET, view.who() + " " + view.health());
-        paper.text(TextStyle.SENTENCE, view.sentence());
         view.urgent().forEach(line -> paper.text(TextStyle.URGENT, line));
+        paper.text(TextStyle.SENTENCE, view.sentence());
         paper.text(TextStyle.PLAIN, view.pain());
         view.standing().forEach(line -> paper.text(TextStyle.CAUTION, line));
         if (!view.diary().isEmpty()) {

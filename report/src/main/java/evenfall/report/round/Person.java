@@ -1,6 +1,6 @@
 package evenfall.report.round;
 
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 
 /**
  * Somebody on today's list.
@@ -8,11 +8,14 @@ import org.jspecify.annotations.Nullable;
  * @param id the athlete's name in the log
  * @param name what people call the athlete
  * @param standing how it stands today
- * @param clinicianLimit what a licensed practitioner forbids, or null
+ * @param heeded what stands first: a clinician's limit, open pain and signs, a sentence each
  * @param consent whether consent is noted
  */
-public record Person(
-        String id, String name, Standing standing, @Nullable String clinicianLimit, boolean consent) {
+public record Person(String id, String name, Standing standing, List<String> heeded, boolean consent) {
+
+    public Person {
+        heeded = List.copyOf(heeded);
+    }
 
     /** How somebody stands today. */
     public enum Standing {

@@ -62,7 +62,7 @@ public final class Roster {
                 id,
                 name == null ? id : name,
                 standing,
-                who.map(AthleteEntry::clinicianLimit).orElse(null),
+                evenfall.report.heed.Standing.of(athlete, sentence -> {}).sentences(),
                 who.map(AthleteEntry::consent).isPresent());
     }
 

@@ -136,9 +136,8 @@ final class FeelSheet implements Sheet {
         }
         Sheet.set(
                 title, Keys.WORDS.say(feeling.stoppedByPain() ? "feel.title.pain" : "feel.title.text", person.name()));
-        String clinician = person.clinicianLimit();
-        Sheet.set(limit, clinician == null ? "" : Keys.WORDS.say("feel.clinician", clinician));
-        limit.setVisible(clinician != null);
+        Sheet.set(limit, String.join(" ", person.heeded()));
+        limit.setVisible(!person.heeded().isEmpty());
         well.setVisible(!feeling.stoppedByPain());
         well.setEnabled(!feeling.isSomething());
         on.setEnabled(feeling.stoppedByPain() || feeling.isSomething());

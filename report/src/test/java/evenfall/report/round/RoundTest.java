@@ -155,6 +155,20 @@ final class RoundTest {
     }
 
     @Test
+    void painOfAnEarlierDay_isSaidBeforeItIsAskedAgain_untilItIsOver() throws IOException {
+        Person person = somebody();
+        log.athlete(person.id())
+                .diary(TODAY.minusDays(3))
+                .add(DiaryAnswers.feeling(Map.of(), Map.of("left ankle", 2), List.of()));
+        round.next();
+        assertThat(round.people().get(0).heeded()).singleElement().asString().contains("left ankle");
+        round.choose(round.people().get(0));
+        round.answered();
+        round.next();
+        assertThat(round.people().get(0).heeded()).as("all well").isEmpty();
+    }
+
+    @Test
     void consentGivenLater_isNoted() throws IOException {
         round.add("Ide", false, "");
         round.choose(round.people().get(0));
