@@ -88,8 +88,7 @@ enum Aspect {
     }
 
     /** What a landing says of it; null where that is missing, has no stated error or cannot be trusted. */
-    @Nullable
-    Reading of(Landing landing) {
+    @Nullable Reading of(Landing landing) {
         Measures measures = landing.measures();
         Set<LandingFlag> flags = landing.flags();
         if (measures == null || flags.stream().anyMatch(BROKEN::contains)) {

@@ -59,8 +59,7 @@ public final class ImpactForHeight {
     }
 
     /** How hard the athlete usually lands in these circumstances; null where too few landings are like it. */
-    @Nullable
-    UsualImpact usual(Circumstance circumstance) {
+    @Nullable UsualImpact usual(Circumstance circumstance) {
         Double height = circumstance.heightM();
         if (height == null || !(height > 0)) {
             return null;

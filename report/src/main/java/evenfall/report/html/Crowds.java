@@ -42,8 +42,7 @@ final class Crowds {
     }
 
     /** The id of the crowd a landing stands in, or null. */
-    @Nullable
-    String of(SessionLanding event) {
+    @Nullable String of(SessionLanding event) {
         String id = id(event);
         return id != null && traces.containsKey(id) ? id : null;
     }

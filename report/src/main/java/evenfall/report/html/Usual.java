@@ -47,8 +47,7 @@ final class Usual {
     }
 
     /** What is usual of a figure, or null where too little is known. */
-    @Nullable
-    Range of(Figure figure) {
+    @Nullable Range of(Figure figure) {
         double[] values = alike.stream()
                 .map(figure::value)
                 .filter(Objects::nonNull)

@@ -65,7 +65,7 @@ class MainTest {
                 "block --log LOG --athlete a --format csv",
                 "athlete --log LOG --athlete a --born 12",
                 "athlete --log LOG --athlete nobody --delete --yes",
-                "session --log LOG --athlete a --date 2026-03-02 --format pdf",
+                "session --log LOG --athlete a --date 2026-03-02 --format paper",
             })
     void wrongUsage_isTwoAndOneSentence(String line) {
         Ran ran = Ran.command(words(line));

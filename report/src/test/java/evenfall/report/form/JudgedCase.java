@@ -33,11 +33,9 @@ final class JudgedCase {
     double height = 0.78;
     double heightSigma = 0.001;
 
-    @Nullable
-    Side foot;
+    @Nullable Side foot;
 
-    @Nullable
-    StepDirection direction = StepDirection.BACK;
+    @Nullable StepDirection direction = StepDirection.BACK;
 
     JudgedCase with(String measure, double value) {
         switch (measure) {
