@@ -72,7 +72,7 @@ public final class DifferenceChart {
     }
 
     private static NumberAxis axis(double most, String plus, String minus) {
-        double step = Plots.step(most);
+        double step = Plots.step(2 * most);
         double end = Math.ceil(most / step - 1e-9) * step;
         return Plots.axis(-end, end, step, AxisWords.sided(WORDS, plus, minus, step < 1 ? 1 : 0));
     }

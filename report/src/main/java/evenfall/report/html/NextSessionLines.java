@@ -19,9 +19,6 @@ final class NextSessionLines {
     static List<DayView> of(Outlook outlook) {
         NextSession next = outlook.next();
         List<DayView> views = new ArrayList<>();
-        for (String question : outlook.weeks().questions()) {
-            views.add(new DayView(WORDS.say("next.question"), List.of(question)));
-        }
         views.add(new DayView(
                 WORDS.say("next.argued"), List.of(next.arguedOption().words() + ".")));
         for (Option option : next.options()) {
@@ -34,6 +31,9 @@ final class NextSessionLines {
         }
         if (!next.noHigherBox().isEmpty()) {
             views.add(new DayView(WORDS.say("next.no.box"), next.noHigherBox()));
+        }
+        for (String question : outlook.weeks().questions()) {
+            views.add(new DayView(WORDS.say("next.question"), List.of(question)));
         }
         List<String> rules = new ArrayList<>();
         for (SettingValue rule : next.rules()) {
