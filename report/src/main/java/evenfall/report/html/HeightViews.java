@@ -52,6 +52,9 @@ final class HeightViews {
                     Figures.fixed(then.low(), 2),
                     Figures.fixed(then.high(), 2)));
         }
+        if (!shown.isEmpty()) {
+            lines.add(WORDS.say("height.key"));
+        }
         return new HeightView(
                 lines,
                 WORDS.say("caution.height"),
