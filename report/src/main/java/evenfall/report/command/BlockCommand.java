@@ -99,7 +99,9 @@ final class BlockCommand implements Task {
         Block block = LoggedBlock.of(folder, sessions, from, to, console::say);
         Outlook outlook = LoggedOutlook.of(folder, sessions, block, console::say);
         SortedMap<LocalDate, List<DiaryEntry>> diary = sessions.diary().days();
-        write(result, written, block, to == null ? diary : diary.headMap(to.plusDays(1)), outlook);
+        boolean drawn = written == OutputFormat.HTML || written == OutputFormat.PDF;
+        Block shown = drawn ? block.named(folder.calledName(sentence -> {})) : block;
+        write(result, written, shown, to == null ? diary : diary.headMap(to.plusDays(1)), outlook);
         return CommandRunner.DONE;
     }
 

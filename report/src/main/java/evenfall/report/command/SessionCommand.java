@@ -91,7 +91,8 @@ final class SessionCommand implements Task {
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
         // Only pages draw signals; the others do with stored results.
         boolean drawn = written == OutputFormat.HTML || written == OutputFormat.PDF;
-        Session session = drawn ? sessions.withTraces(day) : sessions.summary(day);
+        Session session =
+                drawn ? sessions.withTraces(day).named(athlete.calledName(sentence -> {})) : sessions.summary(day);
         sayFirst(written, session);
         FilmClock clock = written == OutputFormat.VTT ? clock(athlete, day, starts) : FilmClock.SAME;
         Background background = drawn ? SessionBackground.of(athlete, day, console::say) : Background.NONE;

@@ -4,7 +4,6 @@ import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.handout.AthleteSheet;
 import evenfall.report.heed.Standing;
 import evenfall.report.html.SheetViews;
-import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.paper.Paper;
@@ -53,9 +52,8 @@ final class SheetCommand implements Task {
         Session last = sessions.withTraces(newest);
         List<Session> earlier =
                 SessionBackground.of(athlete, newest, console::say).earlier();
-        String name = athlete.lastWho(console::say).map(AthleteEntry::name).orElse(null);
         Paper paper = AthleteSheet.of(SheetViews.of(
-                name == null ? last : last.named(name),
+                last.named(athlete.calledName(sentence -> {})),
                 earlier,
                 Standing.of(athlete, console::say).sentences()));
         result.writeBytes(paper::write);

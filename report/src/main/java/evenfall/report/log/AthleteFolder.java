@@ -112,6 +112,12 @@ public final class AthleteFolder {
         return entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
     }
 
+    /** What people call the athlete: the name that was noted, else the name in the log. */
+    public String calledName(Consumer<String> damaged) throws IOException {
+        String name = lastWho(damaged).map(AthleteEntry::name).orElse(null);
+        return name == null || name.isBlank() ? id() : name;
+    }
+
     /** The diary of one day. */
     public Entries<DiaryEntry> diary(LocalDate day) {
         return new Entries<>(folder.resolve(DIARY).resolve(day.toString()), DiaryEntry.class);
