@@ -24,7 +24,6 @@ final class SensorTrack {
     private final int sensor;
     private final SensorStream.Builder builder = new SensorStream.Builder();
     private @Nullable Place place;
-    private String name = "";
     private double startS;
     private double lastS;
     private double intervalS;
@@ -55,13 +54,8 @@ final class SensorTrack {
 
     /** Takes what the sensor says of itself; a place it was given by somebody stays. */
     void hello(Hello said) {
-        name = said.name();
         builder.accelerationRange(said.accelerationRange() * Gravity.STANDARD);
         builder.turnRateRange(Math.toRadians(said.turnRateRange()));
-    }
-
-    String name() {
-        return name;
     }
 
     int size() {

@@ -85,16 +85,6 @@ public final class WireStreams implements WireReceiver {
         return null;
     }
 
-    /** What a sensor calls itself; empty if it has no name. */
-    public String nameOf(int sensor) {
-        for (SensorTrack track : tracks) {
-            if (track.sensor() == sensor) {
-                return track.name();
-            }
-        }
-        return "";
-    }
-
     /**
      * Places a sensor whose place follows from what is known: one that is left beside a placed one is at the other place,
      * and one that is alone is the pelvis sensor. Only for when all has come.

@@ -80,6 +80,15 @@ public record BlockLanding(
         return names;
     }
 
+    /** Drop height as a person reads it: a noted one to a centimetre, a measured one to a tenth of a metre, m, or null. */
+    public @Nullable Double toldHeightM() {
+        if (heightM != null) {
+            return Math.round(heightM * 100) / 100.0;
+        }
+        Double measured = values.get("dropHeightM");
+        return measured == null ? null : Double.valueOf(Math.round(measured * 10) / 10.0);
+    }
+
     /** The landings of a session of the log. */
     public static List<BlockLanding> of(SessionDate date, Session session) {
         List<BlockLanding> landings = new ArrayList<>();

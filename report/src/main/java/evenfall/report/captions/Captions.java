@@ -6,7 +6,6 @@ import evenfall.report.film.FilmClock;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
-import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
@@ -87,7 +86,7 @@ public final class Captions {
             return List.of(WORDS.say("fall"));
         }
         List<String> lines = new ArrayList<>();
-        Double height = SessionSentence.height(event);
+        Double height = event.heightM();
         FormVerdict verdict = event.verdict();
         Form form = verdict == null ? null : verdict.form();
         String title = height == null

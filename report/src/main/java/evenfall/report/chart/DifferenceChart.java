@@ -4,7 +4,6 @@ import evenfall.fusion.landing.Side;
 import evenfall.report.form.Form;
 import evenfall.report.words.Words;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -107,10 +106,8 @@ public final class DifferenceChart {
             apart(graphics, row, apart, y);
             y += ROW;
         }
-        // The axis puts back what it found, and finds nothing where no chart has drawn before.
-        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
-        sizes.draw(graphics, bottom, pair, pair, RectangleEdge.BOTTOM, null);
-        differences.draw(graphics, bottom, apart, apart, RectangleEdge.BOTTOM, null);
+        Plots.below(sizes, graphics, bottom, pair);
+        Plots.below(differences, graphics, bottom, apart);
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(Ink.GREY);
         graphics.drawString(WORDS.say("difference.degrees"), EDGE, height() - 6);

@@ -57,10 +57,14 @@ public record Mark(@Nullable Side side, @Nullable Form form) {
 
     /** Draws the sign round a point of any sheet, in its own colour or, where {@code paint} is given, in that. */
     void draw(Graphics2D graphics, double x, double y, double radius, @Nullable Color paint) {
-        Color ink = paint == null ? Ink.of(side) : paint;
+        draw(graphics, x, y, radius, paint == null ? Ink.of(side) : paint, Color.WHITE);
+    }
+
+    /** Draws the sign round a point of a sheet with another ground. */
+    public void draw(Graphics2D graphics, double x, double y, double radius, Color ink, Color ground) {
         AffineTransform to = AffineTransform.getTranslateInstance(x, y);
         Shape whole = to.createTransformedShape(shape(radius, false));
-        graphics.setPaint(form == Form.HELD ? ink : Color.WHITE);
+        graphics.setPaint(form == Form.HELD ? ink : ground);
         graphics.fill(whole);
         graphics.setPaint(ink);
         if (form == Form.STRAINED) {
@@ -70,54 +74,49 @@ public record Mark(@Nullable Side side, @Nullable Form form) {
         graphics.draw(whole);
     }
 
-    /** The same outline as a shape. */
+    /** The outline round the origin, or its lower half, as a shape. */
     private Shape shape(double r, boolean half) {
         if (side == Side.LEFT) {
             return half
                     ? new Arc2D.Double(-r, -r, 2 * r, 2 * r, 180, 180, Arc2D.CHORD)
                     : new Ellipse2D.Double(-r, -r, 2 * r, 2 * r);
         }
-        // Everything else has straight edges.
-        String[] numbers = outline(r, half).replace("M", "").replace("Z", "").split(" ", -1);
+        double[] corners = corners(r, half);
         Path2D path = new Path2D.Double();
-        for (int i = 0; i + 1 < numbers.length; i += 2) {
-            double x = Double.parseDouble(numbers[i]);
-            double y = Double.parseDouble(numbers[i + 1]);
-            if (i == 0) {
-                path.moveTo(x, y);
-            } else {
-                path.lineTo(x, y);
-            }
+        path.moveTo(rounded(corners[0]), rounded(corners[1]));
+        for (int i = 2; i < corners.length; i += 2) {
+            path.lineTo(rounded(corners[i]), rounded(corners[i + 1]));
         }
         path.closePath();
         return path;
     }
 
-    /** The outline round the origin, or its lower half. */
+    /** The same as SVG writes it. */
     private String outline(double r, boolean half) {
-        if (side == null) {
-            return half ? path(-r, 0, r, 0, 0, r) : path(-r, 0, 0, -r, r, 0, 0, r);
+        if (side == Side.LEFT) {
+            String arc = "A" + n(r) + " " + n(r) + " 0 0 ";
+            String lower = "M" + n(-r) + " 0" + arc + "0 " + n(r) + " 0";
+            return half ? lower + "Z" : lower + arc + "0 " + n(-r) + " 0Z";
         }
-        return switch (side) {
-            case LEFT -> {
-                String arc = "A" + n(r) + " " + n(r) + " 0 0 ";
-                String lower = "M" + n(-r) + " 0" + arc + "0 " + n(r) + " 0";
-                yield half ? lower + "Z" : lower + arc + "0 " + n(-r) + " 0Z";
-            }
-            case RIGHT -> {
-                double w = 1.1 * r;
-                double top = -1.05 * r;
-                double bottom = 0.85 * r;
-                double middle = (top + bottom) / 2;
-                yield half
-                        ? path(-w / 2, middle, w / 2, middle, w, bottom, -w, bottom)
-                        : path(0, top, w, bottom, -w, bottom);
-            }
-            case BOTH -> {
-                double w = 0.9 * r;
-                yield half ? path(-w, 0, w, 0, w, w, -w, w) : path(-w, -w, w, -w, w, w, -w, w);
-            }
-        };
+        return path(corners(r, half));
+    }
+
+    /** Where the corners lie of what is no circle, x and y by turns. */
+    private double[] corners(double r, boolean half) {
+        if (side == Side.RIGHT) {
+            double w = 1.1 * r;
+            double top = -1.05 * r;
+            double bottom = 0.85 * r;
+            double middle = (top + bottom) / 2;
+            return half
+                    ? new double[] {-w / 2, middle, w / 2, middle, w, bottom, -w, bottom}
+                    : new double[] {0, top, w, bottom, -w, bottom};
+        }
+        if (side == Side.BOTH) {
+            double w = 0.9 * r;
+            return new double[] {-w, half ? 0 : -w, w, half ? 0 : -w, w, w, -w, w};
+        }
+        return half ? new double[] {-r, 0, r, 0, 0, r} : new double[] {-r, 0, 0, -r, r, 0, 0, r};
     }
 
     private static String path(double... xy) {
@@ -128,8 +127,12 @@ public record Mark(@Nullable Side side, @Nullable Form form) {
         return d.append('Z').toString();
     }
 
+    private static double rounded(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+
     private static String n(double value) {
-        double rounded = Math.round(value * 10) / 10.0;
+        double rounded = rounded(value);
         return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
     }
 }

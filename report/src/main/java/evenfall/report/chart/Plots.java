@@ -2,6 +2,8 @@ package evenfall.report.chart;
 
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -9,6 +11,7 @@ import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 
 /** Axes, plots and charts in the house's dress. Every chart begins here. */
@@ -79,6 +82,13 @@ final class Plots {
         double digits = rough / power;
         double nice = digits < 1.5 ? 1 : digits < 3 ? 2 : digits < 7.5 ? 5 : 10;
         return nice * power;
+    }
+
+    /** Draws an axis alone, below what it measures. */
+    static void below(NumberAxis axis, Graphics2D graphics, double y, Rectangle2D area) {
+        // The axis puts back what it found, and finds nothing where no chart has drawn before.
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
+        axis.draw(graphics, y, area, area, RectangleEdge.BOTTOM, null);
     }
 
     /** Width of text, px. */

@@ -4,7 +4,6 @@ import evenfall.fusion.landing.Side;
 import evenfall.report.form.Form;
 import evenfall.report.words.Words;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -94,9 +93,7 @@ public final class SidesChart {
             side(graphics, data, Side.RIGHT, row.right(), row.rightMedian(), from + 1.5 * ROW);
             top += TITLE + 2 * ROW + GAP;
         }
-        // The axis puts back what it found, and finds nothing where no chart has drawn before.
-        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
-        axis.draw(graphics, top - GAP, data, data, RectangleEdge.BOTTOM, null);
+        Plots.below(axis, graphics, top - GAP, data);
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(Ink.GREY);
         graphics.drawString(WORDS.say("axis.sides"), LEFT, height - 6);

@@ -2,7 +2,6 @@ package evenfall.report.command;
 
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.handout.AthleteSheet;
-import evenfall.report.heed.Standing;
 import evenfall.report.html.SheetViews;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
@@ -55,7 +54,7 @@ final class SheetCommand implements Task {
         Paper paper = AthleteSheet.of(SheetViews.of(
                 last.named(athlete.calledName(sentence -> {})),
                 earlier,
-                Standing.of(athlete, console::say).sentences()));
+                last.standing().sentences()));
         result.writeBytes(paper::write);
         return CommandRunner.DONE;
     }

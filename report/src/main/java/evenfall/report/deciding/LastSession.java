@@ -79,7 +79,7 @@ final class LastSession {
         for (int i = 0; i < landings.size(); i++) {
             run = landings.get(i).form() == Form.LOST ? run + 1 : 0;
             for (int k = i; run >= inARow && k > i - run; k--) {
-                Double height = Weeks.height(landings.get(k));
+                Double height = landings.get(k).toldHeightM();
                 lowest = height == null || (lowest != null && lowest <= height) ? lowest : height;
             }
         }

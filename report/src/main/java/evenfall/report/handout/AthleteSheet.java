@@ -1,5 +1,6 @@
 package evenfall.report.handout;
 
+import evenfall.report.html.SheetViews;
 import evenfall.report.html.view.BodyView;
 import evenfall.report.html.view.SheetView;
 import evenfall.report.paper.Paper;
@@ -11,11 +12,14 @@ public final class AthleteSheet {
 
     private static final Words WORDS = Words.beside(AthleteSheet.class);
 
+    /** What stands on the page stands on paper in the same words. */
+    private static final Words PAGE = Words.beside(SheetViews.class);
+
     private AthleteSheet() {}
 
     /** The paper of a sheet. */
     public static Paper of(SheetView view) {
-        Paper paper = new Paper(view.title(), WORDS.say("language"));
+        Paper paper = new Paper(view.title(), PAGE.say("language"));
         paper.heading(1, view.title());
         view.stop().forEach(line -> paper.text(TextStyle.URGENT, line));
         paper.text(TextStyle.SENTENCE, view.sentence());

@@ -1,5 +1,6 @@
 package evenfall.report.handout;
 
+import evenfall.report.html.BlockPage;
 import evenfall.report.html.view.BlockView;
 import evenfall.report.html.view.DayView;
 import evenfall.report.html.view.MarkView;
@@ -14,13 +15,14 @@ import java.util.List;
 /** A block on paper: the page's own words and pictures. */
 public final class BlockHandout {
 
-    private static final Words WORDS = Words.beside(BlockHandout.class);
+    /** What stands on the page stands on paper in the same words. */
+    private static final Words PAGE = Words.beside(BlockPage.class);
 
     private BlockHandout() {}
 
     /** The paper of a block. */
     public static Paper of(BlockView view) {
-        Paper paper = new Paper(view.title(), WORDS.say("language"));
+        Paper paper = new Paper(view.title(), PAGE.say("language"));
         paper.heading(1, view.title());
         paper.text(TextStyle.QUIET, view.span());
         for (int i = 0; i < view.urgent(); i++) {
@@ -33,44 +35,44 @@ public final class BlockHandout {
         if (!view.sessions().isEmpty()) {
             course(paper, view);
         }
-        days(paper, "next", view.next());
+        days(paper, "head.block.next", view.next());
         if (!view.sessions().isEmpty()) {
             tables(paper, view);
         }
-        days(paper, "diary.block", view.diary());
-        paper.heading(2, WORDS.say("read"));
+        days(paper, "head.block.diary", view.diary());
+        paper.heading(2, PAGE.say("head.block.method"));
         view.method().forEach(line -> paper.text(TextStyle.QUIET, line));
         return paper;
     }
 
     private static void course(Paper paper, BlockView view) {
-        paper.heading(2, WORDS.say("changes"));
+        paper.heading(2, PAGE.say("head.block.weeks"));
         view.changes().forEach(line -> paper.text(TextStyle.PLAIN, line));
         view.tiring().forEach(line -> paper.text(TextStyle.PLAIN, line));
         paper.together(part -> {
-            part.heading(2, WORDS.say("sides.block"));
+            part.heading(2, PAGE.say("head.block.sides"));
             view.sides().forEach(line -> part.text(TextStyle.PLAIN, line));
             part.picture(view.sidesWide());
         });
-        paper.together(part -> part.heading(2, WORDS.say("weeks")).picture(view.chartWide()));
+        paper.together(part -> part.heading(2, PAGE.say("head.block.chart")).picture(view.chartWide()));
     }
 
     private static void tables(Paper paper, BlockView view) {
         List<String> feet = new ArrayList<>();
-        feet.add(WORDS.say("column.height"));
+        feet.add(PAGE.say("column.height"));
         view.feet().stream().map(MarkView::words).forEach(feet::add);
-        paper.together(part -> part.heading(2, WORDS.say("heights.block")).table(table(feet, view.heights())));
-        paper.heading(2, WORDS.say("sessions"));
+        paper.together(part -> part.heading(2, PAGE.say("head.block.heights")).table(table(feet, view.heights())));
+        paper.heading(2, PAGE.say("head.block.sessions"));
         paper.table(table(
                 List.of(
-                        WORDS.say("column.session"),
-                        WORDS.say("column.landings"),
-                        WORDS.say("column.left"),
-                        WORDS.say("column.both"),
-                        WORDS.say("column.right"),
-                        WORDS.say("column.held"),
-                        WORDS.say("column.heights"),
-                        WORDS.say("column.effort")),
+                        PAGE.say("column.session"),
+                        PAGE.say("column.landings"),
+                        PAGE.say("column.left"),
+                        PAGE.say("column.both"),
+                        PAGE.say("column.right"),
+                        PAGE.say("column.held"),
+                        PAGE.say("column.heights"),
+                        PAGE.say("column.effort")),
                 view.sessions()));
     }
 
@@ -89,7 +91,7 @@ public final class BlockHandout {
         if (days.isEmpty()) {
             return;
         }
-        paper.heading(2, WORDS.say(heading));
+        paper.heading(2, PAGE.say(heading));
         for (DayView day : days) {
             paper.together(part -> {
                 part.heading(3, day.day());

@@ -1,5 +1,6 @@
 package evenfall.report.handout;
 
+import evenfall.report.html.SessionPage;
 import evenfall.report.html.view.BodyView;
 import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.FigureView;
@@ -21,13 +22,17 @@ import java.util.stream.Collectors;
 public final class SessionHandout {
 
     private static final Words WORDS = Words.beside(SessionHandout.class);
+
+    /** What stands on the page stands on paper in the same words. */
+    private static final Words PAGE = Words.beside(SessionPage.class);
+
     private static final String HELD = "held";
 
     private SessionHandout() {}
 
     /** The paper of a session. */
     public static Paper of(SessionView view) {
-        Paper paper = new Paper(view.title(), WORDS.say("language"));
+        Paper paper = new Paper(view.title(), PAGE.say("language"));
         paper.heading(1, view.title());
         paper.text(TextStyle.QUIET, view.who() + " " + view.health());
         view.urgent().forEach(line -> paper.text(TextStyle.URGENT, line));
@@ -37,24 +42,24 @@ public final class SessionHandout {
         if (!view.diary().isEmpty()) {
             paper.text(TextStyle.PLAIN, WORDS.say("diary", String.join(" ", view.diary())));
         }
-        paper.together(part -> part.heading(2, WORDS.say("strip"))
+        paper.together(part -> part.heading(2, PAGE.say("head.strip"))
                 .picture(view.stripWide())
                 .text(TextStyle.QUIET, view.key().stream().map(MarkView::words).collect(Collectors.joining("; "))));
         paper.together(part -> {
-            part.heading(2, WORDS.say("heights"));
+            part.heading(2, PAGE.say("head.heights"));
             view.heights().lines().forEach(line -> part.text(TextStyle.PLAIN, line));
             part.picture(view.heights().wide());
             part.text(TextStyle.CAUTION, view.heights().caution());
         });
         landings(paper, view.landings());
         paper.together(part -> {
-            part.heading(2, WORDS.say("sides"));
+            part.heading(2, PAGE.say("head.sides"));
             view.sides().lines().forEach(line -> part.text(TextStyle.PLAIN, line));
             part.picture(view.sides().wide());
         });
         view.landings().stream().filter(SessionHandout::isPassed).forEach(landing -> landing(paper, landing));
         paper.newPage();
-        paper.heading(2, WORDS.say("method"));
+        paper.heading(2, PAGE.say("head.method"));
         view.method().lines().forEach(line -> paper.text(TextStyle.QUIET, line));
         view.method().findings().forEach(line -> paper.text(TextStyle.QUIET, line));
         view.method().limits().forEach(line -> paper.text(TextStyle.QUIET, line));
@@ -66,7 +71,7 @@ public final class SessionHandout {
     }
 
     private static void landings(Paper paper, List<LandingView> landings) {
-        paper.heading(2, WORDS.say("landings"));
+        paper.heading(2, PAGE.say("head.table"));
         if (landings.isEmpty()) {
             paper.text(TextStyle.PLAIN, WORDS.say("landings.none"));
             return;
@@ -82,12 +87,12 @@ public final class SessionHandout {
                 .toList();
         paper.table(new TableText(
                 List.of(
-                        WORDS.say("column.landing"),
-                        WORDS.say("column.at"),
-                        WORDS.say("column.foot"),
-                        WORDS.say("column.height"),
-                        WORDS.say("column.form"),
-                        WORDS.say("column.reasons")),
+                        PAGE.say("column.landing"),
+                        PAGE.say("column.at"),
+                        PAGE.say("column.foot"),
+                        PAGE.say("column.height"),
+                        PAGE.say("column.form"),
+                        PAGE.say("column.reasons")),
                 rows,
                 List.of(1.0, 0.8, 1.4, 1.6, 1.1, 5.0)));
         if (landings.stream().anyMatch(SessionHandout::isPassed)) {
@@ -109,7 +114,8 @@ public final class SessionHandout {
         landing.reasons().forEach(line -> paper.text(TextStyle.PLAIN, line));
         paper.text(TextStyle.QUIET, String.join(" ", landing.remarks()));
         paper.pictures(landing.bodies().stream().map(BodyView::figure).toList());
-        landing.bodies().forEach(body -> paper.text(TextStyle.QUIET, WORDS.say("body", body.title(), body.words())));
+        landing.bodies()
+                .forEach(body -> paper.text(TextStyle.QUIET, PAGE.say("body.alone", body.title(), body.words())));
         paper.beside(0.58, left -> left.picture(landing.chart()), right -> right.table(figures(landing)));
     }
 

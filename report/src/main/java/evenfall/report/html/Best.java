@@ -4,7 +4,6 @@ import evenfall.fusion.landing.Measures;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormStandard;
 import evenfall.report.form.Judged;
-import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.SessionLanding;
 import java.util.Comparator;
 import java.util.List;
@@ -24,13 +23,13 @@ final class Best {
 
     /** The best other landing, or null where there is none. */
     static @Nullable SessionLanding beside(SessionLanding event, List<SessionLanding> all) {
-        Double height = SessionSentence.height(event);
+        Double height = event.heightM();
         return all.stream()
                 .filter(other -> other.landing().index() != event.landing().index()
                         && !other.note().leftOut()
-                        && LandingViews.side(other) == LandingViews.side(event)
-                        && LandingViews.verdict(other) == Form.HELD)
-                .min(Comparator.<SessionLanding>comparingDouble(other -> steps(height, SessionSentence.height(other)))
+                        && other.side() == event.side()
+                        && other.form() == Form.HELD)
+                .min(Comparator.<SessionLanding>comparingDouble(other -> steps(height, other.heightM()))
                         .thenComparingDouble(Best::closeness))
                 .orElse(null);
     }

@@ -20,6 +20,7 @@ import evenfall.report.chart.Picture;
 import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.statistics.Medians;
+import evenfall.report.weeks.ResultValue;
 import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,8 +28,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The small charts of a block: form's own measures, then what was done, then what the diary says. */
@@ -54,7 +53,6 @@ final class BlockCharts {
             new Shown("peakG", Direction.PLAIN, 0),
             new Shown("collapseDegPerS", Direction.PLAIN, 0));
 
-    private static final Pattern NUMBER = Pattern.compile("\\s*(\\d+(?:[.,]\\d+)?)(.*)");
     private static final int MOST_RESULTS = 3;
 
     private final Block block;
@@ -146,15 +144,10 @@ final class BlockCharts {
         SortedMap<String, List<Median>> all = new TreeMap<>();
         diary.forEach((day, entries) -> {
             for (DiaryEntry entry : entries) {
-                entry.results().forEach((name, value) -> {
-                    Matcher number = NUMBER.matcher(value);
-                    if (number.matches()) {
-                        String unit = number.group(2).strip();
-                        all.computeIfAbsent(unit.isEmpty() ? name : name + ", " + unit, key -> new ArrayList<>())
-                                .add(new Median(
-                                        day, Double.parseDouble(number.group(1).replace(',', '.')), null, null));
-                    }
-                });
+                entry.results()
+                        .forEach((name, text) -> ResultValue.of(text)
+                                .ifPresent(result -> all.computeIfAbsent(named(name, result), key -> new ArrayList<>())
+                                        .add(new Median(day, result.value(), null, null))));
             }
         });
         all.values().removeIf(values -> values.size() < 2);
@@ -167,12 +160,16 @@ final class BlockCharts {
         return all;
     }
 
+    private static String named(String name, ResultValue result) {
+        return result.unit().isEmpty() ? name : name + ", " + result.unit();
+    }
+
     private List<Held> heights() {
         List<Held> heights = new ArrayList<>();
         for (BlockSession session : block.sessions()) {
             SortedMap<Double, List<BlockLanding>> byHeight = new TreeMap<>();
             for (BlockLanding landing : block.landings()) {
-                Double height = BlockSentence.told(landing);
+                Double height = landing.toldHeightM();
                 if (landing.date().equals(session.date()) && height != null && landing.form() != null) {
                     byHeight.computeIfAbsent(height, key -> new ArrayList<>()).add(landing);
                 }

@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
 /** A block in one breath: how many sessions and landings, how often form held, whether anything hurt. */
 final class BlockSentence {
@@ -77,7 +76,7 @@ final class BlockSentence {
     /** Lowest to highest drop height in words, or {@link Figures#MISSING}. */
     static String heights(List<BlockLanding> landings) {
         List<Double> heights = landings.stream()
-                .map(BlockSentence::told)
+                .map(BlockLanding::toldHeightM)
                 .filter(Objects::nonNull)
                 .sorted()
                 .toList();
@@ -87,20 +86,6 @@ final class BlockSentence {
         String low = Figures.height(heights.get(0));
         String high = Figures.height(heights.get(heights.size() - 1));
         return low.equals(high) ? WORDS.say("height.noted", low) : WORDS.say("block.heights", low, high);
-    }
-
-    /** Drop height as noted, else as measured, m, or null. */
-    static @Nullable Double height(BlockLanding landing) {
-        return landing.heightM() != null ? landing.heightM() : landing.values().get("dropHeightM");
-    }
-
-    /** A noted height as it is; a measured one to a tenth of a metre. */
-    static @Nullable Double told(BlockLanding landing) {
-        Double height = height(landing);
-        if (height == null || landing.heightM() != null) {
-            return height;
-        }
-        return Math.round(height * 10) / 10.0;
     }
 
     private static String pain(SortedMap<LocalDate, List<DiaryEntry>> diary) {

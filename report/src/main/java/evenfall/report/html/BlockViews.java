@@ -113,7 +113,7 @@ final class BlockViews {
         SortedMap<Long, List<BlockLanding>> byHeight = new TreeMap<>(Comparator.reverseOrder());
         List<BlockLanding> unknown = new ArrayList<>();
         for (BlockLanding landing : block.landings()) {
-            Double height = BlockSentence.told(landing);
+            Double height = landing.toldHeightM();
             if (height == null) {
                 unknown.add(landing);
             } else {

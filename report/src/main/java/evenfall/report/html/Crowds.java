@@ -5,7 +5,6 @@ import evenfall.fusion.landing.Side;
 import evenfall.report.chart.CrowdLines;
 import evenfall.report.chart.LandingChart;
 import evenfall.report.chart.Svg;
-import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.SessionLanding;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,8 +47,8 @@ final class Crowds {
     }
 
     private static @Nullable String id(SessionLanding event) {
-        Double height = SessionSentence.height(event);
-        Side side = LandingViews.side(event);
+        Double height = event.heightM();
+        Side side = event.side();
         return height == null || side == null
                 ? null
                 : String.format(

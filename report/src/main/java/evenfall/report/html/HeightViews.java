@@ -9,7 +9,6 @@ import evenfall.report.chart.LandingMark;
 import evenfall.report.form.Form;
 import evenfall.report.html.view.HeightView;
 import evenfall.report.log.SessionDate;
-import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
@@ -89,8 +88,8 @@ final class HeightViews {
         List<HeldShare.Judged> judged = new ArrayList<>();
         for (Session session : sessions) {
             for (SessionLanding event : session.landings()) {
-                Double from = SessionSentence.height(event);
-                Form form = LandingViews.verdict(event);
+                Double from = event.heightM();
+                Form form = event.form();
                 if (event.landing().kind() == EventKind.LANDING
                         && from != null
                         && form != null

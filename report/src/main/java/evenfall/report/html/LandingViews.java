@@ -16,7 +16,6 @@ import evenfall.report.form.Form;
 import evenfall.report.form.Reason;
 import evenfall.report.html.view.LandingView;
 import evenfall.report.log.LandingNote;
-import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
@@ -68,9 +67,9 @@ final class LandingViews {
         Moments moments = event.landing().moments();
         LandingTrace trace = event.trace();
         FigureWords figures = new FigureWords(Usual.beside(event, earlier));
-        Side side = side(event);
-        Form form = verdict(event);
-        Double height = SessionSentence.height(event);
+        Side side = event.side();
+        Form form = event.form();
+        Double height = event.heightM();
         SessionLanding best = Best.beside(event, landings);
         return new LandingView(
                 id(event),
@@ -140,21 +139,21 @@ final class LandingViews {
     }
 
     static Mark mark(SessionLanding event) {
-        return new Mark(side(event), verdict(event));
+        return new Mark(event.side(), event.form());
     }
 
     static String foot(SessionLanding event) {
-        Side side = side(event);
+        Side side = event.side();
         return WORDS.say("foot." + (side == null ? "unknown" : side.code()));
     }
 
     static String form(SessionLanding event) {
-        Form form = verdict(event);
+        Form form = event.form();
         return WORDS.say("form." + (form == null ? "unknown" : form.code()));
     }
 
     static String height(SessionLanding event) {
-        Double height = SessionSentence.height(event);
+        Double height = event.heightM();
         if (height == null) {
             return WORDS.say("height.unknown");
         }
@@ -165,18 +164,6 @@ final class LandingViews {
         Double sigma = measures == null ? null : measures.sigma().dropHeightM();
         return WORDS.say("height.measured", Figures.fixed(height, 2), FigureWords.error(sigma, 2))
                 .strip();
-    }
-
-    /** The foot as noted, else as the sensors tell; null where neither is known. */
-    static @Nullable Side side(SessionLanding event) {
-        Side noted = event.note().side();
-        Measures measures = event.landing().measures();
-        return noted != null || measures == null ? noted : measures.balance().footSuggested();
-    }
-
-    /** The verdict, or null where there is none. */
-    static @Nullable Form verdict(SessionLanding event) {
-        return event.verdict() == null ? null : event.verdict().form();
     }
 
     private static List<String> reasons(SessionLanding event) {

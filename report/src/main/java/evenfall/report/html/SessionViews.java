@@ -146,7 +146,7 @@ final class SessionViews {
                 LandingViews.id(event),
                 leftOut ? WORDS.say("strip.leftOut", words) : words,
                 event.landing().moments().contactS(),
-                SessionSentence.height(event),
+                event.heightM(),
                 LandingViews.mark(event),
                 leftOut);
     }

@@ -71,8 +71,7 @@ public final class SheetViews {
         Map<String, List<SessionLanding>> byHeight = new TreeMap<>();
         for (SessionLanding event : landings) {
             byHeight.computeIfAbsent(
-                            Figures.height(SessionSentence.height(event)) + LandingViews.foot(event),
-                            key -> new ArrayList<>())
+                            Figures.height(event.heightM()) + LandingViews.foot(event), key -> new ArrayList<>())
                     .add(event);
         }
         return byHeight.values().stream()
@@ -87,7 +86,7 @@ public final class SheetViews {
     /** From the greatest height from which form held, the one that stayed farthest within its limits. */
     private static @Nullable SessionLanding best(List<SessionLanding> landings) {
         return landings.stream()
-                .filter(event -> LandingViews.verdict(event) == Form.HELD && SessionSentence.height(event) != null)
+                .filter(event -> event.form() == Form.HELD && event.heightM() != null)
                 .max(Comparator.<SessionLanding>comparingDouble(event -> Math.round(10 * heightOf(event)))
                         .thenComparing(
                                 Comparator.comparingDouble(Best::closeness).reversed()))
@@ -95,7 +94,7 @@ public final class SheetViews {
     }
 
     private static double heightOf(SessionLanding event) {
-        Double height = SessionSentence.height(event);
+        Double height = event.heightM();
         return height == null ? 0 : height;
     }
 
@@ -115,7 +114,7 @@ public final class SheetViews {
                         event.trace(),
                         event.landing().moments(),
                         measures == null ? null : measures.balance().overFeet(),
-                        LandingViews.side(event)));
+                        event.side()));
     }
 
     private static List<String> heights(List<Session> all) {

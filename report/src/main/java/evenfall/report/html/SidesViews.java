@@ -61,8 +61,7 @@ final class SidesViews {
 
     private static List<SessionLanding> on(Side side, List<SessionLanding> landings) {
         return landings.stream()
-                .filter(event ->
-                        LandingViews.side(event) == side && !event.note().leftOut())
+                .filter(event -> event.side() == side && !event.note().leftOut())
                 .toList();
     }
 

@@ -1,7 +1,6 @@
 package evenfall.report.html;
 
 import evenfall.fusion.landing.Measures;
-import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.SessionLanding;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,14 +30,13 @@ final class Usual {
     /** What is usual for landings like this one. */
     static Usual beside(SessionLanding event, List<SessionLanding> earlier) {
         List<Measures> alike = new ArrayList<>();
-        Double height = SessionSentence.height(event);
+        Double height = event.heightM();
         for (int i = earlier.size() - 1; i >= 0 && alike.size() < MOST && height != null; i--) {
             SessionLanding other = earlier.get(i);
             Measures measures = other.landing().measures();
-            Double from = SessionSentence.height(other);
-            boolean same = LandingViews.side(other) == LandingViews.side(event)
-                    && from != null
-                    && Math.abs(from - height) < SAME_HEIGHT_M - 1e-9;
+            Double from = other.heightM();
+            boolean same =
+                    other.side() == event.side() && from != null && Math.abs(from - height) < SAME_HEIGHT_M - 1e-9;
             if (same && measures != null && !other.note().leftOut()) {
                 alike.add(measures);
             }

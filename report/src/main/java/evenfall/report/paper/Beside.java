@@ -11,15 +11,8 @@ record Beside(List<Piece> left, List<Piece> right, float leftShare) implements P
     @Override
     public float height(Letters letters, float width) throws IOException {
         float room = width - BETWEEN;
-        return Math.max(height(left, letters, leftShare * room), height(right, letters, (1 - leftShare) * room));
-    }
-
-    private static float height(List<Piece> pieces, Letters letters, float width) throws IOException {
-        float height = 0;
-        for (Piece piece : pieces) {
-            height += piece.height(letters, width);
-        }
-        return height;
+        return Math.max(
+                Piece.height(left, letters, leftShare * room), Piece.height(right, letters, (1 - leftShare) * room));
     }
 
     @Override

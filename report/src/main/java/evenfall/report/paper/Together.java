@@ -8,11 +8,7 @@ record Together(List<Piece> pieces) implements Piece {
 
     @Override
     public float height(Letters letters, float width) throws IOException {
-        float height = 0;
-        for (Piece piece : pieces) {
-            height += piece.height(letters, width);
-        }
-        return height;
+        return Piece.height(pieces, letters, width);
     }
 
     @Override

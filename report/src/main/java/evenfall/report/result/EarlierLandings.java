@@ -1,14 +1,11 @@
 package evenfall.report.result;
 
 import evenfall.ingest.progress.Progress;
-import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.form.FormStandard;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
-import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -18,9 +15,6 @@ import java.util.function.Supplier;
  * is made again for them. Until they are read, and where they cannot be, there are none.
  */
 public final class EarlierLandings implements Supplier<List<SessionLanding>> {
-
-    /** What is usual is told by the newest of the same height; these are enough for several heights. */
-    private static final int ENOUGH = 400;
 
     private volatile List<SessionLanding> landings = List.of();
     private volatile FormStandard standard = FormStandard.STARTING;
@@ -58,20 +52,8 @@ public final class EarlierLandings implements Supplier<List<SessionLanding>> {
             tell.accept("What is usual for " + athlete.id() + " could not be read from the log (" + e.getMessage()
                     + "); form is judged by what a coach starts from.");
         }
-        LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, sentence -> {});
-        List<SessionLanding> read = new ArrayList<>();
-        for (int i = dates.size() - 1; i >= 0 && read.size() < ENOUGH; i--) {
-            read.addAll(0, landings(sessions, dates.get(i)));
-        }
-        landings = List.copyOf(read);
-    }
-
-    /** Whoever asks for a session that cannot be read is told; for what is usual the others do. */
-    private static List<SessionLanding> landings(LoggedSessions sessions, SessionDate date) {
-        try {
-            return sessions.asStored(date).map(Session::landings).orElse(List.of());
-        } catch (IOException | UnusableInputException e) {
-            return List.of();
-        }
+        landings = StoredSessions.newest(athlete, dates).stream()
+                .flatMap(session -> session.landings().stream())
+                .toList();
     }
 }

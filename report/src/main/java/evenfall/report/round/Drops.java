@@ -87,9 +87,10 @@ public final class Drops {
             Plan held = at(contactS);
             last = landing;
             heard = "";
-            strip.add(LandingWords.mark(held.note(), landing));
+            SessionLanding noted = landing.noted(held.note());
+            strip.add(LandingWords.mark(noted));
             headline = LandingWords.headline(landing);
-            second = LandingWords.second(strip.size(), held.note(), landing);
+            second = LandingWords.second(strip.size(), noted);
             reasons = LandingWords.reasons(landing);
         }
     }

@@ -6,14 +6,12 @@ import evenfall.report.coaching.LandingRemark;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
-import evenfall.report.log.LandingNote;
 import evenfall.report.measure.MeasureList;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** One landing as a coach reads it between two jumps: large words first, the rest below. */
 final class LandingWords {
@@ -43,18 +41,18 @@ final class LandingWords {
     }
 
     /** Which landing, from where, onto what, and how it was held. */
-    static String second(int number, LandingNote note, SessionLanding landing) {
+    static String second(int number, SessionLanding landing) {
         List<String> parts = new ArrayList<>();
         parts.add(WORDS.say("landing.number", number));
-        Side side = side(note, landing);
+        Side side = landing.side();
         if (side != null) {
             parts.add(WORDS.say("foot." + side.code()));
         }
-        Double height = height(note, landing);
+        Double height = landing.heightM();
         if (height != null) {
             parts.add(WORDS.say("height", Figures.height(height)));
         }
-        Form form = form(landing);
+        Form form = landing.form();
         if (form != null) {
             parts.add(WORDS.say("form." + form.code() + ".word"));
         }
@@ -69,26 +67,8 @@ final class LandingWords {
                 : verdict.reasons().stream().map(Reason::text).toList();
     }
 
-    static LandingMark mark(LandingNote note, SessionLanding landing) {
+    static LandingMark mark(SessionLanding landing) {
         return new LandingMark(
-                landing.landing().moments().contactS(), height(note, landing), side(note, landing), form(landing));
-    }
-
-    private static @Nullable Form form(SessionLanding landing) {
-        return landing.verdict() == null ? null : landing.verdict().form();
-    }
-
-    private static @Nullable Side side(LandingNote note, SessionLanding landing) {
-        Measures measures = landing.landing().measures();
-        return note.side() != null || measures == null
-                ? note.side()
-                : measures.balance().footSuggested();
-    }
-
-    private static @Nullable Double height(LandingNote note, SessionLanding landing) {
-        Measures measures = landing.landing().measures();
-        return note.heightM() != null || measures == null
-                ? note.heightM()
-                : measures.fall().dropHeightM();
+                landing.landing().moments().contactS(), landing.heightM(), landing.side(), landing.form());
     }
 }

@@ -69,9 +69,9 @@ public record LookBack(Person person, SessionDate date, List<SessionDate> dates,
             boolean fall = kind == EventKind.FALL;
             rows.add(new Row(
                     event.landing().index(),
-                    LandingWords.mark(event.note(), event),
+                    LandingWords.mark(event),
                     fall ? WORDS.say("fall") : LandingWords.headline(event),
-                    LandingWords.second(event.landing().index(), event.note(), event),
+                    LandingWords.second(event.landing().index(), event),
                     LandingWords.reasons(event),
                     event.note().leftOut() ? event.note().leaveOut() : null,
                     event));

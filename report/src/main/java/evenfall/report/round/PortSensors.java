@@ -61,11 +61,6 @@ public final class PortSensors implements Sensors {
     }
 
     @Override
-    public String name() {
-        return link.name();
-    }
-
-    @Override
     public void close() {
         resting = false;
         link.close();

@@ -58,11 +58,6 @@ public final class RehearsedSensors implements Sensors {
     }
 
     @Override
-    public String name() {
-        return RehearsalBench.PATH;
-    }
-
-    @Override
     public void close() {
         rest();
     }

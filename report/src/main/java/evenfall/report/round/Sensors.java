@@ -12,9 +12,6 @@ public interface Sensors extends AutoCloseable {
     /** A turn is over: what they say meanwhile is nobody's. */
     void rest();
 
-    /** How a person calls where they are. */
-    String name();
-
     @Override
     void close();
 }

@@ -70,12 +70,6 @@ public final class TurnDesk implements RunningTurn.Listener {
         return sensors != null;
     }
 
-    /** How a person calls where they are; empty without. */
-    public String sensorsName() {
-        Sensors used = sensors;
-        return used == null ? "" : used.name();
-    }
-
     /** Whether a turn goes on. */
     public boolean recording() {
         return running != null;

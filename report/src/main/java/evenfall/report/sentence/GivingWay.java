@@ -90,7 +90,7 @@ final class GivingWay {
     /** Tenths of a metre between the lowest and the highest landing. */
     private static double[] steps(List<SessionLanding> landings) {
         double[] heights = landings.stream()
-                .map(SessionSentence::height)
+                .map(SessionLanding::heightM)
                 .filter(Objects::nonNull)
                 .mapToDouble(Double::doubleValue)
                 .sorted()
@@ -119,7 +119,7 @@ final class GivingWay {
             this.what = what;
             this.height = height;
             for (SessionLanding event : all) {
-                Double from = SessionSentence.height(event);
+                Double from = event.heightM();
                 if (from == null) {
                     continue;
                 }

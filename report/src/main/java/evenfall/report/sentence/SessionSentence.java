@@ -52,19 +52,9 @@ public final class SessionSentence {
         return String.join(" ", parts);
     }
 
-    /** Drop height as the coach noted it, else as measured, m; null where neither is known. */
-    public static @Nullable Double height(SessionLanding event) {
-        if (event.note().heightM() != null) {
-            return event.note().heightM();
-        }
-        return event.landing().measures() == null
-                ? null
-                : event.landing().measures().fall().dropHeightM();
-    }
-
     /** A noted height as it is; a measured one to a tenth of a metre, which is what it is worth in a sentence. */
     private static @Nullable Double told(SessionLanding event) {
-        Double height = height(event);
+        Double height = event.heightM();
         if (height == null || event.note().heightM() != null) {
             return height;
         }

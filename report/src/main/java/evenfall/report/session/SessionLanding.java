@@ -6,6 +6,7 @@ import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.Side;
 import evenfall.report.form.Circumstance;
+import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.log.LandingNote;
 import java.util.Collections;
@@ -46,6 +47,24 @@ public record SessionLanding(
     /** Whether only the sensors tell {@link #side}. */
     public boolean sideSuggested() {
         return note.side() == null && side() != null;
+    }
+
+    /** Drop height as the coach noted it, else as measured, m; null where neither is known. */
+    public @Nullable Double heightM() {
+        Measures measures = landing.measures();
+        return note.heightM() != null || measures == null
+                ? note.heightM()
+                : measures.fall().dropHeightM();
+    }
+
+    /** The verdict in a word, or null where there is none. */
+    public @Nullable Form form() {
+        return verdict == null ? null : verdict.form();
+    }
+
+    /** The same event with another note. */
+    public SessionLanding noted(LandingNote other) {
+        return new SessionLanding(landing, verdict, trace, other, approved);
     }
 
     /** What was so when a landing with these measures was made: as noted, else as measured. */

@@ -6,14 +6,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Asks about results that have not changed for weeks. Which way is better is not known, so only flat is flat. */
 final class FlatResults {
 
     private static final Words WORDS = Words.beside(FlatResults.class);
-    private static final Pattern VALUE = Pattern.compile("([+-]?\\d+(?:\\.\\d+)?).*");
 
     /** Fewer say nothing of what lies between. */
     private static final int FEWEST = 3;
@@ -28,13 +25,10 @@ final class FlatResults {
     static List<String> of(List<DiaryDay> days, int flatWeeks) {
         Map<String, List<Value>> courses = new LinkedHashMap<>();
         for (DiaryDay day : days) {
-            day.results().forEach((name, text) -> {
-                Matcher matcher = VALUE.matcher(text);
-                if (matcher.matches()) {
-                    courses.computeIfAbsent(name, key -> new ArrayList<>())
-                            .add(new Value(day.date(), Double.parseDouble(matcher.group(1)), text));
-                }
-            });
+            day.results()
+                    .forEach((name, text) -> ResultValue.of(text)
+                            .ifPresent(result -> courses.computeIfAbsent(name, key -> new ArrayList<>())
+                                    .add(new Value(day.date(), result.value(), text))));
         }
         List<String> questions = new ArrayList<>();
         courses.forEach((name, values) -> {

@@ -1,6 +1,7 @@
 package evenfall.report.weeks;
 
 import evenfall.report.block.Block;
+import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
 import evenfall.report.heed.BodyRegion;
 import evenfall.report.statistics.FalseDiscovery;
@@ -140,7 +141,7 @@ final class SorenessQuestions {
                 .toList();
         double highest = block.landings().stream()
                 .filter(landing -> landing.date().day().equals(day))
-                .map(Weeks::height)
+                .map(BlockLanding::toldHeightM)
                 .filter(Objects::nonNull)
                 .mapToDouble(SorenessQuestions::size)
                 .max()

@@ -99,7 +99,7 @@ public record Weeks(
     public static List<HeightCount> heights(List<BlockLanding> landings) {
         SortedMap<Double, int[]> counts = new TreeMap<>(Comparator.reverseOrder());
         for (BlockLanding landing : landings) {
-            Double height = height(landing);
+            Double height = landing.toldHeightM();
             if (height != null) {
                 int[] count = counts.computeIfAbsent(height, key -> new int[5]);
                 count[column(landing.side())]++;
@@ -109,16 +109,6 @@ public record Weeks(
         List<HeightCount> heights = new ArrayList<>();
         counts.forEach((height, n) -> heights.add(new HeightCount(height, n[0], n[1], n[2], n[3], n[4])));
         return heights;
-    }
-
-    /** A noted height to a centimetre, a measured one to a tenth of a metre, or null. */
-    public static @Nullable Double height(BlockLanding landing) {
-        Double noted = landing.heightM();
-        if (noted != null) {
-            return Math.round(noted * 100) / 100.0;
-        }
-        Double measured = landing.values().get("dropHeightM");
-        return measured == null ? null : Double.valueOf(Math.round(measured * 10) / 10.0);
     }
 
     private static int column(@Nullable Side side) {

@@ -45,9 +45,7 @@ final class FiguresDrawing extends Drawing {
                         trace,
                         now.landing().moments(),
                         measures == null ? null : measures.balance().overFeet());
-        foot = now == null || now.note().side() != null || measures == null
-                ? now == null ? null : now.note().side()
-                : measures.balance().footSuggested();
+        foot = now == null ? null : now.side();
         if (!poses.isEmpty()) {
             says(poses.stream().map(BodyViews.Pose::words).collect(Collectors.joining(" ")));
         }

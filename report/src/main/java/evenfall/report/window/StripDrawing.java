@@ -1,5 +1,6 @@
 package evenfall.report.window;
 
+import evenfall.report.chart.Mark;
 import evenfall.report.round.LandingMark;
 import evenfall.report.words.Figures;
 import java.awt.BasicStroke;
@@ -69,7 +70,14 @@ final class StripDrawing extends Drawing {
                 pen.setStroke(new BasicStroke(1.5f));
                 pen.drawLine((int) x, (int) top - 4, (int) x, (int) floor);
             }
-            MarkInk.draw(pen, palette(), mark.side(), mark.form(), x, y, i == marks.size() - 1 ? RADIUS + 2 : RADIUS);
+            new Mark(mark.side(), mark.form())
+                    .draw(
+                            pen,
+                            x,
+                            y,
+                            i == marks.size() - 1 ? RADIUS + 2 : RADIUS,
+                            palette().of(mark.side()),
+                            palette().ground());
         }
     }
 }
