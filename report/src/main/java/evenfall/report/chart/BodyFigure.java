@@ -184,9 +184,9 @@ public final class BodyFigure {
 
     private static void letters(Graphics2D graphics, double y) {
         graphics.setFont(Ink.BOLD);
-        graphics.setPaint(Ink.LEFT);
+        graphics.setPaint(Ink.letter(Side.LEFT));
         graphics.drawString(WORDS.say("side.letter.left"), 4, (float) y);
-        graphics.setPaint(Ink.RIGHT);
+        graphics.setPaint(Ink.letter(Side.RIGHT));
         graphics.drawString(WORDS.say("side.letter.right"), WIDTH - 14, (float) y);
     }
 

@@ -20,7 +20,8 @@ public final class DifferenceChart {
 
     private static final Words WORDS = Words.beside(DifferenceChart.class);
 
-    private static final int TOP = 24;
+    private static final int LINE = 16;
+    private static final int ABOVE = 8;
     private static final int TITLE = 22;
     private static final int ROW = 30;
     private static final int BOTTOM = 42;
@@ -29,10 +30,16 @@ public final class DifferenceChart {
     private static final double RADIUS = 6;
     private static final double LEAST = 2;
 
+    /** Room for the words of a tick, px. */
+    private static final double TICK = 62;
+
     private final int width;
     private final List<Row> rows;
     private final NumberAxis sizes;
     private final NumberAxis differences;
+    private final List<String> pairHead;
+    private final List<String> apartHead;
+    private final int top;
 
     /**
      * One measure.
@@ -65,19 +72,24 @@ public final class DifferenceChart {
             widest = Math.max(widest, Math.max(Math.abs(row.low()), Math.abs(row.high())));
             widest = Math.max(widest, row.error() == null ? 0 : row.error());
         }
-        sizes = axis(most, "axis.towards", "axis.away");
-        differences = axis(widest, "axis.left", "axis.right");
+        double half = PAIR_SHARE * width;
+        sizes = axis(most, half - 2 * EDGE, "axis.towards", "axis.away");
+        differences = axis(widest, half - 2 * EDGE, "axis.left", "axis.right");
         differences.setInverted(true);
+        pairHead = Plots.lines(Ink.SMALL, WORDS.say("difference.pair"), half - EDGE);
+        apartHead = Plots.lines(Ink.SMALL, WORDS.say("difference.apart"), half);
+        top = ABOVE + LINE * Math.max(pairHead.size(), apartHead.size());
     }
 
-    private static NumberAxis axis(double most, String plus, String minus) {
-        double step = Plots.step(2 * most);
+    private static NumberAxis axis(double most, double room, String plus, String minus) {
+        int halves = (int) Math.max(1, Math.min(4, Math.floor(room / TICK / 2)));
+        double step = Plots.step(0, most, halves);
         double end = Math.ceil(most / step - 1e-9) * step;
         return Plots.axis(-end, end, step, AxisWords.sided(WORDS, plus, minus, step < 1 ? 1 : 0));
     }
 
     private int height() {
-        return TOP + rows.size() * (TITLE + ROW) + BOTTOM;
+        return top + rows.size() * (TITLE + ROW) + BOTTOM;
     }
 
     /** The chart for a page; {@code id} starts every id inside and is unique on it. */
@@ -90,13 +102,13 @@ public final class DifferenceChart {
     private void draw(Graphics2D graphics) {
         double middle = PAIR_SHARE * width;
         int bottom = height() - BOTTOM;
-        Rectangle2D pair = new Rectangle2D.Double(EDGE, TOP, middle - 2 * EDGE, bottom - TOP);
-        Rectangle2D apart = new Rectangle2D.Double(middle + EDGE, TOP, width - middle - 2 * EDGE, bottom - TOP);
+        Rectangle2D pair = new Rectangle2D.Double(EDGE, top, middle - 2 * EDGE, bottom - top);
+        Rectangle2D apart = new Rectangle2D.Double(middle + EDGE, top, width - middle - 2 * EDGE, bottom - top);
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(Ink.GREY);
-        graphics.drawString(WORDS.say("difference.pair"), 0, 12);
-        graphics.drawString(WORDS.say("difference.apart"), (float) middle, 12);
-        double y = TOP;
+        head(graphics, pairHead, 0);
+        head(graphics, apartHead, middle);
+        double y = top;
         for (Row row : rows) {
             graphics.setFont(Ink.BOLD);
             graphics.setPaint(Ink.DARK);
@@ -111,6 +123,12 @@ public final class DifferenceChart {
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(Ink.GREY);
         graphics.drawString(WORDS.say("difference.degrees"), EDGE, height() - 6);
+    }
+
+    private static void head(Graphics2D graphics, List<String> lines, double x) {
+        for (int i = 0; i < lines.size(); i++) {
+            graphics.drawString(lines.get(i), (float) x, 12 + i * LINE);
+        }
     }
 
     private void pair(Graphics2D graphics, Row row, Rectangle2D area, double y) {
@@ -130,7 +148,7 @@ public final class DifferenceChart {
 
     private static void letter(Graphics2D graphics, Side side, double x, double y) {
         graphics.setFont(Ink.SMALL);
-        graphics.setPaint(Ink.of(side));
+        graphics.setPaint(Ink.letter(side));
         graphics.drawString(WORDS.say("side.letter." + side.code()), (float) x, (float) y + 4);
     }
 

@@ -194,7 +194,9 @@ public final class HeightChart {
             graphics.setFont(leading ? Ink.BOLD : Ink.SMALL);
             graphics.setPaint(leading ? Ink.DARK : Ink.GREY);
             double width = Plots.width(graphics.getFont(), words, graphics);
-            double left = Math.min(x + 6, data.getMaxX() + RIGHT - width);
+            // The earlier height has its words on the side where this one does not stand.
+            boolean toLeft = !leading && now.half() != null && course.half() <= now.half() && x - 6 - width > LEFT;
+            double left = toLeft ? x - 6 - width : Math.min(x + 6, data.getMaxX() + RIGHT - width);
             graphics.drawString(words, (float) left, (float) (leading ? held + 16 : notHeld - 6));
         }
         graphics.setPaint(leading ? Ink.DARK : Ink.CROWD);

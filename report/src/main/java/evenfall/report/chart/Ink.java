@@ -15,6 +15,9 @@ final class Ink {
     static final Color RIGHT = new Color(0xD55E00);
     static final Color BOTH = new Color(0x3A3A3A);
 
+    /** Letters in the colour of the right foot: a little darker than its marks, so that they reach 4.5:1 on white. */
+    private static final Color RIGHT_LETTER = new Color(0xB24E00);
+
     /** Text and the leading line of a chart. */
     static final Color DARK = new Color(0x1F1F1F);
     /** Second lines and secondary text; 4.5:1 and more on white. */
@@ -61,6 +64,11 @@ final class Ink {
             case RIGHT -> RIGHT;
             case BOTH -> BOTH;
         };
+    }
+
+    /** The colour of letters that name a foot. */
+    static Color letter(@Nullable Side side) {
+        return side == Side.RIGHT ? RIGHT_LETTER : of(side);
     }
 
     /** A colour as SVG writes it. */

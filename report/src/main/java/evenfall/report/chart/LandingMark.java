@@ -45,7 +45,7 @@ public record LandingMark(
                     "font-size",
                     "11",
                     "fill",
-                    Ink.hex(Ink.of(mark.side()))));
+                    Ink.hex(Ink.letter(mark.side()))));
         }
         return link;
     }
@@ -56,7 +56,7 @@ public record LandingMark(
         String letter = letter();
         if (lettered && letter != null) {
             graphics.setFont(Ink.SMALL);
-            graphics.setPaint(Ink.of(mark.side()));
+            graphics.setPaint(Ink.letter(mark.side()));
             graphics.drawString(
                     letter, (float) (x - Plots.width(Ink.SMALL, letter, graphics) / 2), (float) (y - RADIUS - 4));
         }

@@ -19,6 +19,9 @@ final class MedianPanel extends DayPanel {
 
     private static final double RADIUS = 3.5;
 
+    /** More would set the letters of the ticks upon each other. */
+    private static final int MOST_SPACES = 5;
+
     private final List<Median> medians;
     private final @Nullable Band band;
 
@@ -35,7 +38,7 @@ final class MedianPanel extends DayPanel {
             low = Math.min(low, each.low() == null ? each.median() : each.low());
             high = Math.max(high, each.high() == null ? each.median() : each.high());
         }
-        double step = Plots.step(high > low ? high - low : 1);
+        double step = high > low ? Plots.step(low, high, MOST_SPACES) : 1;
         return Plots.axis(Math.floor(low / step) * step, Math.max(step, Math.ceil(high / step) * step), step, labels);
     }
 

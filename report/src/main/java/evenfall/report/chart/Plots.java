@@ -3,8 +3,11 @@ package evenfall.report.chart;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.font.FontRenderContext;
 import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;
+import java.util.ArrayList;
+import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -84,11 +87,43 @@ final class Plots {
         return nice * power;
     }
 
+    /**
+     * The smallest such step with which an axis from {@code low} to {@code high} has at most so many spaces between ticks
+     * that are multiples of the step.
+     */
+    static double step(double low, double high, int most) {
+        double power = Math.pow(10, Math.floor(Math.log10((high - low) / most)));
+        for (double digits : new double[] {1, 2, 5, 10, 20}) {
+            double step = digits * power;
+            if (Math.ceil(high / step - 1e-9) - Math.floor(low / step + 1e-9) <= most) {
+                return step;
+            }
+        }
+        return 50 * power;
+    }
+
     /** Draws an axis alone, below what it measures. */
     static void below(NumberAxis axis, Graphics2D graphics, double y, Rectangle2D area) {
         // The axis puts back what it found, and finds nothing where no chart has drawn before.
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_DEFAULT);
         axis.draw(graphics, y, area, area, RectangleEdge.BOTTOM, null);
+    }
+
+    /** Text broken between words into lines of at most that width, px; a longer word has a line of its own. */
+    static List<String> lines(Font font, String text, double width) {
+        FontRenderContext letters = new FontRenderContext(null, true, true);
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            if (line.length() > 0
+                    && font.getStringBounds(line + " " + word, letters).getWidth() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     /** Width of text, px. */

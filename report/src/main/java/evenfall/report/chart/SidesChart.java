@@ -22,14 +22,16 @@ public final class SidesChart {
     private static final int TITLE = 24;
     private static final int ROW = 22;
     private static final int GAP = 14;
-    private static final int BOTTOM = 44;
+    private static final int BOTTOM = 26;
+    private static final int LINE = 16;
     private static final int LEFT = 24;
-    private static final int RIGHT = 24;
+    private static final int RIGHT = 32;
     private static final double RADIUS = 5;
 
     private final int width;
     private final List<Row> rows;
     private final NumberAxis axis;
+    private final List<String> below;
     private final int height;
 
     /**
@@ -64,7 +66,8 @@ public final class SidesChart {
         }
         most = Math.ceil(most / 5) * 5;
         axis = Plots.axis(-most, most, most > 10 ? 10 : 5, AxisWords.sided(WORDS, "axis.towards", "axis.away", 0));
-        height = TOP + rows.size() * (TITLE + 2 * ROW + GAP) + BOTTOM;
+        below = Plots.lines(Ink.SMALL, WORDS.say("axis.sides"), width - LEFT);
+        height = TOP + rows.size() * (TITLE + 2 * ROW + GAP) + BOTTOM + below.size() * LINE;
     }
 
     /** Height of the drawing, px. */
@@ -81,7 +84,8 @@ public final class SidesChart {
 
     /** Draws the chart on any sheet. */
     public void draw(Graphics2D graphics) {
-        Rectangle2D data = new Rectangle2D.Double(LEFT, TOP, width - LEFT - RIGHT, height - TOP - BOTTOM);
+        Rectangle2D data =
+                new Rectangle2D.Double(LEFT, TOP, width - LEFT - RIGHT, height - TOP - BOTTOM - below.size() * LINE);
         double top = TOP;
         for (Row row : rows) {
             graphics.setFont(Ink.BOLD);
@@ -96,7 +100,9 @@ public final class SidesChart {
         Plots.below(axis, graphics, top - GAP, data);
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(Ink.GREY);
-        graphics.drawString(WORDS.say("axis.sides"), LEFT, height - 6);
+        for (int i = 0; i < below.size(); i++) {
+            graphics.drawString(below.get(i), LEFT, height - 6 - (below.size() - 1 - i) * LINE);
+        }
     }
 
     private void grid(Graphics2D graphics, Rectangle2D data, double from) {
@@ -112,8 +118,9 @@ public final class SidesChart {
 
     private void side(Graphics2D graphics, Rectangle2D data, Side side, List<Double> values, double median, double y) {
         graphics.setFont(Ink.BOLD);
-        graphics.setPaint(Ink.of(side));
+        graphics.setPaint(Ink.letter(side));
         graphics.drawString(WORDS.say("side.letter." + side.code()), 0, (float) y + 5);
+        graphics.setPaint(Ink.of(side));
         double x = axis.valueToJava2D(median, data, RectangleEdge.BOTTOM);
         graphics.setStroke(Ink.LEADING);
         graphics.draw(new Line2D.Double(x, y - ROW / 2.0 + 1, x, y + ROW / 2.0 - 1));

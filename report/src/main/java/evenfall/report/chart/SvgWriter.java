@@ -42,6 +42,9 @@ final class SvgWriter {
             "font-style", "normal",
             "font-weight", "normal");
 
+    /** The page's own typeface is asked for by weight. */
+    private static final String BOLD = "'" + Typeface.BOLD.name() + "'";
+
     private final StringBuilder out = new StringBuilder(8192);
 
     private SvgWriter() {}
@@ -88,6 +91,9 @@ final class SvgWriter {
         Map<String, String> ordered = new TreeMap<>();
         for (int i = 0; i < all.getLength(); i++) {
             ordered.put(all.item(i).getNodeName(), all.item(i).getNodeValue());
+        }
+        if (BOLD.equals(ordered.get("font-family"))) {
+            ordered.put("font-weight", "bold");
         }
         ordered.forEach((name, value) -> {
             if (!NEVER.contains(name) && !value.equals(DEFAULTS.get(name))) {

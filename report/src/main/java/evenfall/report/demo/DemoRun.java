@@ -195,7 +195,7 @@ public final class DemoRun {
         String date = String.valueOf(stored.date());
         String file = "session-" + date + ".html";
         page(file, out -> SessionPage.write(stored, new Background(earlier, null, null), out));
-        return new DemoPage.Entry(date, file, SessionSentence.of(stored));
+        return new DemoPage.Entry(SessionDate.words(date), file, SessionSentence.of(stored));
     }
 
     private static SessionDate date(DemoSession demo) {

@@ -3,13 +3,12 @@ package evenfall.report.heed;
 import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.words.Days;
 import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -29,7 +28,6 @@ public record Standing(@Nullable String clinicianLimit, List<OpenPain> pain, Lis
     public static final Standing NONE = new Standing(null, List.of(), List.of(), false);
 
     private static final Words WORDS = Words.beside(Standing.class);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
     public Standing {
         pain = List.copyOf(pain);
@@ -70,15 +68,15 @@ public record Standing(@Nullable String clinicianLimit, List<OpenPain> pain, Lis
             sentences.add(WORDS.say("limit", clinicianLimit));
         }
         for (OpenSign sign : signs) {
-            sentences.add(WORDS.say("sign", signWords(sign.sign()), DAY.format(sign.since())));
+            sentences.add(WORDS.say("sign", signWords(sign.sign()), Days.words(sign.since())));
         }
         for (OpenPain open : pain) {
             sentences.add(WORDS.say(
                     open.since().equals(open.last()) ? "pain" : "pain.longer",
                     open.region(),
                     Integer.toString(open.size()),
-                    DAY.format(open.last()),
-                    DAY.format(open.since())));
+                    Days.words(open.last()),
+                    Days.words(open.since())));
         }
         if (unreadable) {
             sentences.add(WORDS.say("unreadable"));
@@ -89,7 +87,7 @@ public record Standing(@Nullable String clinicianLimit, List<OpenPain> pain, Lis
     /** That drops have ended on a day, if its diary says so, whatever was noted since. */
     public static List<String> endedOn(LocalDate day, List<DiaryEntry> ofThatDay) {
         return ofThatDay.stream().anyMatch(DiaryEntry::stopsDrops)
-                ? List.of(WORDS.say("ended", DAY.format(day)))
+                ? List.of(WORDS.say("ended", Days.words(day)))
                 : List.of();
     }
 

@@ -99,7 +99,7 @@ final class BlockChanges {
             BothFeet both = course == null ? null : course.bothFeet();
             Double median = both == null ? null : both.median();
             if (course != null && median != null && isBiased(course)) {
-                lines.add(WORDS.say("both", Glossary.name(figure.term()), FigureWords.words(figure, median)));
+                lines.add(WORDS.say("both", lower(Glossary.name(figure.term())), FigureWords.words(figure, median)));
             }
         }
         lines.addAll(rest(
@@ -233,9 +233,10 @@ final class BlockChanges {
         return key == null ? "" : WORDS.say("to." + key);
     }
 
-    /** A size with its unit: one decimal more than a value has, since changes are small. */
+    /** A size with its unit: one decimal more where the value's own would leave less than two digits. */
     private static String size(Figure figure, double value) {
-        int decimals = figure.decimals() + (Math.abs(value) < 1 && figure.decimals() < 2 ? 1 : 0);
+        boolean few = Math.abs(value) < Math.pow(10, 1 - figure.decimals());
+        int decimals = figure.decimals() + (few && figure.decimals() < 2 ? 1 : 0);
         return WORDS.say(figure.unit(), Figures.size(value, decimals));
     }
 

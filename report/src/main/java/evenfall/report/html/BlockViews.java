@@ -15,14 +15,13 @@ import evenfall.report.html.view.MarkView;
 import evenfall.report.html.view.RowView;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.session.ProgramVersion;
+import evenfall.report.words.Days;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -32,7 +31,6 @@ import org.jspecify.annotations.Nullable;
 final class BlockViews {
 
     private static final Words WORDS = Words.beside(BlockViews.class);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
     private static final double CENTIMETRES = 100;
 
     private final Block block;
@@ -66,7 +64,7 @@ final class BlockViews {
         LocalDate last = to == null ? first : to;
         return new BlockView(
                 block.athlete() == null ? WORDS.say("title.block.table") : WORDS.say("title.block", block.athlete()),
-                from == null ? "" : WORDS.say("block.span", DAY.format(first), DAY.format(last)),
+                from == null ? "" : WORDS.say("block.span", Days.words(first), Days.words(last)),
                 BlockSentence.of(block, diary),
                 cautions,
                 urgent.size(),
@@ -100,12 +98,20 @@ final class BlockViews {
         return lines;
     }
 
-    private static List<MarkView> feet() {
-        return List.of(
+    private boolean footUnknown() {
+        return block.landings().stream().anyMatch(landing -> landing.side() == null);
+    }
+
+    /** The columns of {@link #heights}; feet that are not known have one only where there are such. */
+    private List<MarkView> feet() {
+        List<MarkView> feet = new ArrayList<>(List.of(
                 new MarkView(new Mark(Side.LEFT, Form.HELD).inline(), WORDS.say("foot.left")),
                 new MarkView(new Mark(Side.BOTH, Form.HELD).inline(), WORDS.say("foot.both")),
-                new MarkView(new Mark(Side.RIGHT, Form.HELD).inline(), WORDS.say("foot.right")),
-                new MarkView(new Mark(null, Form.HELD).inline(), WORDS.say("foot.unknown")));
+                new MarkView(new Mark(Side.RIGHT, Form.HELD).inline(), WORDS.say("foot.right"))));
+        if (footUnknown()) {
+            feet.add(new MarkView(new Mark(null, Form.HELD).inline(), WORDS.say("foot.unknown")));
+        }
+        return feet;
     }
 
     /** Landings by height, noted or to a tenth of a metre, and by foot: how many, and in how many form held. */
@@ -130,14 +136,15 @@ final class BlockViews {
         return rows;
     }
 
-    private static RowView row(String head, List<BlockLanding> landings) {
-        return new RowView(
-                head,
-                List.of(
-                        cell(landings, landing -> landing.side() == Side.LEFT),
-                        cell(landings, landing -> landing.side() == Side.BOTH),
-                        cell(landings, landing -> landing.side() == Side.RIGHT),
-                        cell(landings, landing -> landing.side() == null)));
+    private RowView row(String head, List<BlockLanding> landings) {
+        List<String> cells = new ArrayList<>(List.of(
+                cell(landings, landing -> landing.side() == Side.LEFT),
+                cell(landings, landing -> landing.side() == Side.BOTH),
+                cell(landings, landing -> landing.side() == Side.RIGHT)));
+        if (footUnknown()) {
+            cells.add(cell(landings, landing -> landing.side() == null));
+        }
+        return new RowView(head, cells);
     }
 
     private static String cell(List<BlockLanding> landings, Predicate<BlockLanding> which) {
@@ -154,7 +161,7 @@ final class BlockViews {
                     .filter(landing -> landing.date().equals(session.date()))
                     .toList();
             rows.add(new RowView(
-                    session.date().toString(),
+                    session.date().words(),
                     List.of(
                             Integer.toString(session.landings()),
                             Integer.toString(session.left()),
@@ -174,7 +181,7 @@ final class BlockViews {
         diary.forEach((day, entries) -> {
             List<String> lines = DiaryWords.all(entries);
             if (!lines.isEmpty()) {
-                days.add(new DayView(DAY.format(day), lines));
+                days.add(new DayView(Days.words(day), lines));
             }
         });
         return days;

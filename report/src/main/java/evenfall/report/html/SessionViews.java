@@ -15,6 +15,7 @@ import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.LandingView;
 import evenfall.report.html.view.MarkView;
 import evenfall.report.html.view.SessionView;
+import evenfall.report.log.SessionDate;
 import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
@@ -59,7 +60,7 @@ final class SessionViews {
                 DiaryWords.all(session.diary()),
                 new StripChart(WIDE).svg("strip-wide", duration, marks),
                 new StripChart(NARROW).svg("strip-narrow", duration, marks),
-                key(),
+                key(marks),
                 HeightViews.of(session, background.earlier(), marks, WIDE, NARROW),
                 columns(told),
                 told,
@@ -97,7 +98,10 @@ final class SessionViews {
     private static String title(Session session) {
         return session.athlete() == null
                 ? WORDS.say("title.files", String.join(", ", session.sources()))
-                : WORDS.say("title.session", session.athlete(), session.date() == null ? "" : session.date());
+                : WORDS.say(
+                        "title.session",
+                        session.athlete(),
+                        session.date() == null ? "" : SessionDate.words(session.date()));
     }
 
     private static String worn(Session session) {
@@ -151,15 +155,20 @@ final class SessionViews {
                 leftOut);
     }
 
-    private static List<MarkView> key() {
-        return List.of(
+    /** What the signs mean; the one for feet that are not known only where there are such. */
+    private static List<MarkView> key(List<LandingMark> marks) {
+        List<MarkView> key = new ArrayList<>(List.of(
                 new MarkView(new Mark(Side.LEFT, Form.HELD).inline(), WORDS.say("mark.left")),
                 new MarkView(new Mark(Side.BOTH, Form.HELD).inline(), WORDS.say("mark.both")),
-                new MarkView(new Mark(Side.RIGHT, Form.HELD).inline(), WORDS.say("mark.right")),
-                new MarkView(new Mark(null, Form.HELD).inline(), WORDS.say("mark.unknown")),
+                new MarkView(new Mark(Side.RIGHT, Form.HELD).inline(), WORDS.say("mark.right"))));
+        if (marks.stream().anyMatch(landing -> landing.mark().side() == null)) {
+            key.add(new MarkView(new Mark(null, Form.HELD).inline(), WORDS.say("mark.unknown")));
+        }
+        key.addAll(List.of(
                 new MarkView(new Mark(Side.BOTH, Form.HELD).inline(), WORDS.say("mark.held")),
                 new MarkView(new Mark(Side.BOTH, Form.STRAINED).inline(), WORDS.say("mark.strained")),
-                new MarkView(new Mark(Side.BOTH, Form.LOST).inline(), WORDS.say("mark.lost")));
+                new MarkView(new Mark(Side.BOTH, Form.LOST).inline(), WORDS.say("mark.lost"))));
+        return key;
     }
 
     private static List<ColumnGroup> columns(List<LandingView> landings) {

@@ -49,7 +49,8 @@ public final class SheetViews {
         List<Session> all = new ArrayList<>(earlier);
         all.add(last);
         return new SheetView(
-                WORDS.say("sheet.title", String.valueOf(last.athlete()), String.valueOf(last.date())),
+                WORDS.say(
+                        "sheet.title", String.valueOf(last.athlete()), SessionDate.words(String.valueOf(last.date()))),
                 SessionSentence.of(last),
                 stop,
                 shown("sheet.typical", typical(landings)),

@@ -1,5 +1,6 @@
 package evenfall.report.log;
 
+import evenfall.report.words.Days;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Comparator;
@@ -37,6 +38,16 @@ public record SessionDate(LocalDate day, int number) implements Comparable<Sessi
     /** The next name for a session of the same day: the first after the plain one is {@code -2}. */
     public SessionDate next() {
         return new SessionDate(day, number == 0 ? 2 : number + 1);
+    }
+
+    /** As people read it, such as {@code 3 March 2026}, or {@code 3 March 2026 (2)} for the second of a day. */
+    public String words() {
+        return Days.words(day) + (number == 0 ? "" : " (" + number + ")");
+    }
+
+    /** The words of a session's name; the name itself where it is none. */
+    public static String words(String name) {
+        return parse(name).map(SessionDate::words).orElse(name);
     }
 
     @Override

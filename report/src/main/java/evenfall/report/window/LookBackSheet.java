@@ -82,7 +82,7 @@ final class LookBackSheet implements Sheet {
                 title,
                 back == null
                         ? Keys.WORDS.say("back.title.none", name)
-                        : Keys.WORDS.say("back.title.text", name, back.date().toString()));
+                        : Keys.WORDS.say("back.title.text", name, back.date().words()));
         Sheet.set(
                 sentence,
                 back == null ? Keys.WORDS.say(now.round().busy() ? "back.reading" : "back.nothing") : back.sentence());

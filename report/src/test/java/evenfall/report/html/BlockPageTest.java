@@ -3,29 +3,20 @@ package evenfall.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenfall.report.block.Block;
-import evenfall.report.block.BlockAnalysis;
-import evenfall.report.block.BlockLanding;
 import evenfall.report.log.DiaryEntry;
-import evenfall.report.log.SessionDate;
-import evenfall.report.session.InventedSessions;
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 
 class BlockPageTest {
 
-    private static final LocalDate FIRST = LocalDate.of(2026, 3, 3);
-
     @Test
     void page_isWellFormed_selfContained_andItsIdsAreUnique() throws Exception {
-        String page = page(block(5), diary("land quietly"));
+        String page = page(InventedBlocks.block(5), InventedBlocks.diary("land quietly"));
         Markup markup = Markup.of(page);
 
         assertThat(markup.values("id")).doesNotHaveDuplicates();
@@ -36,39 +27,40 @@ class BlockPageTest {
 
     @Test
     void sentence_countsSessionsWeeksLandingsAndForm() throws Exception {
-        assertThat(sentence(block(3), new TreeMap<>()))
+        assertThat(sentence(InventedBlocks.block(3), new TreeMap<>()))
                 .isEqualTo("3 sessions in 2 weeks, 18 landings from 0.4 to 1.2 m. Form held in 9."
                         + " Form height 0.80 m (0.68 to 0.92, 95 %).");
-        assertThat(sentence(block(1), new TreeMap<>()))
+        assertThat(sentence(InventedBlocks.block(1), new TreeMap<>()))
                 .isEqualTo("1 session in 1 week, 6 landings from 0.4 to 1.2 m. Form held in 3.");
-        assertThat(sentence(block(0), new TreeMap<>())).isEqualTo("There is no session in this block.");
+        assertThat(sentence(InventedBlocks.block(0), new TreeMap<>())).isEqualTo("There is no session in this block.");
     }
 
     @Test
     void pain_isSaid_andItsAbsenceToo() throws Exception {
-        SortedMap<LocalDate, List<DiaryEntry>> diary = diary(null);
+        SortedMap<LocalDate, List<DiaryEntry>> diary = InventedBlocks.diary(null);
 
-        assertThat(sentence(block(2), diary)).endsWith("No pain was entered.");
-        diary.put(FIRST.plusDays(4), List.of(pain(3), pain(4)));
+        assertThat(sentence(InventedBlocks.block(2), diary)).endsWith("No pain was entered.");
+        diary.put(InventedBlocks.FIRST.plusDays(4), List.of(InventedBlocks.pain(3), InventedBlocks.pain(4)));
 
-        assertThat(sentence(block(2), diary)).endsWith("Pain was entered on 1 day: left ankle.");
-        assertThat(Markup.of(page(block(2), diary)).ofClass("p", "urgent").stream()
+        assertThat(sentence(InventedBlocks.block(2), diary)).endsWith("Pain was entered on 1 day: left ankle.");
+        assertThat(Markup.of(page(InventedBlocks.block(2), diary)).ofClass("p", "urgent").stream()
                         .map(Element::getTextContent))
                 .contains("Pain was entered: left ankle 3 of 10. Pain means stop: no more drops today.");
     }
 
     @Test
     void painOfAnEarlierDay_isNoCautionOfToday() throws Exception {
-        SortedMap<LocalDate, List<DiaryEntry>> diary = diary(null);
-        diary.put(FIRST, List.of(pain(3)));
+        SortedMap<LocalDate, List<DiaryEntry>> diary = InventedBlocks.diary(null);
+        diary.put(InventedBlocks.FIRST, List.of(InventedBlocks.pain(3)));
 
-        assertThat(Markup.of(page(block(2), diary)).ofClass("p", "urgent")).isEmpty();
+        assertThat(Markup.of(page(InventedBlocks.block(2), diary)).ofClass("p", "urgent"))
+                .isEmpty();
     }
 
     @Test
     void hostileCue_staysText() throws Exception {
         String hostile = "<script>alert(1)</script>\"'&";
-        Markup page = Markup.of(page(block(2), diary(hostile)));
+        Markup page = Markup.of(page(InventedBlocks.block(2), InventedBlocks.diary(hostile)));
 
         assertThat(page.all("script")).hasSize(1);
         assertThat(page.all("text").stream().map(Element::getTextContent)).contains(hostile);
@@ -76,56 +68,15 @@ class BlockPageTest {
 
     @Test
     void everyHeight_hasARow_withHeldOfLanded() throws Exception {
-        Markup page = Markup.of(page(block(2), new TreeMap<>()));
+        Markup page = Markup.of(page(InventedBlocks.block(2), new TreeMap<>()));
 
         assertThat(page.text()).contains("0.4 m", "1.2 m", "2 of 2", "0 of 2");
     }
 
     @Test
     void samePage_twice_isTheSameBytes() throws Exception {
-        assertThat(page(block(4), diary("a"))).isEqualTo(page(block(4), diary("a")));
-    }
-
-    /** Sessions three days apart, six landings each. */
-    private static Block block(int sessions) {
-        List<BlockLanding> landings = new ArrayList<>();
-        List<SessionDate> dates = new ArrayList<>();
-        for (int i = 0; i < sessions; i++) {
-            SessionDate date = new SessionDate(FIRST.plusDays(4L * i), 0);
-            dates.add(date);
-            landings.addAll(BlockLanding.of(date, InventedSessions.of(6, 10 + i)));
-        }
-        return BlockAnalysis.of("invented", dates, landings, Map.of());
-    }
-
-    private static SortedMap<LocalDate, List<DiaryEntry>> diary(@Nullable String cue) {
-        SortedMap<LocalDate, List<DiaryEntry>> diary = new TreeMap<>();
-        diary.put(
-                FIRST.plusDays(1),
-                List.of(new DiaryEntry(
-                        "2026-03-04T19:00:00Z",
-                        Map.of("calf-right", 3),
-                        Map.of("ankle-left", 0),
-                        List.of(),
-                        5.0,
-                        40.0,
-                        Map.of(),
-                        cue,
-                        null)));
-        return diary;
-    }
-
-    private static DiaryEntry pain(int size) {
-        return new DiaryEntry(
-                "2026-03-07T19:00:00Z",
-                Map.of(),
-                Map.of("left ankle", size),
-                List.of(),
-                null,
-                null,
-                Map.of(),
-                null,
-                null);
+        assertThat(page(InventedBlocks.block(4), InventedBlocks.diary("a")))
+                .isEqualTo(page(InventedBlocks.block(4), InventedBlocks.diary("a")));
     }
 
     private static String sentence(Block block, SortedMap<LocalDate, List<DiaryEntry>> diary) throws Exception {

@@ -3,6 +3,8 @@ package evenfall.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import evenfall.report.block.Block;
+import evenfall.report.log.DiaryEntry;
 import evenfall.report.session.Background;
 import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
@@ -11,10 +13,14 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -24,8 +30,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The session page in a real browser without a window, looked at by playwright-core, axe-core and the Nu HTML checker. The
- * film is made in the browser: ten minutes, sparse, thirty pictures a second round each landing and one a second
+ * Every page in a real browser without a window, looked at by playwright-core, axe-core and the Nu HTML checker. The film is made in the browser: ten minutes, sparse, thirty pictures a second round each landing and one a second
  * elsewhere, each showing its own number; its clock runs 50 parts in a million fast and starts 12.34 s late.
  */
 class BrowserPageTest {
@@ -39,37 +44,58 @@ class BrowserPageTest {
     @TempDir
     private Path folder;
 
+    /** Each page at a desk, on a telephone, enlarged to twice its size, and with letters twice as large. */
     @Test
-    void page_isSoundInABrowser_andTheFilmShowsTheRightPicture() throws Exception {
-        Path browser = onPath("chromium", "chromium-browser", "google-chrome");
-        Path node = onPath("node");
-        assumeTrue(browser != null && node != null, "no chromium and node on the path");
-        String modules = modules("playwright-core", "axe-core");
-        assumeTrue(modules != null, "no playwright-core and axe-core: npm install --global playwright-core axe-core");
+    void pages_areSoundInABrowser() throws Exception {
+        Block block = InventedBlocks.block(12, 9);
+        SortedMap<LocalDate, List<DiaryEntry>> diary = InventedBlocks.diary("land quietly");
+        diary.put(InventedBlocks.FIRST.plusDays(30), List.of(InventedBlocks.pain(3)));
+        List<Path> pages = List.of(
+                page(InventedSessions.of(LANDINGS, 3), "session.html"),
+                page(InventedSessions.of(0, 3), "empty.html"),
+                page("block.html", out -> BlockPage.write(block, diary, InventedBlocks.outlook(block, diary), out)),
+                page("demo.html", BrowserPageTest::writeDemo));
+
+        JsonNode seen = seen("sound.cjs", pages.stream().map(Path::toString).toList());
+
+        assertThat(seen).hasSize(pages.size()).allSatisfy(page -> {
+            assertThat(page.path("console")).as("said on the console").isEmpty();
+            assertThat(page.path("asked")).as("asked from outside").isEmpty();
+            assertThat(page.path("violations")).as("found by axe").isEmpty();
+            assertThat(page.path("unreached")).as("never reached by keyboard").isEmpty();
+            assertThat(page.path("noRing")).as("focus that is not seen").isEmpty();
+            assertThat(page.path("tooWide").properties())
+                    .hasSize(5)
+                    .allSatisfy(view -> assertThat(view.getValue().asInt())
+                            .as(view.getKey())
+                            .isLessThanOrEqualTo(0));
+            assertThat(page.path("views").properties()).hasSize(5).allSatisfy(view -> {
+                assertThat(view.getValue().path("letters").asInt()).isGreaterThan(10);
+                for (String fault : List.of("pale", "faint", "overlapping", "outside")) {
+                    assertThat(view.getValue().path(fault))
+                            .as(page.path("page").asString() + ", " + view.getKey() + ": " + fault)
+                            .isEmpty();
+                }
+            });
+        });
+        assertThat(seen.path(0).path("reachable").asInt()).isGreaterThan(2 * LANDINGS);
+        assertThat(seen.path(0).path("views").path("1280").path("marks").asInt())
+                .isGreaterThan(2 * LANDINGS);
+        assertThat(seen.path(2).path("reachable").asInt()).isGreaterThan(1);
+    }
+
+    @Test
+    void sessionPage_showsWhatIsPressed_andTheRightPictureOfTheFilm() throws Exception {
         Path page = page(InventedSessions.of(LANDINGS, 3), "page.html");
-        Path said = folder.resolve("seen.json");
-        ProcessBuilder look = new ProcessBuilder(
-                        Objects.requireNonNull(node).toString(),
-                        copied("look.cjs").toString(),
-                        Objects.requireNonNull(browser).toString(),
+
+        JsonNode seen = seen(
+                "look.cjs",
+                List.of(
                         page.toString(),
                         copied("film-maker.js").toString(),
-                        folder.resolve("film.webm").toString())
-                .redirectOutput(said.toFile())
-                .redirectError(folder.resolve("trouble.txt").toFile());
-        look.environment().put("NODE_PATH", Objects.requireNonNull(modules));
-        Process looking = look.start();
+                        folder.resolve("film.webm").toString()));
 
-        assertThat(looking.waitFor(3, TimeUnit.MINUTES)).isTrue();
-        assertThat(Files.readString(folder.resolve("trouble.txt"))).isEmpty();
-        JsonNode seen = JsonMapper.builder().build().readTree(Files.readString(said));
         assertThat(seen.path("console")).as("said on the console").isEmpty();
-        assertThat(seen.path("asked")).as("asked from outside").isEmpty();
-        assertThat(seen.path("violations")).as("found by axe").isEmpty();
-        assertThat(seen.path("widths").path("1280").asInt()).isLessThanOrEqualTo(1280);
-        assertThat(seen.path("widths").path("420").asInt()).isLessThanOrEqualTo(420);
-        assertThat(seen.path("reachable").asInt()).isGreaterThan(2 * LANDINGS);
-        assertThat(seen.path("unreached")).as("never reached by keyboard").isEmpty();
         assertThat(seen.path("shown").toString()).isEqualTo("[\"landing-2\"]");
         assertThat(seen.path("narrowed"))
                 .isNotEmpty()
@@ -78,6 +104,29 @@ class BrowserPageTest {
                 seen.path("sorted").valueStream().map(JsonNode::asDouble).toList();
         assertThat(sorted).hasSize(LANDINGS).isSortedAccordingTo((a, b) -> Double.compare(b, a));
         filmIsRight(seen);
+    }
+
+    /** What a script says of what it saw in a browser; the test is left out where there is none. */
+    private JsonNode seen(String script, List<String> given) throws IOException, InterruptedException {
+        Path browser = onPath("chromium", "chromium-browser", "google-chrome");
+        Path node = onPath("node");
+        assumeTrue(browser != null && node != null, "no chromium and node on the path");
+        String modules = modules("playwright-core", "axe-core");
+        assumeTrue(modules != null, "no playwright-core and axe-core: npm install --global playwright-core axe-core");
+        Path said = folder.resolve("seen.json");
+        List<String> words = new ArrayList<>(List.of(
+                Objects.requireNonNull(node).toString(),
+                copied(script).toString(),
+                Objects.requireNonNull(browser).toString()));
+        words.addAll(given);
+        ProcessBuilder look = new ProcessBuilder(words)
+                .redirectOutput(said.toFile())
+                .redirectError(folder.resolve("trouble.txt").toFile());
+        look.environment().put("NODE_PATH", Objects.requireNonNull(modules));
+        Process looking = look.start();
+        assertThat(looking.waitFor(3, TimeUnit.MINUTES)).isTrue();
+        assertThat(Files.readString(folder.resolve("trouble.txt"))).isEmpty();
+        return JsonMapper.builder().build().readTree(Files.readString(said));
     }
 
     private static void filmIsRight(JsonNode seen) {
@@ -110,6 +159,8 @@ class BrowserPageTest {
     void theHtmlChecker_findsNoError() throws Exception {
         String modules = modules("vnu-jar");
         assumeTrue(modules != null, "no vnu-jar: npm install --global vnu-jar");
+        Block block = InventedBlocks.block(5);
+        SortedMap<LocalDate, List<DiaryEntry>> diary = InventedBlocks.diary("land quietly");
         Path jar = Path.of(Objects.requireNonNull(modules), "vnu-jar", "build", "dist", "vnu.jar");
         Path said = folder.resolve("said.json");
         Process checker = new ProcessBuilder(
@@ -122,7 +173,14 @@ class BrowserPageTest {
                         "json",
                         "--errors-only",
                         page(InventedSessions.of(3, 3), "full.html").toString(),
-                        page(InventedSessions.of(0, 3), "empty.html").toString())
+                        page(InventedSessions.of(0, 3), "empty.html").toString(),
+                        page(
+                                        "block.html",
+                                        out -> BlockPage.write(block, diary, InventedBlocks.outlook(block, diary), out))
+                                .toString(),
+                        page("no-block.html", out -> BlockPage.write(InventedBlocks.block(0), new TreeMap<>(), out))
+                                .toString(),
+                        page("demo.html", BrowserPageTest::writeDemo).toString())
                 .redirectError(said.toFile())
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
@@ -135,10 +193,24 @@ class BrowserPageTest {
     }
 
     private Path page(Session session, String name) throws IOException {
+        Background background = new Background(List.of(), null, "note --log LOG --athlete a --date 2026-03-02");
+        return page(name, out -> SessionPage.write(session, background, out));
+    }
+
+    private Path page(String name, Page page) throws IOException {
         StringBuilder text = new StringBuilder();
-        SessionPage.write(
-                session, new Background(List.of(), null, "note --log LOG --athlete a --date 2026-03-02"), text);
+        page.writeTo(text);
         return Files.writeString(folder.resolve(name), text);
+    }
+
+    private static void writeDemo(Appendable out) throws IOException {
+        DemoPage.write(
+                "Invented",
+                "a hall",
+                "block.html",
+                List.of(new DemoPage.Entry("3 March 2026", "session.html", "No landing.")),
+                List.of("Stand quietly."),
+                out);
     }
 
     private Path copied(String resource) throws IOException {
@@ -174,5 +246,11 @@ class BrowserPageTest {
                 .filter(root -> Stream.of(names).allMatch(name -> Files.isDirectory(Path.of(root, name))))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Something that writes a page. */
+    private interface Page {
+
+        void writeTo(Appendable out) throws IOException;
     }
 }

@@ -1,55 +1,19 @@
 /*
- * Looks at a session page the way a person does: node look.cjs CHROMIUM PAGE FILM-MAKER, with playwright-core and axe-core
+ * Presses about on a session page and shows it a film: node look.cjs CHROMIUM PAGE FILM-MAKER FILM, with playwright-core
  * where node finds modules. Prints a JSON object of what was seen; judges nothing.
  */
 const fs = require("fs");
 const { pathToFileURL } = require("url");
 const { chromium } = require("playwright-core");
-const axe = fs.readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 const [, , browserPath, page, filmMaker, film] = process.argv;
-const seen = { console: [], asked: [], violations: [], widths: {}, unreached: [], loadMs: {} };
+const seen = { console: [] };
 
-async function opened(browser, width) {
-  const tab = await browser.newPage({ viewport: { width: width, height: 900 } });
+async function opened(browser) {
+  const tab = await browser.newPage({ viewport: { width: 1280, height: 900 } });
   tab.on("console", function (message) { seen.console.push(message.text()); });
   tab.on("pageerror", function (error) { seen.console.push(String(error)); });
-  tab.on("request", function (request) {
-    const address = request.url();
-    if (!address.startsWith("data:") && !address.startsWith("blob:") && address.split("#")[0] !== pathToFileURL(page).href) {
-      seen.asked.push(address);
-    }
-  });
-  const begun = Date.now();
   await tab.goto(pathToFileURL(page).href);
-  seen.loadMs[width] = Date.now() - begun;
   return tab;
-}
-
-async function judged(tab, width) {
-  seen.widths[width] = await tab.evaluate(function () { return document.documentElement.scrollWidth; });
-  await tab.evaluate(function () { document.querySelectorAll("details").forEach(function (each) { each.open = true; }); });
-  await tab.addScriptTag({ content: axe });
-  const result = await tab.evaluate(function () { return axe.run(); });
-  result.violations.forEach(function (each) {
-    seen.violations.push({ width: width, impact: each.impact, id: each.id, where: each.nodes[0].html.slice(0, 200) });
-  });
-}
-
-/* Presses Tab until the focus has been everywhere or stays away, and names what it never came to. */
-async function walked(tab) {
-  await tab.evaluate(function () {
-    window.toReach = new Set(Array.prototype.filter.call(
-      document.querySelectorAll("a[href], button, select, input, summary, [tabindex='0']"),
-      function (each) { return each.checkVisibility() && !each.disabled; }));
-    document.addEventListener("focusin", function (event) { window.toReach.delete(event.target); });
-    document.activeElement.blur();
-  });
-  const count = await tab.evaluate(function () { return window.toReach.size; });
-  for (let i = 0; i < count + 10; i++) { await tab.keyboard.press("Tab"); }
-  seen.reachable = count;
-  seen.unreached = await tab.evaluate(function () {
-    return Array.from(window.toReach, function (each) { return each.outerHTML.slice(0, 120); });
-  });
 }
 
 async function chosen(tab) {
@@ -183,15 +147,9 @@ async function filmed(tab) {
 (async function () {
   const browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox"] });
   try {
-    for (const width of [1280, 420]) {
-      const tab = await opened(browser, width);
-      if (width === 1280) { await walked(tab); }
-      await judged(tab, width);
-      if (width === 1280) { await chosen(tab); }
-      await tab.close();
-    }
-    const tab = await opened(browser, 1280);
-    await filmed(tab);
+    const tab = await opened(browser);
+    await chosen(tab);
+    await filmed(await opened(browser));
   } finally {
     await browser.close();
   }
