@@ -31,7 +31,7 @@ final class SvgWriter {
             "xmlns",
             "xmlns:xlink");
 
-    /** Values that hold for an element that says nothing. */
+    /** Values that hold for an element that says nothing, and around which no other is set here. */
     private static final Map<String, String> DEFAULTS = Map.of(
             "stroke-linecap", "butt",
             "stroke-linejoin", "miter",
@@ -39,11 +39,7 @@ final class SvgWriter {
             "stroke-dashoffset", "0",
             "stroke-opacity", "1",
             "fill-opacity", "1",
-            "font-style", "normal",
-            "font-weight", "normal");
-
-    /** The page's own typeface is asked for by weight. */
-    private static final String BOLD = "'" + Typeface.BOLD.name() + "'";
+            "font-style", "normal");
 
     private final StringBuilder out = new StringBuilder(8192);
 
@@ -91,9 +87,6 @@ final class SvgWriter {
         Map<String, String> ordered = new TreeMap<>();
         for (int i = 0; i < all.getLength(); i++) {
             ordered.put(all.item(i).getNodeName(), all.item(i).getNodeValue());
-        }
-        if (BOLD.equals(ordered.get("font-family"))) {
-            ordered.put("font-weight", "bold");
         }
         ordered.forEach((name, value) -> {
             if (!NEVER.contains(name) && !value.equals(DEFAULTS.get(name))) {

@@ -14,18 +14,19 @@ import java.io.UncheckedIOException;
 public final class Typeface {
 
     /** For text. */
-    public static final Typeface REGULAR = new Typeface("font/regular.ttf");
+    public static final Typeface REGULAR = new Typeface("font/regular.ttf", Font.PLAIN);
 
     /** For what stands out. */
-    public static final Typeface BOLD = new Typeface("font/bold.ttf");
+    public static final Typeface BOLD = new Typeface("font/bold.ttf", Font.BOLD);
 
     private final String file;
     private final Font font;
 
-    private Typeface(String file) {
+    private Typeface(String file, int style) {
         this.file = file;
         try (InputStream in = open(file)) {
-            font = Font.createFont(Font.TRUETYPE_FONT, in);
+            // The style changes no letter; it tells drawings that become markup to ask for the bold face.
+            font = Font.createFont(Font.TRUETYPE_FONT, in).deriveFont(style);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (FontFormatException e) {

@@ -6,6 +6,7 @@ import evenfall.report.html.view.SheetView;
 import evenfall.report.paper.Paper;
 import evenfall.report.paper.TextStyle;
 import evenfall.report.words.Words;
+import java.util.List;
 
 /** The athlete's own sheet: one page. */
 public final class AthleteSheet {
@@ -28,13 +29,24 @@ public final class AthleteSheet {
         shown(paper, view.typical());
         shown(paper, view.best());
         paper.heading(2, WORDS.say("sheet.heights"));
-        view.heights().forEach(line -> paper.text(TextStyle.PLAIN, line));
+        view.heights().forEach(line -> paper.text(TextStyle.LARGE, line));
         view.cautions().forEach(line -> paper.text(TextStyle.CAUTION, line));
         return paper;
     }
 
     private static void shown(Paper paper, SheetView.Shown shown) {
-        paper.together(part -> part.text(TextStyle.PLAIN, shown.words())
-                .pictures(shown.bodies().stream().map(BodyView::figure).toList()));
+        paper.together(part -> columns(part.text(TextStyle.LARGE, shown.words()), shown.bodies()));
+    }
+
+    /** Figures beside one another, each over the side it is seen from. */
+    private static void columns(Paper paper, List<BodyView> bodies) {
+        if (bodies.isEmpty()) {
+            return;
+        }
+        BodyView first = bodies.get(0);
+        paper.beside(
+                1.0 / bodies.size(),
+                left -> left.picture(first.figure()).text(TextStyle.QUIET, first.title()),
+                right -> columns(right, bodies.subList(1, bodies.size())));
     }
 }

@@ -15,6 +15,8 @@ import java.util.List;
 /** A block on paper: the page's own words and pictures. */
 public final class BlockHandout {
 
+    private static final Words WORDS = Words.beside(BlockHandout.class);
+
     /** What stands on the page stands on paper in the same words. */
     private static final Words PAGE = Words.beside(BlockPage.class);
 
@@ -39,9 +41,11 @@ public final class BlockHandout {
         if (!view.sessions().isEmpty()) {
             tables(paper, view);
         }
-        days(paper, "head.block.diary", view.diary());
-        paper.heading(2, PAGE.say("head.block.method"));
-        view.method().forEach(line -> paper.text(TextStyle.QUIET, line));
+        diary(paper, view.diary());
+        paper.together(part -> {
+            part.heading(2, PAGE.say("head.block.method"));
+            view.method().forEach(line -> part.text(TextStyle.QUIET, line));
+        });
         return paper;
     }
 
@@ -85,6 +89,18 @@ public final class BlockHandout {
             cells.add(line);
         }
         return new TableText(head, cells, head.stream().map(column -> 1.0).toList());
+    }
+
+    private static void diary(Paper paper, List<DayView> days) {
+        if (days.isEmpty()) {
+            return;
+        }
+        paper.heading(2, PAGE.say("head.block.diary"));
+        List<List<String>> rows = days.stream()
+                .map(day -> List.of(day.day(), String.join(" ", day.lines())))
+                .toList();
+        paper.table(
+                new TableText(List.of(WORDS.say("column.day"), WORDS.say("column.entered")), rows, List.of(1.0, 5.0)));
     }
 
     private static void days(Paper paper, String heading, List<DayView> days) {

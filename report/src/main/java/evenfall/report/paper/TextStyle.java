@@ -21,6 +21,9 @@ public record TextStyle(String tag, boolean bold, float size, Color colour, floa
     /** Running text. */
     public static final TextStyle PLAIN = new TextStyle(StandardStructureTypes.P, false, 10, DARK, 4, false);
 
+    /** Running text where there is room for it. */
+    public static final TextStyle LARGE = new TextStyle(StandardStructureTypes.P, false, 12, DARK, 6, false);
+
     /** The sentence a page begins with. */
     public static final TextStyle SENTENCE = new TextStyle(StandardStructureTypes.P, false, 14, DARK, 8, false);
 
