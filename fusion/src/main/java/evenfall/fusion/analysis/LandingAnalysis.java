@@ -86,7 +86,7 @@ final class LandingAnalysis {
         }
         progress.at("measuring landings", 1);
         return new RecordingAnalysis(
-                stream.durationS(), stream.rateHz(), clock, mounting.first(), findings, found, traces);
+                stream.durationS(), stream.rateHz(), clock, mounting.first(), findings, List.of(), found, traces);
     }
 
     private static Landing plain(Event event, int index) {

@@ -47,7 +47,8 @@ public final class RecordingAnalyser {
         Aside<Followed> aside = worn == null ? null : Aside.start("follow upper back", () -> follow(worn));
         Followed pelvis = follow(recording.pelvis());
         progress.at("finding landings", 0);
-        List<Event> events = new EventFinder().find(pelvis.reading().stream(), pelvis.track());
+        EventFinder.Found found = new EventFinder().all(pelvis.reading().stream(), pelvis.track());
+        List<Event> events = found.events();
         List<Finding> findings = new ArrayList<>(recording.pelvis().findings());
         findings.addAll(BodyChecks.ofSensor(pelvis.reading(), Place.PELVIS));
         Sensors sensors = new Sensors(pelvis.reading(), pelvis.track(), null, null, null);
@@ -55,7 +56,7 @@ public final class RecordingAnalyser {
             findings.addAll(worn.findings());
             sensors = withUpperBack(sensors, aside.result(), events, findings, progress);
         }
-        return new LandingAnalysis(sensors, events, findings).run(progress);
+        return new LandingAnalysis(sensors, events, findings).run(progress).withHeelDrops(found.heelDropsS());
     }
 
     private Followed follow(SensorRecording sensor) {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param clock the upper back's clock against the pelvis's, or null without an upper back
  * @param mounting how each worn sensor sits
  * @param findings what is wrong or doubtful
+ * @param heelDropsS when the heels struck in heel drops, s on the pelvis's clock, in order
  * @param landings all events in order of time
  * @param traces signals of those events that are landings, by {@link Landing#index()}
  */
@@ -27,13 +28,30 @@ public record RecordingAnalysis(
         @Nullable ClockMap clock,
         Map<Place, Mounting> mounting,
         List<Finding> findings,
+        List<Double> heelDropsS,
         List<Landing> landings,
         Map<Integer, LandingTrace> traces) {
 
     public RecordingAnalysis {
         mounting = Map.copyOf(mounting);
         findings = List.copyOf(findings);
+        heelDropsS = List.copyOf(heelDropsS);
         landings = List.copyOf(landings);
         traces = Map.copyOf(traces);
+    }
+
+    /** The same with these findings. */
+    public RecordingAnalysis withFindings(List<Finding> others) {
+        return new RecordingAnalysis(durationS, rateHz, clock, mounting, others, heelDropsS, landings, traces);
+    }
+
+    /** The same with these heel drops. */
+    RecordingAnalysis withHeelDrops(List<Double> othersS) {
+        return new RecordingAnalysis(durationS, rateHz, clock, mounting, findings, othersS, landings, traces);
+    }
+
+    /** The same without signals, which need much room. */
+    public RecordingAnalysis withoutTraces() {
+        return new RecordingAnalysis(durationS, rateHz, clock, mounting, findings, heelDropsS, landings, Map.of());
     }
 }

@@ -34,11 +34,24 @@ public final class EventFinder {
      * @throws IllegalArgumentException if there is not one orientation a sample
      */
     public List<Event> find(SensorStream pelvis, OrientationTrack orientation) {
+        return all(pelvis, orientation).events();
+    }
+
+    /**
+     * All events and heel drops.
+     *
+     * @param pelvis the pelvis's samples
+     * @param orientation world from sensor at each of them
+     * @throws IllegalArgumentException if there is not one orientation a sample
+     */
+    public Found all(SensorStream pelvis, OrientationTrack orientation) {
         if (pelvis.size() != orientation.size()) {
             throw new IllegalArgumentException(
                     "orientation of " + orientation.size() + " samples for a stream of " + pelvis.size());
         }
-        return find(pelvis, orientation, 0);
+        List<Descent> descents = descents(pelvis, orientation, 0);
+        List<Verdict> verdicts = new LandingRules(params, descents).verdicts();
+        return new Found(events(descents, verdicts), HeelDrops.find(descents, verdicts));
     }
 
     /**
@@ -50,7 +63,10 @@ public final class EventFinder {
      */
     public List<Event> find(SensorStream pelvis, OrientationTrack orientation, int from) {
         List<Descent> descents = descents(pelvis, orientation, from);
-        List<Verdict> verdicts = new LandingRules(params, descents).verdicts();
+        return events(descents, new LandingRules(params, descents).verdicts());
+    }
+
+    private List<Event> events(List<Descent> descents, List<Verdict> verdicts) {
         List<Event> events = new ArrayList<>();
         for (int i = 0; i < descents.size(); i++) {
             if (verdicts.get(i) == Verdict.LANDING) {
@@ -105,6 +121,20 @@ public final class EventFinder {
                     found.add(d);
                 }
             }
+        }
+    }
+
+    /**
+     * What a whole stream holds.
+     *
+     * @param events in order of contact
+     * @param heelDropsS moments of the heel drops in order, s: the heels strike
+     */
+    public record Found(List<Event> events, List<Double> heelDropsS) {
+
+        public Found {
+            events = List.copyOf(events);
+            heelDropsS = List.copyOf(heelDropsS);
         }
     }
 }

@@ -3,6 +3,7 @@ package evenfall.fusion.analysis;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenfall.fixtures.motion.BodyMotion;
 import evenfall.fixtures.motion.LandingPlan;
 import evenfall.fixtures.motion.LandingQuantity;
 import evenfall.fixtures.sensor.SensorSignals;
@@ -133,6 +134,31 @@ class SyntheticLandingsTest {
             close(angle(landing, Posture::twist), truth.angle(BodyAngle.TWIST), 1.0);
             close(angle(landing, Posture::spineFlexion), truth.angle(BodyAngle.SPINE_FLEXION), 0.8);
         }
+    }
+
+    /** The heels strike where the force, light on the way down, comes back to weight before the blow. */
+    @Test
+    void heelDrops_standWhereTheHeelsStrike() {
+        SensorSignals pelvis = IDEAL.pelvis();
+        double clockStart = pelvis.time()[0];
+        assertThat(PLAIN.heelDropsS()).hasSize(2).isSorted().allSatisfy(at -> {
+            assertThat(at).isLessThan(IDEAL.truth().get(0).contactS() - clockStart);
+            int blow = 0;
+            for (int i = 0; i < pelvis.size(); i++) {
+                boolean near = Math.abs(pelvis.time()[i] - clockStart - at) < 0.2;
+                blow = near && (blow == 0 || force(pelvis, i) > force(pelvis, blow)) ? i : blow;
+            }
+            int strike = blow;
+            while (force(pelvis, strike) > BodyMotion.GRAVITY) {
+                strike--;
+            }
+            // One picture of a film of sixty a second.
+            assertThat(at).isCloseTo(pelvis.time()[strike] - clockStart, within(0.017));
+        });
+    }
+
+    private static double force(SensorSignals s, int i) {
+        return Math.hypot(Math.hypot(s.acceleration(0)[i], s.acceleration(1)[i]), s.acceleration(2)[i]);
     }
 
     private static void close(Excursion measured, AngleTruth truth, double degrees) {

@@ -67,7 +67,7 @@ final class SessionViews {
                 chosen(landings),
                 views.shared(),
                 others(session),
-                FilmViews.of(background),
+                FilmViews.of(session, background),
                 SidesViews.of(landings, WIDE, NARROW),
                 MethodWords.of(session),
                 Glossary.all());

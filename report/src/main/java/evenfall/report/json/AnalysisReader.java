@@ -72,12 +72,15 @@ public final class AnalysisReader {
         for (JsonNode node : Fields.array(root, "landings")) {
             landings.add(LandingReader.read(node));
         }
+        List<Double> heelDrops = new ArrayList<>();
+        recording.path("heelDropsS").forEach(at -> heelDrops.add(at.asDouble()));
         return new RecordingAnalysis(
                 Fields.number(recording, "durationS"),
                 Fields.number(recording, "rateHz"),
                 clock(Fields.objectOrNull(recording, "clock")),
                 mounting,
                 findings,
+                heelDrops,
                 landings,
                 Map.of());
     }

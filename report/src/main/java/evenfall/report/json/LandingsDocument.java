@@ -6,6 +6,7 @@ import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.place.Place;
+import evenfall.report.csv.PlainNumber;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.ProgramVersion;
@@ -77,6 +78,8 @@ public final class LandingsDocument {
             clockNode.put("method", clock.method());
         }
         node.set("mounting", mountings);
+        ArrayNode heelDrops = node.putArray("heelDropsS");
+        analysis.heelDropsS().forEach(at -> heelDrops.add(PlainNumber.rounded(at)));
         ArrayNode findings = node.putArray("findings");
         analysis.findings().forEach(finding -> finding(findings.addObject(), finding));
     }

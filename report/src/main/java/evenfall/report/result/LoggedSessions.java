@@ -92,7 +92,7 @@ public final class LoggedSessions {
                 storedAt,
                 files,
                 Map.of(DOCUMENT, document(input.names(), analysis)));
-        known.put(date, withoutTraces(analysis));
+        known.put(date, analysis.withoutTraces());
         return session(date, input.names(), analysis, false);
     }
 
@@ -108,21 +108,10 @@ public final class LoggedSessions {
         RecordingAnalysis read = known.get(folder.date());
         if (read == null) {
             Optional<RecordingAnalysis> stored = stored(folder);
-            read = stored.isPresent() ? stored.get() : withoutTraces(made(folder, manifest));
+            read = stored.isPresent() ? stored.get() : made(folder, manifest).withoutTraces();
             known.put(folder.date(), read);
         }
         return read;
-    }
-
-    private static RecordingAnalysis withoutTraces(RecordingAnalysis analysis) {
-        return new RecordingAnalysis(
-                analysis.durationS(),
-                analysis.rateHz(),
-                analysis.clock(),
-                analysis.mounting(),
-                analysis.findings(),
-                analysis.landings(),
-                Map.of());
     }
 
     /** A session by its stored results; empty where it has none of this version, for nothing is made again. */
@@ -212,7 +201,7 @@ public final class LoggedSessions {
         List<String> names = names(folder.manifest());
         RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
         folder.storeResult(DOCUMENT, document(names, analysis));
-        known.put(date, withoutTraces(analysis));
+        known.put(date, analysis.withoutTraces());
         return session(date, names, analysis, false);
     }
 

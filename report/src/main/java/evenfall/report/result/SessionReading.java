@@ -61,14 +61,7 @@ public final class SessionReading {
                         + " give one to have them.",
                 Place.UPPER_BACK,
                 null));
-        return new RecordingAnalysis(
-                analysis.durationS(),
-                analysis.rateHz(),
-                analysis.clock(),
-                analysis.mounting(),
-                findings,
-                analysis.landings(),
-                analysis.traces());
+        return analysis.withFindings(findings);
     }
 
     /** The same recording; what its samples show stands among its findings. */

@@ -1,9 +1,12 @@
 package evenfall.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import evenfall.report.block.Block;
+import evenfall.report.captions.Captions;
+import evenfall.report.film.FilmClock;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.session.Background;
 import evenfall.report.session.InventedSessions;
@@ -106,6 +109,30 @@ class BrowserPageTest {
         filmIsRight(seen);
     }
 
+    /** A film player reads what is written as captions, and shows each over its landing. */
+    @Test
+    void captions_standOverAFilm() throws Exception {
+        Session session = InventedSessions.of(6, 3);
+        FilmClock clock = new FilmClock(12.34, 50);
+        Path track = page("captions.vtt", out -> Captions.write(session, clock, out));
+
+        JsonNode cues = seen(
+                "captions.cjs",
+                List.of(track.toString(), copied("film-maker.js").toString(), "240"));
+
+        assertThat(cues).hasSize(session.landings().size());
+        for (int i = 0; i < cues.size(); i++) {
+            JsonNode cue = cues.path(i);
+            double contact = session.landings().get(i).landing().moments().contactS();
+            assertThat(cue.path("from").asDouble()).isCloseTo(clock.filmS(contact), within(0.001));
+            assertThat(cue.path("plain").asString())
+                    .startsWith("Landing " + (i + 1))
+                    .doesNotContain("&");
+            assertThat(cue.path("shown").valueStream().map(JsonNode::asString))
+                    .containsExactly(cue.path("text").asString());
+        }
+    }
+
     /** What a script says of what it saw in a browser; the test is left out where there is none. */
     private JsonNode seen(String script, List<String> given) throws IOException, InterruptedException {
         Path browser = onPath("chromium", "chromium-browser", "google-chrome");
@@ -131,7 +158,8 @@ class BrowserPageTest {
 
     private static void filmIsRight(JsonNode seen) {
         assertThat(seen.path("filmS").asDouble()).isGreaterThan(600);
-        assertThat(seen.path("clock").asString()).contains("Landing 1, ", "Landing " + LANDINGS + ", ");
+        assertThat(seen.path("clock").asString())
+                .contains("heel drop 1, 0:20", "contact of landing " + LANDINGS + ", ");
         assertThat(seen.path("keep").asString()).contains("note --log LOG", "--film-starts 12.3");
         assertThat(seen.path("pictures"))
                 .hasSize(LANDINGS)

@@ -144,6 +144,7 @@ class LandingsDocumentTest {
                 null,
                 Map.of(),
                 List.of(new Finding(FindingCode.GAP, Severity.WARNING, "A gap.", Place.PELVIS, null)),
+                List.of(),
                 List.of(new Landing(
                         1, EventKind.FALL, new Moments(null, 1, 1.1, null, null), null, null, Set.of(LandingFlag.GAP))),
                 Map.of());

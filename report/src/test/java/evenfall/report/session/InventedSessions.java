@@ -67,6 +67,7 @@ public final class InventedSessions {
                 new ClockMap(0.83, 41, 0.8, "heel drops"),
                 mounting,
                 findings,
+                List.of(20.4, 22.9),
                 all.stream().map(SessionLanding::landing).toList(),
                 Map.of());
         return new Session(

@@ -77,13 +77,15 @@ async function filmed(tab) {
     });
   });
   contacts.forEach(function (each) { each.film = (each.at - STARTS) * (1 + DRIFT); });
+  const heels = await tab.evaluate(function () { return Number(document.querySelector("#film select").options[0].value); });
+  const heelsInFilm = (heels - STARTS) * (1 + DRIFT);
   const duration = Math.ceil(contacts[contacts.length - 1].film + 5);
   await tab.addScriptTag({ content: fs.readFileSync(filmMaker, "utf8") });
   const made = await tab.evaluate(function (given) {
     return makeFilm(given.duration, given.moments).then(function (film) {
       return { bytes: Array.from(film.bytes), times: film.times };
     });
-  }, { duration: duration, moments: contacts.map(function (each) { return each.film; }) });
+  }, { duration: duration, moments: [heelsInFilm].concat(contacts.map(function (each) { return each.film; })) });
   fs.writeFileSync(film, Buffer.from(made.bytes));
   function pictureAt(seconds) {
     let n = 0;
@@ -93,13 +95,15 @@ async function filmed(tab) {
   seen.filmS = duration;
   await tab.setInputFiles("#film input[type=file]", film);
   await tab.waitForFunction(function () { return document.querySelector("video.this").readyState > 1; });
-  /* The coach stops at the picture that shows the contact, and presses. */
-  for (const each of [contacts[0], contacts[contacts.length - 1]]) {
-    await tab.evaluate(function (id) { location.hash = id; }, each.id);
-    await tab.waitForFunction(function (id) { return !document.getElementById(id).hidden; }, each.id);
-    await sought(tab, made.times[pictureAt(each.film)] + 0.001);
-    await tab.click("#film .set");
-  }
+  /* The coach stops at the picture that shows the heels strike, and presses; later at the last contact. */
+  await sought(tab, made.times[pictureAt(heelsInFilm)] + 0.001);
+  await tab.selectOption("#film select", { index: 0 });
+  await tab.click("#film .set");
+  const last = contacts[contacts.length - 1];
+  await tab.evaluate(function (id) { location.hash = id; }, last.id);
+  await tab.waitForFunction(function (id) { return !document.getElementById(id).hidden; }, last.id);
+  await sought(tab, made.times[pictureAt(last.film)] + 0.001);
+  await tab.click("#film .set");
   seen.clock = await tab.evaluate(function () { return document.querySelector("#film .clock").textContent; });
   seen.keep = await tab.evaluate(function () { return document.querySelector("#film code").textContent; });
   seen.pictures = [];
