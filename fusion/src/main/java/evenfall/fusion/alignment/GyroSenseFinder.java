@@ -43,6 +43,11 @@ public final class GyroSenseFinder {
     private final double[] whole = squares();
     private final double[] alone = squares();
     private final double[] angles = new double[ALL + 1];
+    private final Wandering[] ways = new Wandering[ALL + 1];
+    /** A stretch: its times, s, and its six columns. */
+    private final double[] times;
+
+    private final float[][] values;
     private int seenWhole;
     private int seenAlone;
     private int next;
@@ -56,6 +61,9 @@ public final class GyroSenseFinder {
     GyroSenseFinder(double rateHz, int samples) {
         this.third = Math.max(2, (int) Math.round(STRETCH_S / 3 * rateHz));
         this.pace = third * Math.max(1, samples / third / MOST_STRETCHES);
+        this.times = new double[3 * third];
+        this.values = new float[6][3 * third];
+        Arrays.setAll(ways, Wandering::new);
     }
 
     /**
@@ -74,10 +82,34 @@ public final class GyroSenseFinder {
     }
 
     private void addStretch(SensorStream stream, Vector3 bias) {
+        for (Wandering way : ways) {
+            way.begin();
+        }
+        stream.readTimes(next, times);
+        for (int axis = 0; axis < 6; axis++) {
+            stream.readAxis(axis, next, values[axis]);
+        }
+        for (int k = 0; k < 3 * third; k++) {
+            double gx = values[3][k] - bias.x();
+            double gy = values[4][k] - bias.y();
+            double gz = values[5][k] - bias.z();
+            // What the signs do not change is worked out once for all of them.
+            double seconds = k == 0 ? 0 : times[k] - times[k - 1];
+            double angle = Math.sqrt(gx * gx + gy * gy + gz * gz) * seconds;
+            double cosine = Math.cos(angle / 2);
+            double s = seconds * Quaternion.halfSineOverAngle(angle);
+            int part = k < third ? 0 : k < 2 * third ? -1 : 1;
+            for (Wandering way : ways) {
+                way.turn(cosine, s * gx, s * gy, s * gz);
+                if (part >= 0) {
+                    way.add(part, values[0][k], values[1][k], values[2][k]);
+                }
+            }
+        }
         double least = MOST;
         double most = 0;
         for (int signs = 0; signs <= ALL; signs++) {
-            angles[signs] = Math.min(MOST, wandering(stream, bias, next, third, signs));
+            angles[signs] = Math.min(MOST, ways[signs].angle());
             least = Math.min(least, angles[signs]);
             most = Math.max(most, angles[signs]);
         }
@@ -124,27 +156,61 @@ public final class GyroSenseFinder {
         }
     }
 
-    /** Angle between the mean forces of the first and the last third, both turned into the axes of the first sample, rad. */
-    private static double wandering(SensorStream s, Vector3 bias, int from, int third, int signs) {
-        double x = (signs & 1) != 0 ? -1 : 1;
-        double y = (signs & 2) != 0 ? -1 : 1;
-        double z = (signs & 4) != 0 ? -1 : 1;
-        Quaternion q = Quaternion.IDENTITY;
-        Vector3 first = Vector3.ZERO;
-        Vector3 last = Vector3.ZERO;
-        for (int k = 0; k < 3 * third; k++) {
-            int i = from + k;
-            if (k > 0) {
-                Vector3 rate =
-                        new Vector3(x * (s.gx(i) - bias.x()), y * (s.gy(i) - bias.y()), z * (s.gz(i) - bias.z()));
-                q = q.times(Quaternion.fromBodyRate(rate, s.time(i) - s.time(i - 1)));
-            }
-            if (k < third) {
-                first = first.plus(q.rotate(new Vector3(s.ax(i), s.ay(i), s.az(i))));
-            } else if (k >= 2 * third) {
-                last = last.plus(q.rotate(new Vector3(s.ax(i), s.ay(i), s.az(i))));
-            }
+    /** How far the mean force wanders from the first to the last third, seen in the axes of the first sample. */
+    private static final class Wandering {
+
+        private final int signX;
+        private final int signY;
+        private final int signZ;
+        private final double[] sums = new double[6];
+        private double w;
+        private double x;
+        private double y;
+        private double z;
+
+        Wandering(int signs) {
+            signX = (signs & 1) != 0 ? -1 : 1;
+            signY = (signs & 2) != 0 ? -1 : 1;
+            signZ = (signs & 4) != 0 ? -1 : 1;
         }
-        return first.norm() > 0 && last.norm() > 0 ? first.angleTo(last) : 0;
+
+        void begin() {
+            w = 1;
+            x = 0;
+            y = 0;
+            z = 0;
+            Arrays.fill(sums, 0);
+        }
+
+        /** Turns on by a unit quaternion as the gyroscope tells it. */
+        void turn(double c, double a, double b, double d) {
+            double sx = signX * a;
+            double sy = signY * b;
+            double sz = signZ * d;
+            double nextW = w * c - x * sx - y * sy - z * sz;
+            double nextX = w * sx + x * c + y * sz - z * sy;
+            double nextY = w * sy - x * sz + y * c + z * sx;
+            z = w * sz + x * sy - y * sx + z * c;
+            w = nextW;
+            x = nextX;
+            y = nextY;
+        }
+
+        /** Adds a force to the first (0) or last (1) third's. */
+        void add(int which, double ax, double ay, double az) {
+            double tx = 2 * (y * az - z * ay);
+            double ty = 2 * (z * ax - x * az);
+            double tz = 2 * (x * ay - y * ax);
+            sums[3 * which] += ax + w * tx + y * tz - z * ty;
+            sums[3 * which + 1] += ay + w * ty + z * tx - x * tz;
+            sums[3 * which + 2] += az + w * tz + x * ty - y * tx;
+        }
+
+        /** Angle between the two, rad; 0 where one of them is nothing. */
+        double angle() {
+            Vector3 first = new Vector3(sums[0], sums[1], sums[2]);
+            Vector3 last = new Vector3(sums[3], sums[4], sums[5]);
+            return first.norm() > 0 && last.norm() > 0 ? first.angleTo(last) : 0;
+        }
     }
 }

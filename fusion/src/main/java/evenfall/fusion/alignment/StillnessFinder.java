@@ -97,26 +97,22 @@ public final class StillnessFinder {
     }
 
     private void measureBlocks(SensorStream stream, int first) {
-        double[] sums = new double[6];
-        double[] squares = new double[6];
+        float[] values = new float[perBlock];
         for (int b = first; b < blocks; b++) {
-            Arrays.fill(sums, 0);
-            Arrays.fill(squares, 0);
             int from = b * perBlock;
-            for (int i = from; i < from + perBlock; i++) {
-                add(sums, squares, 0, stream.ax(i));
-                add(sums, squares, 1, stream.ay(i));
-                add(sums, squares, 2, stream.az(i));
-                add(sums, squares, 3, stream.gx(i));
-                add(sums, squares, 4, stream.gy(i));
-                add(sums, squares, 5, stream.gz(i));
-            }
             double force = 0;
             double rate = 0;
             for (int c = 0; c < 6; c++) {
-                double m = sums[c] / perBlock;
+                stream.readAxis(c, from, values);
+                double sums = 0;
+                double squares = 0;
+                for (double value : values) {
+                    sums += value;
+                    squares += value * value;
+                }
+                double m = sums / perBlock;
                 mean[6 * b + c] = (float) m;
-                double variance = Math.max(0, squares[c] / perBlock - m * m);
+                double variance = Math.max(0, squares / perBlock - m * m);
                 if (c < 3) {
                     force += variance;
                 } else {
@@ -130,11 +126,6 @@ public final class StillnessFinder {
                     && stream.time(from + perBlock - 1) - stream.time(from) < 2 * BLOCK_S;
             calmBlocks += calm[b] ? 1 : 0;
         }
-    }
-
-    private static void add(double[] sum, double[] squares, int c, double value) {
-        sum[c] += value;
-        squares[c] += value * value;
     }
 
     private static double square(double value) {

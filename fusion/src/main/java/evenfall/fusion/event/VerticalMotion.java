@@ -53,27 +53,45 @@ final class VerticalMotion {
         this.stream = stream;
         this.track = track;
         this.from = from;
-        int n = to - from;
+        double[] vertical = verticalForces(to - from);
+        double[] level = level(vertical);
+        double rate = stream.rateHz();
+        force = ZeroPhase.filter(Butterworth.lowPass(Math.min(SMOOTHING_HZ, MOST_OF_RATE * rate), rate), vertical);
+        speed = speeds(vertical, level);
+        for (int i = 0; i < force.length; i++) {
+            force[i] /= level[i];
+        }
+        quiet = quiet();
+        if (hasGaps()) {
+            mendGaps();
+            dipIntoGaps(vertical, level);
+        }
+    }
+
+    private boolean hasGaps() {
+        double end = time(size() - 1);
+        double start = time(0);
+        return stream.gaps().stream().anyMatch(gap -> gap.endS() > start && gap.startS() < end);
+    }
+
+    private double[] verticalForces(int n) {
         double[] vertical = new double[n];
         for (int i = 0; i < n; i++) {
             vertical[i] = verticalForce(i);
         }
-        double[] level = level(vertical);
-        double rate = stream.rateHz();
-        force = ZeroPhase.filter(Butterworth.lowPass(Math.min(SMOOTHING_HZ, MOST_OF_RATE * rate), rate), vertical);
-        speed = new double[n];
-        for (int i = 0; i < n; i++) {
-            if (i > 0) {
-                double mean = (vertical[i] - level[i] + vertical[i - 1] - level[i - 1]) / 2;
-                speed[i] = speed[i - 1] + mean * (time(i) - time(i - 1));
-            }
+        return vertical;
+    }
+
+    private double[] speeds(double[] vertical, double[] level) {
+        double[] speeds = new double[vertical.length];
+        double before = time(0);
+        for (int i = 1; i < speeds.length; i++) {
+            double now = time(i);
+            double mean = (vertical[i] - level[i] + vertical[i - 1] - level[i - 1]) / 2;
+            speeds[i] = speeds[i - 1] + mean * (now - before);
+            before = now;
         }
-        for (int i = 0; i < n; i++) {
-            force[i] /= level[i];
-        }
-        quiet = quiet();
-        mendGaps();
-        dipIntoGaps(vertical, level);
+        return speeds;
     }
 
     /**

@@ -15,6 +15,7 @@ import evenfall.fusion.rotation.Quaternion;
 public final class OrientationTrack {
 
     private static final double SCALE = ((1 << 20) - 2) / Math.sqrt(2);
+    private static final double STEP = 1 / SCALE;
     private static final long OFFSET = 1 << 19;
     private static final long MASK = (1 << 20) - 1;
 
@@ -227,6 +228,6 @@ public final class OrientationTrack {
     }
 
     private static double part(long bits) {
-        return ((bits & MASK) - OFFSET) / SCALE;
+        return ((bits & MASK) - OFFSET) * STEP;
     }
 }

@@ -5,7 +5,6 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /** The clock: a rate outside what the measures are made for or one that changes, jitter, repeated time stamps. */
@@ -24,21 +23,18 @@ final class ClockCheck {
     /** Time stamps that scatter by more than this share of the interval blur moments: common practice, no source. */
     private static final double JITTER_SHARE = 0.15;
 
-    /** So many steps tell their median. */
-    private static final int MOST_STEPS = 100_000;
-
     private ClockCheck() {}
 
-    static List<Finding> check(SensorStream stream) {
+    static List<Finding> check(SensorStream stream, Steps steps) {
         List<Finding> findings = new ArrayList<>();
         if (stream.size() < 3 || stream.rateHz() == 0) {
             return findings;
         }
         range(stream, findings);
         changes(stream, findings);
-        boolean repeated = repeated(stream, findings);
+        boolean repeated = repeated(stream, steps, findings);
         if (!repeated) {
-            jitter(stream, findings);
+            jitter(stream, steps, findings);
         }
         return findings;
     }
@@ -71,14 +67,16 @@ final class ClockCheck {
         double otherRate = 0;
         double first = 0;
         double seconds = 0;
+        double[] times = new double[stretch + 1];
         for (int start = 0; start + stretch < stream.size(); start += stretch) {
-            double rate = 1 / usualStep(stream, start, start + stretch);
+            stream.readTimes(start, times);
+            double rate = 1 / usualStep(times, 1 / stream.rateHz());
             if (Math.abs(rate / stream.rateHz() - 1) > OTHER_RATE) {
                 if (count++ == 0) {
                     first = stream.time(start == 0 ? 0 : turn(stream, start - stretch, start + stretch));
                     otherRate = rate;
                 }
-                seconds += stream.time(start + stretch) - stream.time(start);
+                seconds += times[stretch] - times[0];
             }
         }
         if (count > 0) {
@@ -117,95 +115,49 @@ final class ClockCheck {
     }
 
     /** Mean of the ordinary steps, s; of all steps where most are longer than ordinary. */
-    private static double usualStep(SensorStream stream, int from, int to) {
-        double usual = 1 / stream.rateHz();
+    private static double usualStep(double[] times, double usual) {
+        int last = times.length - 1;
         double sum = 0;
         int ordinary = 0;
-        for (int i = from; i < to; i++) {
-            double step = stream.time(i + 1) - stream.time(i);
+        for (int i = 0; i < last; i++) {
+            double step = times[i + 1] - times[i];
             if (Math.abs(step - usual) < 0.5 * usual) {
                 sum += step;
                 ordinary++;
             }
         }
-        if (2 * ordinary >= to - from) {
-            return sum / ordinary;
-        }
-        return (stream.time(to) - stream.time(from)) / (to - from);
+        return 2 * ordinary >= last ? sum / ordinary : (times[last] - times[0]) / last;
     }
 
     /** Tells repeated stamps; returns whether there are so many that their jitter is no news. */
-    private static boolean repeated(SensorStream stream, List<Finding> findings) {
-        int count = 0;
-        double first = 0;
-        for (int i = 1; i < stream.size(); i++) {
-            if (stream.time(i) == stream.time(i - 1)) {
-                first = count++ == 0 ? stream.time(i) : first;
-            }
-        }
+    private static boolean repeated(SensorStream stream, Steps steps, List<Finding> findings) {
+        int count = steps.repeated();
         if (count > 0) {
             findings.add(new Finding(
                     FindingCode.REPEATED_TIME,
                     count > 0.01 * stream.size() ? Severity.WARNING : Severity.NOTE,
                     Wording.count(count, "sample carries", "samples carry") + " the same time as the one before ("
                             + Wording.percent((double) count / stream.size()) + "), the first at "
-                            + Wording.moment(first)
+                            + Wording.moment(steps.firstRepeatedS())
                             + ": moments there are blurred; let the sensor stamp each sample by its own clock.",
                     null,
-                    first));
+                    steps.firstRepeatedS()));
         }
         return count > 0.01 * stream.size();
     }
 
-    private static void jitter(SensorStream stream, List<Finding> findings) {
+    private static void jitter(SensorStream stream, Steps steps, List<Finding> findings) {
         double interval = 1 / stream.rateHz();
-        double scatter = Math.max(scatter(stream), middling(stream));
-        double worst = 0;
-        double worstAt = 0;
-        for (int i = 1; i < stream.size(); i++) {
-            double off = Math.abs(stream.time(i) - stream.time(i - 1) - interval);
-            if (off < 0.5 * interval && off > worst) {
-                worst = off;
-                worstAt = stream.time(i);
-            }
-        }
+        double scatter = Math.max(steps.scatterS(), steps.middlingS());
         if (scatter > JITTER_SHARE * interval) {
             findings.add(new Finding(
                     FindingCode.JITTER,
                     Severity.NOTE,
                     "The time between samples scatters by " + Wording.length(scatter) + " about its "
-                            + Wording.length(interval) + ", worst at " + Wording.moment(worstAt)
+                            + Wording.length(interval) + ", worst at " + Wording.moment(steps.worstAtS())
                             + ": moments are no surer than that; let the sensor stamp each sample by its own clock.",
                     null,
-                    worstAt));
+                    steps.worstAtS()));
         }
-    }
-
-    /** Scatter by the median distance, which steps far off the usual do not escape, s; as for a normal distribution. */
-    private static double middling(SensorStream stream) {
-        double interval = 1 / stream.rateHz();
-        int stride = Math.max(1, stream.size() / MOST_STEPS);
-        double[] off = new double[(stream.size() - 2) / stride + 1];
-        for (int k = 0; k < off.length; k++) {
-            int i = 1 + k * stride;
-            off[k] = Math.abs(stream.time(i) - stream.time(i - 1) - interval);
-        }
-        Arrays.sort(off);
-        return 1.4826 * off[off.length / 2];
-    }
-
-    /** Root mean square distance of the time between samples from its usual, s; gaps and lost samples do not count. */
-    static double scatter(SensorStream stream) {
-        double interval = 1 / stream.rateHz();
-        double squares = 0;
-        int count = 0;
-        for (int i = 1; i < stream.size(); i++) {
-            double off = stream.time(i) - stream.time(i - 1) - interval;
-            if (Math.abs(off) < 0.5 * interval) {
-                squares += off * off;
-                count++;
-            }
-        }
-        return Math.sqrt(squares / Math.max(1, count));
     }
 }

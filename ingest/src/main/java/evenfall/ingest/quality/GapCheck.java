@@ -18,9 +18,6 @@ final class GapCheck {
     /** A shorter gap is bridged by interpolation without much harm: common practice, no source. */
     private static final double HARMLESS_S = 0.05;
 
-    /** A step longer than this many intervals has lost a sample; two and a half make a gap. */
-    private static final double LOST_INTERVALS = 1.5;
-
     /** With stamps that scatter by more than this share of the interval a long step need not be a lost sample. */
     private static final double CLEAR_STAMPS = 0.2;
 
@@ -29,24 +26,14 @@ final class GapCheck {
 
     private GapCheck() {}
 
-    static List<Finding> check(SensorStream stream) {
+    static List<Finding> check(SensorStream stream, Steps steps) {
         if (stream.size() < 3 || stream.rateHz() == 0) {
             return List.of();
         }
         double interval = 1 / stream.rateHz();
-        boolean clear = ClockCheck.scatter(stream) < CLEAR_STAMPS * interval;
-        int repeated = 0;
-        int single = 0;
-        double firstSingle = Double.NaN;
-        for (int i = 1; i < stream.size(); i++) {
-            double step = stream.time(i) - stream.time(i - 1);
-            if (step == 0) {
-                repeated++;
-            } else if (clear && step > LOST_INTERVALS * interval && step <= SensorStream.GAP_INTERVALS * interval) {
-                single++;
-                firstSingle = single == 1 ? stream.time(i - 1) : firstSingle;
-            }
-        }
+        boolean clear = steps.scatterS() < CLEAR_STAMPS * interval;
+        int single = clear ? steps.lost() : 0;
+        int repeated = steps.repeated();
         boolean packets = repeated > PACKETS * stream.size();
         List<Gap> gaps = packets ? beyondPackets(stream, repeated) : stream.gaps();
         List<Finding> findings = new ArrayList<>(gaps(gaps, interval));
@@ -55,8 +42,8 @@ final class GapCheck {
             missing += missing(gap, interval);
         }
         if (missing > 0) {
-            double first = gaps.isEmpty() ? firstSingle : gaps.get(0).startS();
-            first = single > 0 && !packets ? Math.min(first, firstSingle) : first;
+            double first = gaps.isEmpty() ? steps.firstLostS() : gaps.get(0).startS();
+            first = single > 0 && !packets ? Math.min(first, steps.firstLostS()) : first;
             findings.add(lost(stream, missing, first));
         }
         return findings;

@@ -23,6 +23,9 @@ final class HeldRuns {
     private static final int LONGER = 3;
     private static final int HISTOGRAM = 4096;
 
+    /** So many samples are read at a time. */
+    private static final int BLOCK = 4096;
+
     /** Of all runs, so many are ordinary. */
     private static final double ORDINARY = 0.999;
 
@@ -39,24 +42,31 @@ final class HeldRuns {
         int shortest = shortest(stream);
         long[] histogram = new long[HISTOGRAM];
         List<Span> candidates = new ArrayList<>();
+        float[] block = new float[BLOCK];
         int start = 0;
-        double before = axis.value(stream, 0);
-        for (int i = 1; i <= stream.size(); i++) {
-            double value = i < stream.size() ? axis.value(stream, i) : Double.NaN;
-            if (value == before) {
-                continue;
+        float before = (float) axis.value(stream, 0);
+        for (int from = 0; from < stream.size(); from += BLOCK) {
+            int count = stream.readAxis(axis.column(), from, block);
+            for (int i = 0; i < count; i++) {
+                if (block[i] != before) {
+                    before = block[i];
+                    close(start, from + i, shortest, histogram, candidates);
+                    start = from + i;
+                }
             }
-            before = value;
-            int length = i - start;
-            histogram[Math.min(length, HISTOGRAM - 1)]++;
-            if (length >= shortest) {
-                candidates.add(new Span(start, i - 1));
-            }
-            start = i;
         }
+        close(start, stream.size(), shortest, histogram, candidates);
         int ordinary = ordinary(histogram);
         candidates.removeIf(run -> !suspicious(stream, axis, run, ordinary));
         return candidates;
+    }
+
+    private static void close(int start, int end, int shortest, long[] histogram, List<Span> candidates) {
+        int length = end - start;
+        histogram[Math.min(length, HISTOGRAM - 1)]++;
+        if (length >= shortest) {
+            candidates.add(new Span(start, end - 1));
+        }
     }
 
     /** Fewest samples of a run that could tell something. */

@@ -42,8 +42,9 @@ public final class QualityCheck {
     /** Findings in order of time; those of the whole stream first. A pure function of the stream. */
     public static List<Finding> check(SensorStream stream) {
         List<Finding> findings = new ArrayList<>();
-        findings.addAll(ClockCheck.check(stream));
-        findings.addAll(GapCheck.check(stream));
+        Steps steps = Steps.of(stream);
+        findings.addAll(ClockCheck.check(stream, steps));
+        findings.addAll(GapCheck.check(stream, steps));
         findings.addAll(ClippingCheck.check(stream));
         StuckCheck stuck = StuckCheck.of(stream);
         findings.addAll(stuck.findings());

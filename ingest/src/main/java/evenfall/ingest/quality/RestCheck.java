@@ -52,13 +52,14 @@ final class RestCheck {
         Windows quiet = new Windows();
         Windows every = new Windows();
         int length = (int) Math.max(10, Math.round(WINDOW_S * stream.rateHz()));
+        float[] scratch = new float[length];
         int most = Math.max(1, (stream.size() - length) / MOST_WINDOWS);
         int stride = Math.max(length / 2, most);
         for (int from = 0; from + length <= stream.size(); from += stride) {
             if (stream.time(from + length - 1) - stream.time(from) > 1.2 * WINDOW_S) {
                 continue;
             }
-            Window window = Window.of(stream, from, length);
+            Window window = Window.of(stream, from, scratch);
             every.add(window);
             if (window.accelerationScatter() < SCATTER * window.acceleration()) {
                 quiet.add(window);
@@ -75,7 +76,7 @@ final class RestCheck {
         if (still.size() >= FEWEST_WINDOWS) {
             bias(still, findings);
         } else {
-            bias(stream, length, findings);
+            bias(stream, scratch, findings);
         }
         return findings;
     }
@@ -120,7 +121,8 @@ final class RestCheck {
      * its last direction, so du/dt = -(omega - bias) x u, averaged over all seconds, leaves the part of the bias across
      * gravity.
      */
-    private static void bias(SensorStream stream, int length, List<Finding> findings) {
+    private static void bias(SensorStream stream, float[] scratch, List<Finding> findings) {
+        int length = scratch.length;
         int seconds = stream.size() / length;
         if (seconds < FEWEST_SECONDS || !stream.gaps().isEmpty()) {
             return;
@@ -131,7 +133,7 @@ final class RestCheck {
         double[] left = new double[3];
         for (int k = 0; k < seconds; k++) {
             double[] rate = new double[3];
-            double force = means(stream, k * length, length, u, rate);
+            double force = means(stream, k * length, scratch, u, rate);
             if (force == 0) {
                 return;
             }
@@ -165,16 +167,14 @@ final class RestCheck {
     }
 
     /** Mean direction of force and mean turn rate; returns the size of the mean force, m/s². */
-    private static double means(SensorStream stream, int from, int length, double[] direction, double[] rate) {
-        for (int c = 0; c < 3; c++) {
-            double force = 0;
-            double turned = 0;
-            for (int i = from; i < from + length; i++) {
-                force += Axis.ACCELEROMETER.get(c).value(stream, i);
-                turned += Axis.GYROSCOPE.get(c).value(stream, i);
+    private static double means(SensorStream stream, int from, float[] scratch, double[] direction, double[] rate) {
+        for (int axis = 0; axis < 6; axis++) {
+            stream.readAxis(axis, from, scratch);
+            double sum = 0;
+            for (float value : scratch) {
+                sum += value;
             }
-            direction[c] = force / length;
-            rate[c] = turned / length;
+            (axis < 3 ? direction : rate)[axis % 3] = sum / scratch.length;
         }
         double size =
                 Math.sqrt(direction[0] * direction[0] + direction[1] * direction[1] + direction[2] * direction[2]);

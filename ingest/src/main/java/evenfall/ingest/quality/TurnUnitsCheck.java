@@ -98,11 +98,12 @@ final class TurnUnitsCheck {
     private static Relation relation(SensorStream stream, int length, int steps) {
         double usual = usualForce(stream, length, steps);
         double[][] mean = new double[3][6];
+        float[] scratch = new float[length];
         Relation relation = new Relation();
         int good = 0;
         for (int step = 0; step < steps; step++) {
             double[] now = mean[step % 3];
-            double force = means(stream, step * length, length, now);
+            double force = means(stream, step * length, scratch, now);
             double spent = stream.time(step * length + length - 1) - stream.time(step * length);
             good = Math.abs(force / usual - 1) < MOSTLY_GRAVITY && spent < 1.5 * STEP_S ? good + 1 : 0;
             if (good >= 3) {
@@ -120,22 +121,24 @@ final class TurnUnitsCheck {
     private static double usualForce(SensorStream stream, int length, int steps) {
         int stride = Math.max(1, steps / 2048);
         double[] mean = new double[6];
+        float[] scratch = new float[length];
         double[] forces = new double[(steps + stride - 1) / stride];
         for (int k = 0; k < forces.length; k++) {
-            forces[k] = means(stream, k * stride * length, length, mean);
+            forces[k] = means(stream, k * stride * length, scratch, mean);
         }
         Arrays.sort(forces);
         return forces[forces.length / 2];
     }
 
     /** Mean direction of force and mean turn rate over a step; returns the size of the mean force, m/s². */
-    private static double means(SensorStream stream, int from, int length, double[] into) {
-        for (Axis axis : Axis.values()) {
+    private static double means(SensorStream stream, int from, float[] scratch, double[] into) {
+        for (int axis = 0; axis < 6; axis++) {
+            stream.readAxis(axis, from, scratch);
             double sum = 0;
-            for (int i = from; i < from + length; i++) {
-                sum += axis.value(stream, i);
+            for (float value : scratch) {
+                sum += value;
             }
-            into[axis.column()] = sum / length;
+            into[axis] = sum / scratch.length;
         }
         double force = Math.sqrt(into[0] * into[0] + into[1] * into[1] + into[2] * into[2]);
         for (int c = 0; c < 3; c++) {

@@ -20,19 +20,28 @@ record Window(
         double gz,
         double turnRateScatter) {
 
-    static Window of(SensorStream stream, int from, int length) {
+    /**
+     * The stretch of samples from {@code from} on, as many as {@code scratch} holds.
+     *
+     * @param scratch is written over
+     */
+    static Window of(SensorStream stream, int from, float[] scratch) {
+        int length = scratch.length;
         double[] sum = new double[6];
         double[] squares = new double[6];
         for (Axis axis : Axis.values()) {
             int c = axis.column();
-            double origin = axis.value(stream, from);
-            for (int i = from; i < from + length; i++) {
-                double value = axis.value(stream, i) - origin;
-                sum[c] += value;
-                squares[c] += value * value;
+            stream.readAxis(c, from, scratch);
+            double origin = scratch[0];
+            double total = 0;
+            double ofSquares = 0;
+            for (float value : scratch) {
+                double off = value - origin;
+                total += off;
+                ofSquares += off * off;
             }
-            double mean = sum[c] / length;
-            squares[c] = Math.max(0, squares[c] / length - mean * mean);
+            double mean = total / length;
+            squares[c] = Math.max(0, ofSquares / length - mean * mean);
             sum[c] = mean + origin;
         }
         return new Window(

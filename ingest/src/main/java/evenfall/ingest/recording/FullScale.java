@@ -94,7 +94,7 @@ final class FullScale {
         float[] values = new float[SampleColumns.BLOCK];
         for (int axis = 0; axis < 3; axis++) {
             for (int from = 0; from < columns.size(); from += SampleColumns.BLOCK) {
-                int count = columns.readBlock(firstColumn + axis, from, values);
+                int count = columns.readValues(firstColumn + axis, from, values);
                 float least = values[0];
                 float most = values[0];
                 for (int i = 1; i < count; i++) {

@@ -77,6 +77,17 @@ final class SampleColumns {
             double[] wide = exact;
             return wide == null ? (firstTick + offsets.get(at)) / TICKS : wide[at];
         }
+
+        void times(int from, int count, double[] into, int at) {
+            double[] wide = exact;
+            if (wide != null) {
+                System.arraycopy(wide, from, into, at, count);
+                return;
+            }
+            for (int i = 0; i < count; i++) {
+                into[at + i] = (firstTick + offsets.get(from + i)) / TICKS;
+            }
+        }
     }
 
     /** Adds a sample; time in s, not before the last one's. */
@@ -123,14 +134,33 @@ final class SampleColumns {
     }
 
     /**
-     * Copies a column's values of one block, which is quicker than reading them one by one.
+     * Copies a column's values, which is quicker than reading them one by one.
      *
-     * @param from index of the block's first sample
-     * @return how many there are
+     * @param from index of the first sample
+     * @return how many: as many as there are and fit
      */
-    int readBlock(int column, int from, float[] into) {
-        int count = Math.min(BLOCK, size - from);
-        blocks[from >>> SHIFT].values.get(column << SHIFT, into, 0, count);
+    int readValues(int column, int from, float[] into) {
+        int count = Math.min(into.length, size - from);
+        int done = 0;
+        while (done < count) {
+            int at = (from + done) & MASK;
+            int length = Math.min(BLOCK - at, count - done);
+            blocks[(from + done) >>> SHIFT].values.get((column << SHIFT) + at, into, done, length);
+            done += length;
+        }
+        return count;
+    }
+
+    /** Copies times, s, likewise. */
+    int readTimes(int from, double[] into) {
+        int count = Math.min(into.length, size - from);
+        int done = 0;
+        while (done < count) {
+            int at = (from + done) & MASK;
+            int length = Math.min(BLOCK - at, count - done);
+            blocks[(from + done) >>> SHIFT].times(at, length, into, done);
+            done += length;
+        }
         return count;
     }
 

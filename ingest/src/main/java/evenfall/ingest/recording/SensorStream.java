@@ -119,6 +119,28 @@ public final class SensorStream {
         return turnSense[2] * samples.value(5, i);
     }
 
+    /**
+     * Copies values along or about one axis, which is quicker than asking for them one by one.
+     *
+     * @param axis 0 to 2 for the specific force along the sensor's x, y, z, m/s²; 3 to 5 for the turn rate, rad/s
+     * @param from index of the first sample
+     * @return how many were copied: as many as there are and fit
+     */
+    public int readAxis(int axis, int from, float[] into) {
+        int count = samples.readValues(axis, from, into);
+        if (axis >= 3 && turnSense[axis - 3] < 0) {
+            for (int i = 0; i < count; i++) {
+                into[i] = -into[i];
+            }
+        }
+        return count;
+    }
+
+    /** Copies times, s from the first sample, likewise. */
+    public int readTimes(int from, double[] into) {
+        return samples.readTimes(from, into);
+    }
+
     /** Whether an accelerometer axis stood at full scale in sample {@code i}. */
     public boolean accelerationClipped(int i) {
         return clippedAcceleration.get(i);
