@@ -8,7 +8,6 @@ import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.apache.commons.math3.complex.Complex;
 import org.apache.commons.math3.transform.DftNormalization;
 import org.apache.commons.math3.transform.FastFourierTransformer;
 import org.apache.commons.math3.transform.TransformType;
@@ -41,16 +40,40 @@ public final class ClockFinder {
     private static final double SPINE_DELAY_SIGMA_S = 0.0009;
 
     static final int LEAST_STRETCHES = 4;
+    /** Columns shorter than this hold nothing to compare. */
+    private static final int LEAST_COLUMN = 100;
 
     static final String AWAY_FROM_LANDINGS = "shared motion away from landings";
     static final String WITH_LANDINGS = "shared motion, landings included";
 
     private final double[] pelvis;
     private final double[] upperBack;
+    private final int guess;
 
     private ClockFinder(double[] pelvis, double[] upperBack) {
         this.pelvis = pelvis;
         this.upperBack = upperBack;
+        this.guess = pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN ? 0 : guess(pelvis, upperBack);
+    }
+
+    /** What of a sensor's motion its clock is told by, at even times; see {@link ForceColumn}. */
+    public static final class Column {
+
+        private final double[] values;
+
+        private Column(double[] values) {
+            this.values = values;
+        }
+
+        /** The column of a stream whose orientation is known. */
+        public static Column of(SensorStream stream, OrientationTrack track) {
+            return new Column(smooth(ForceColumn.of(stream, track)));
+        }
+    }
+
+    /** A finder for two sensors; correlates them as a whole. */
+    public static ClockFinder of(Column pelvis, Column upperBack) {
+        return new ClockFinder(pelvis.values, upperBack.values);
     }
 
     /**
@@ -58,20 +81,12 @@ public final class ClockFinder {
      *
      * @param landingsS contacts of landings, s on the pelvis's clock
      */
-    public static @Nullable ClockMap find(
-            SensorStream pelvis,
-            OrientationTrack pelvisTrack,
-            SensorStream upperBack,
-            OrientationTrack upperBackTrack,
-            List<Double> landingsS) {
-        ClockFinder finder = new ClockFinder(
-                smooth(ForceColumn.of(pelvis, pelvisTrack)), smooth(ForceColumn.of(upperBack, upperBackTrack)));
-        if (finder.pelvis.length < 100 || finder.upperBack.length < 100) {
+    public @Nullable ClockMap map(List<Double> landingsS) {
+        if (pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN) {
             return null;
         }
-        int guess = guess(finder.pelvis, finder.upperBack);
-        ClockMap map = finder.fit(guess, landingsS, LEAST_CORRELATION, AWAY_FROM_LANDINGS);
-        return map != null ? map : finder.fit(guess, List.of(), FALLBACK_CORRELATION, WITH_LANDINGS);
+        ClockMap map = fit(guess, landingsS, LEAST_CORRELATION, AWAY_FROM_LANDINGS);
+        return map != null ? map : fit(guess, List.of(), FALLBACK_CORRELATION, WITH_LANDINGS);
     }
 
     static double[] smooth(double[] grid) {
@@ -85,25 +100,29 @@ public final class ClockFinder {
         int n = Math.min(span, pelvis.length);
         int m = Math.min(span, upperBack.length);
         int size = Integer.highestOneBit(2 * Math.max(n, m) - 1) << 1;
-        Complex[] a = transform(pelvis, n, size);
-        Complex[] b = transform(upperBack, m, size);
+        double[][] a = transform(pelvis, n, size);
+        double[][] b = transform(upperBack, m, size);
         for (int k = 0; k < size; k++) {
-            b[k] = b[k].multiply(a[k].conjugate());
+            double real = a[0][k] * b[0][k] + a[1][k] * b[1][k];
+            b[1][k] = a[0][k] * b[1][k] - a[1][k] * b[0][k];
+            b[0][k] = real;
         }
-        Complex[] r = new FastFourierTransformer(DftNormalization.STANDARD).transform(b, TransformType.INVERSE);
+        FastFourierTransformer.transformInPlace(b, DftNormalization.STANDARD, TransformType.INVERSE);
         int best = 0;
         for (int k = 0; k < size; k++) {
-            if (r[k].getReal() > r[best].getReal()) {
+            if (b[0][k] > b[0][best]) {
                 best = k;
             }
         }
         return best < size / 2 ? best : best - size;
     }
 
-    private static Complex[] transform(double[] x, int n, int size) {
-        double[] padded = new double[size];
-        System.arraycopy(x, 0, padded, 0, n);
-        return new FastFourierTransformer(DftNormalization.STANDARD).transform(padded, TransformType.FORWARD);
+    /** Real and imaginary parts of the first {@code n} values, made up by zeros to {@code size}. */
+    private static double[][] transform(double[] x, int n, int size) {
+        double[][] padded = new double[2][size];
+        System.arraycopy(x, 0, padded[0], 0, n);
+        FastFourierTransformer.transformInPlace(padded, DftNormalization.STANDARD, TransformType.FORWARD);
+        return padded;
     }
 
     private @Nullable ClockMap fit(int guess, List<Double> landingsS, double leastCorrelation, String method) {

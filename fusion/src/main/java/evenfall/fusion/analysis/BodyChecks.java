@@ -141,12 +141,9 @@ public final class BodyChecks {
     }
 
     static List<Finding> ofPair(SensorReading pelvis, SensorReading upperBack) {
-        double bends = depth(pelvis) > 0 && depth(upperBack) > 0 ? depth(upperBack) / depth(pelvis) : Double.NaN;
-        double[] low = peaks(pelvis.stream());
-        double[] high = peaks(upperBack.stream());
-        double peaks =
-                low.length >= LEAST_PEAKS && high.length >= LEAST_PEAKS ? Median.of(high) / Median.of(low) : Double.NaN;
-        boolean swapped = Double.isNaN(bends) ? peaks > SWAPPED_PEAKS : bends < SWAPPED_BENDS;
+        double bends = depth(upperBack) / depth(pelvis);
+        boolean byBends = bends > 0 && Double.isFinite(bends);
+        boolean swapped = byBends ? bends < SWAPPED_BENDS : harderAbove(pelvis.stream(), upperBack.stream());
         if (!swapped) {
             return List.of();
         }
@@ -154,10 +151,18 @@ public final class BodyChecks {
                 FindingCode.SENSORS_SWAPPED,
                 Severity.WARNING,
                 "The sensor named pelvis "
-                        + (Double.isNaN(bends) ? "is shaken less" : "bends deeper")
+                        + (byBends ? "bends deeper" : "is shaken less")
                         + " than the one named upper back, so the two seem to be swapped; look which file is which.",
                 null,
                 null));
+    }
+
+    private static boolean harderAbove(SensorStream pelvis, SensorStream upperBack) {
+        double[] low = peaks(pelvis);
+        double[] high = peaks(upperBack);
+        return low.length >= LEAST_PEAKS
+                && high.length >= LEAST_PEAKS
+                && Median.of(high) / Median.of(low) > SWAPPED_PEAKS;
     }
 
     /** Median depth of the opening bends, rad; 0 without any. */

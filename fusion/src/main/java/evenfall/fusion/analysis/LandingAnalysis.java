@@ -14,6 +14,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.parallel.Aside;
+import evenfall.ingest.parallel.SideBySide;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.SensorStream;
@@ -22,6 +23,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** From sensors whose events are known to landings with measures. */
 final class LandingAnalysis {
@@ -63,30 +66,40 @@ final class LandingAnalysis {
         }
         BodyMounting mounting = new BodyMounting(pelvis.segment(), upper == null ? null : upper.segment());
         findings.addAll(mounting.findings());
+        List<LandingMeasurer.Measured> measured = measure(pelvis, upper, mounting, spans, progress);
         List<Landing> found = new ArrayList<>();
         Map<Integer, LandingTrace> traces = new HashMap<>();
         int landing = 0;
         for (int k = 0; k < events.size(); k++) {
             Event event = events.get(k);
-            if (event.kind() != EventKind.LANDING) {
+            if (event.kind() == EventKind.LANDING) {
+                LandingMeasurer.Measured one = measured.get(landing++);
+                found.add(one.landing());
+                traces.put(k + 1, one.trace());
+            } else {
                 found.add(plain(event, k + 1));
-                continue;
             }
-            progress.at("measuring landings", (double) landing / landings.size());
-            LandingScene scene = new SceneMaker(sensors.pelvis().stream(), mounting, clock)
-                    .scene(
-                            event,
-                            spans.get(landing)[2],
-                            pelvis.part(landing),
-                            upper == null ? null : upper.part(landing));
-            LandingMeasurer.Measured measured = LandingMeasurer.measure(scene, k + 1);
-            found.add(measured.landing());
-            traces.put(k + 1, measured.trace());
-            landing++;
         }
         progress.at("measuring landings", 1);
         return new RecordingAnalysis(
                 stream.durationS(), stream.rateHz(), clock, mounting.first(), findings, List.of(), found, traces);
+    }
+
+    private List<LandingMeasurer.Measured> measure(
+            Worn pelvis, @Nullable Worn upper, BodyMounting mounting, List<double[]> spans, Progress progress) {
+        SceneMaker scenes = new SceneMaker(sensors.pelvis().stream(), mounting, sensors.clock());
+        int[] places = IntStream.range(0, events.size())
+                .filter(k -> events.get(k).kind() == EventKind.LANDING)
+                .toArray();
+        Thread teller = Thread.currentThread();
+        return SideBySide.map("measure landings", landings.size(), k -> {
+            if (Thread.currentThread() == teller) {
+                progress.at("measuring landings", (double) k / landings.size());
+            }
+            LandingScene scene = scenes.scene(
+                    landings.get(k), spans.get(k)[2], pelvis.part(k), upper == null ? null : upper.part(k));
+            return LandingMeasurer.measure(scene, places[k] + 1);
+        });
     }
 
     private static Landing plain(Event event, int index) {

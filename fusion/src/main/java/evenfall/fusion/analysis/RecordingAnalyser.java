@@ -47,36 +47,40 @@ public final class RecordingAnalyser {
         Aside<Followed> aside = worn == null ? null : Aside.start("follow upper back", () -> follow(worn));
         Followed pelvis = follow(recording.pelvis());
         progress.at("finding landings", 0);
-        EventFinder.Found found = new EventFinder().all(pelvis.reading().stream(), pelvis.track());
-        List<Event> events = found.events();
+        Aside<EventFinder.Found> finding =
+                Aside.start("find landings", () -> new EventFinder().all(pelvis.reading().stream(), pelvis.track()));
         List<Finding> findings = new ArrayList<>(recording.pelvis().findings());
         findings.addAll(BodyChecks.ofSensor(pelvis.reading(), Place.PELVIS));
         Sensors sensors = new Sensors(pelvis.reading(), pelvis.track(), null, null, null);
         if (worn != null && aside != null) {
             findings.addAll(worn.findings());
-            sensors = withUpperBack(sensors, aside.result(), events, findings, progress);
+            sensors = withUpperBack(pelvis, aside.result(), finding, findings, progress);
         }
-        return new LandingAnalysis(sensors, events, findings).run(progress).withHeelDrops(found.heelDropsS());
+        EventFinder.Found found = finding.result();
+        return new LandingAnalysis(sensors, found.events(), findings)
+                .run(progress)
+                .withHeelDrops(found.heelDropsS());
     }
 
     private Followed follow(SensorRecording sensor) {
         SensorReading reading = SensorReading.of(sensor);
-        return new Followed(reading, reading.orientation(filter));
+        OrientationTrack track = reading.orientation(filter);
+        return new Followed(reading, track, ClockFinder.Column.of(reading.stream(), track));
     }
 
     private static Sensors withUpperBack(
-            Sensors sensors, Followed followed, List<Event> events, List<Finding> findings, Progress progress) {
-        SensorReading upperBack = followed.reading();
-        OrientationTrack track = followed.track();
-        findings.addAll(BodyChecks.ofSensor(upperBack, Place.UPPER_BACK));
-        findings.addAll(BodyChecks.ofPair(sensors.pelvis(), upperBack));
+            Followed pelvis,
+            Followed upperBack,
+            Aside<EventFinder.Found> finding,
+            List<Finding> findings,
+            Progress progress) {
+        findings.addAll(BodyChecks.ofSensor(upperBack.reading(), Place.UPPER_BACK));
+        findings.addAll(BodyChecks.ofPair(pelvis.reading(), upperBack.reading()));
         progress.at("setting the clocks", 0);
-        ClockMap clock = ClockFinder.find(
-                sensors.pelvis().stream(),
-                sensors.pelvisTrack(),
-                upperBack.stream(),
-                track,
-                landings(events).stream().map(Event::contactS).toList());
+        ClockFinder clocks = ClockFinder.of(pelvis.column(), upperBack.column());
+        ClockMap clock = clocks.map(landings(finding.result().events()).stream()
+                .map(Event::contactS)
+                .toList());
         if (clock == null) {
             findings.add(new Finding(
                     FindingCode.CLOCK_UNCERTAIN,
@@ -97,7 +101,7 @@ public final class RecordingAnalyser {
                     null,
                     null));
         }
-        return new Sensors(sensors.pelvis(), sensors.pelvisTrack(), upperBack, track, clock);
+        return new Sensors(pelvis.reading(), pelvis.track(), upperBack.reading(), upperBack.track(), clock);
     }
 
     static List<Event> landings(List<Event> events) {
@@ -106,8 +110,8 @@ public final class RecordingAnalyser {
                 .toList();
     }
 
-    /** One sensor with its orientation. */
-    private record Followed(SensorReading reading, OrientationTrack track) {}
+    /** One sensor with its orientation, and what its clock is compared by. */
+    private record Followed(SensorReading reading, OrientationTrack track, ClockFinder.Column column) {}
 
     /** The sensors of one recording; those of the upper back are null without it. */
     record Sensors(

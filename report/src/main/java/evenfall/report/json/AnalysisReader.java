@@ -34,7 +34,7 @@ public final class AnalysisReader {
      */
     public static Optional<RecordingAnalysis> read(String document, String version, FilterKind filter) {
         try {
-            JsonNode root = JsonText.MAPPER.readTree(document);
+            JsonNode root = JsonTree.read(document);
             if (!version.equals(text(root, "version")) || !filter.code().equals(text(root, "filter"))) {
                 return Optional.empty();
             }
@@ -48,7 +48,7 @@ public final class AnalysisReader {
     /** The version a document says it was made by; empty if it says none. */
     public static Optional<String> version(String document) {
         try {
-            return Optional.ofNullable(text(JsonText.MAPPER.readTree(document), "version"));
+            return Optional.ofNullable(text(JsonTree.read(document), "version"));
         } catch (JacksonException e) {
             return Optional.empty();
         }

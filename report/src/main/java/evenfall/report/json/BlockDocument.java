@@ -36,7 +36,7 @@ public final class BlockDocument {
      * @param outlook what stands beside the measures of a block of the log, or null for a table
      */
     public static String of(Block block, @Nullable Outlook outlook) {
-        ObjectNode root = JsonText.MAPPER.createObjectNode();
+        ObjectNode root = JsonTree.object();
         root.put("program", ProgramVersion.PROGRAM);
         root.put("version", ProgramVersion.version());
         JsonText.put(root, "athlete", block.athlete());

@@ -14,7 +14,7 @@ public final class CheckDocument {
 
     /** The whole document, indented. */
     public static String of(List<CheckedFile> files) {
-        ObjectNode root = JsonText.MAPPER.createObjectNode();
+        ObjectNode root = JsonTree.object();
         root.put("program", ProgramVersion.PROGRAM);
         root.put("version", ProgramVersion.version());
         ArrayNode array = root.putArray("files");

@@ -4,25 +4,17 @@ import evenfall.report.csv.PlainNumber;
 import java.util.Collection;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** How this package writes numbers and text. */
 final class JsonText {
 
-    static final JsonMapper MAPPER = JsonMapper.builder().build();
-
     private JsonText() {}
 
     /** Several lines, indented. */
     static String pretty(JsonNode node) {
-        return MAPPER.writer()
-                        .with(SerializationFeature.INDENT_OUTPUT)
-                        .writeValueAsString(node)
-                        .replace("\r\n", "\n")
-                + "\n";
+        return JsonTree.write(node, true).replace("\r\n", "\n") + "\n";
     }
 
     /** Puts a number, or null for a missing one or one that is not finite. */

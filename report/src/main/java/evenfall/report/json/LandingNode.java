@@ -31,7 +31,7 @@ final class LandingNode {
     private LandingNode() {}
 
     static ObjectNode of(SessionLanding event) {
-        ObjectNode node = JsonText.MAPPER.createObjectNode();
+        ObjectNode node = JsonTree.object();
         Landing landing = event.landing();
         node.put("index", landing.index());
         node.put("kind", landing.kind().code());

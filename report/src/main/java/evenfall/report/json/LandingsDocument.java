@@ -23,7 +23,7 @@ public final class LandingsDocument {
 
     /** The whole document, indented; with athlete, date, notes and diary where the session stands in a log. */
     public static String of(Session session) {
-        ObjectNode root = JsonText.MAPPER.createObjectNode();
+        ObjectNode root = JsonTree.object();
         root.put("program", ProgramVersion.PROGRAM);
         root.put("version", ProgramVersion.version());
         root.put("filter", session.filter().code());
@@ -50,14 +50,14 @@ public final class LandingsDocument {
 
     /** One landing as one line of JSON without a line end, for a stream of landings. */
     public static String line(SessionLanding landing) {
-        return JsonText.MAPPER.writeValueAsString(LandingNode.of(landing));
+        return JsonTree.write(LandingNode.of(landing), false);
     }
 
     private static void recording(ObjectNode node, RecordingAnalysis analysis) {
         JsonText.put(node, "durationS", analysis.durationS());
         JsonText.put(node, "rateHz", analysis.rateHz());
         ArrayNode sensors = node.putArray("sensors");
-        ObjectNode mountings = JsonText.MAPPER.createObjectNode();
+        ObjectNode mountings = JsonTree.object();
         for (Place place : Place.values()) {
             Mounting mounting = analysis.mounting().get(place);
             if (mounting != null) {

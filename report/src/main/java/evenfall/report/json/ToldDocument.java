@@ -21,7 +21,7 @@ public final class ToldDocument {
      * @param falls moments of the falls told, s
      */
     public static String of(List<SessionLanding> landings, List<Double> falls, ToldComparison comparison) {
-        ObjectNode root = JsonText.MAPPER.createObjectNode();
+        ObjectNode root = JsonTree.object();
         root.put("program", ProgramVersion.PROGRAM);
         root.put("version", ProgramVersion.version());
         ArrayNode told = root.putArray("told");
