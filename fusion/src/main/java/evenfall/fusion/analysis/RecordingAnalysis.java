@@ -52,6 +52,11 @@ public record RecordingAnalysis(
 
     /** The same without signals, which need much room. */
     public RecordingAnalysis withoutTraces() {
-        return new RecordingAnalysis(durationS, rateHz, clock, mounting, findings, heelDropsS, landings, Map.of());
+        return withTraces(Map.of());
+    }
+
+    /** The same with these signals of its landings, by {@link Landing#index()}. */
+    public RecordingAnalysis withTraces(Map<Integer, LandingTrace> others) {
+        return new RecordingAnalysis(durationS, rateHz, clock, mounting, findings, heelDropsS, landings, others);
     }
 }

@@ -1,7 +1,7 @@
 package evenfall.report.form;
 
+import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Measures in words, sides written out. */
@@ -25,10 +25,10 @@ final class FormWords {
     static String limit(Judged measure, double size) {
         return switch (measure.measure().unit()) {
             case "deg" -> degreeLimit(size);
-            case "deg/s" -> format("%.0f deg/s", size);
+            case "deg/s" -> number(size, 0) + " deg/s";
             case "m" -> metres(size);
             case "g" -> g(size);
-            default -> size < 1 ? WORDS.say("none") : format("%.0f", size);
+            default -> size < 1 ? WORDS.say("none") : number(size, 0);
         };
     }
 
@@ -45,29 +45,29 @@ final class FormWords {
     private static String figure(Judged measure, double value) {
         return switch (measure.measure().unit()) {
             case "deg" -> degrees(value);
-            case "deg/s" -> format("%.0f deg/s", value);
+            case "deg/s" -> number(value, 0) + " deg/s";
             case "m" -> metres(value);
             default -> g(value);
         };
     }
 
     private static String degrees(double value) {
-        return format("%.1f°", value);
+        return number(value, 1) + "°";
     }
 
     private static String degreeLimit(double value) {
-        return value == Math.rint(value) ? format("%.0f°", value) : degrees(value);
+        return value == Math.rint(value) ? number(value, 0) + "°" : degrees(value);
     }
 
     static String metres(@Nullable Double value) {
-        return format("%.2f m", value);
+        return number(value, 2) + " m";
     }
 
     static String g(@Nullable Double value) {
-        return format("%.1f g", value);
+        return number(value, 1) + " g";
     }
 
-    private static String format(String pattern, @Nullable Double value) {
-        return String.format(Locale.ROOT, pattern, value == null ? 0.0 : value);
+    private static String number(@Nullable Double value, int decimals) {
+        return Figures.fixed(value == null ? 0.0 : value, decimals);
     }
 }

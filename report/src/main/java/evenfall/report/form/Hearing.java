@@ -49,25 +49,28 @@ final class Hearing {
         double beyond = limit.beyond(value);
         double size = limit.size(value);
         boolean onEdge = sigma != null && sigma > 0 && Math.abs(beyond) <= sigma;
-        OwnUsual own = limit.usual();
-        String usual =
-                own == null ? "" : FormWords.brief(measure, Footing.turned(measure.turning(), own.median(), side));
-        String starts = FormWords.limit(measure, limit.starting());
         boolean usualButPastStart =
                 beyond <= 0 && limit.looserThanStart(value) && measure.way().size(value) > limit.starting();
-        String limits = WORDS.say(
-                usualButPastStart ? "by.own.past.start" : "by." + limit.source().code(),
-                FormWords.limit(measure, size),
-                usual,
-                starts);
-        add(
-                measure,
-                FormWords.of(measure, stored),
-                limits,
-                beyond > 0,
-                onEdge,
-                usualButPastStart,
-                beyond / Math.max(size, Double.MIN_NORMAL));
+        rule(measure.question(), beyond > 0);
+        if (beyond > 0 || onEdge || usualButPastStart) {
+            OwnUsual own = limit.usual();
+            String usual =
+                    own == null ? "" : FormWords.brief(measure, Footing.turned(measure.turning(), own.median(), side));
+            String limits = WORDS.say(
+                    usualButPastStart
+                            ? "by.own.past.start"
+                            : "by." + limit.source().code(),
+                    FormWords.limit(measure, size),
+                    usual,
+                    FormWords.limit(measure, limit.starting()));
+            tell(
+                    measure,
+                    FormWords.of(measure, stored),
+                    limits,
+                    beyond > 0,
+                    onEdge,
+                    beyond / Math.max(size, Double.MIN_NORMAL));
+        }
     }
 
     /** Hears how hard the landing was against what is usual at its height. */
@@ -85,27 +88,29 @@ final class Hearing {
             return;
         }
         boolean onEdge = !impact.clipped() && sigma > 0 && Math.abs(beyond) <= sigma;
-        add(
-                Judged.PEAK,
-                WORDS.say(impact.clipped() ? "peak.at.least" : "peak", FormWords.g(impact.peakG())),
-                WORDS.say("by.height", FormWords.g(limit), FormWords.g(usual.peakG()), FormWords.metres(heightM)),
-                beyond > 0,
-                onEdge,
-                false,
-                beyond / limit);
+        rule(Judged.PEAK.question(), beyond > 0);
+        if (beyond > 0 || onEdge) {
+            tell(
+                    Judged.PEAK,
+                    WORDS.say(impact.clipped() ? "peak.at.least" : "peak", FormWords.g(impact.peakG())),
+                    WORDS.say("by.height", FormWords.g(limit), FormWords.g(usual.peakG()), FormWords.metres(heightM)),
+                    beyond > 0,
+                    onEdge,
+                    beyond / limit);
+        }
     }
 
-    private void add(
-            Judged measure, String what, String limits, boolean over, boolean onEdge, boolean told, double excess) {
-        judged.add(measure.question());
+    private void rule(FormQuestion question, boolean over) {
+        judged.add(question);
         if (over) {
-            failed.add(measure.question());
+            failed.add(question);
         }
-        if (over || onEdge || told) {
-            String edge = onEdge ? WORDS.say(over ? "edge.over" : "edge.within") : "";
-            String text = WORDS.say("reason", what, limits, edge);
-            heard.add(new Heard(new Reason(measure.question(), measure.measure().name(), text, over, onEdge), excess));
-        }
+    }
+
+    private void tell(Judged measure, String what, String limits, boolean over, boolean onEdge, double excess) {
+        String edge = onEdge ? WORDS.say(over ? "edge.over" : "edge.within") : "";
+        String text = WORDS.say("reason", what, limits, edge);
+        heard.add(new Heard(new Reason(measure.question(), measure.measure().name(), text, over, onEdge), excess));
     }
 
     FormVerdict verdict() {

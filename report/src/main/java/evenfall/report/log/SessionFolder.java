@@ -80,8 +80,13 @@ public final class SessionFolder {
 
     /** Stores a result, replacing an earlier one. */
     public void storeResult(String name, String text) throws IOException {
+        storeResult(name, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Stores a result that is written piece by piece, replacing an earlier one. */
+    public void storeResult(String name, WholeFile.Body body) throws IOException {
         OwnerOnly.makeFolders(folder.resolve(RESULTS));
         WholeFile.clearAfterTheDead(folder.resolve(RESULTS));
-        WholeFile.writePrivate(folder.resolve(RESULTS).resolve(name), text);
+        WholeFile.writePrivate(resultFile(name), body);
     }
 }

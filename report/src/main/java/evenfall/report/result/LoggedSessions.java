@@ -1,7 +1,9 @@
 package evenfall.report.result;
 
 import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.parallel.Aside;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recording.Recording;
@@ -22,6 +24,7 @@ import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import evenfall.report.setting.Settings;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -78,6 +81,7 @@ public final class LoggedSessions {
      */
     public Session store(SessionDate date, RecordingInput input, String storedAt) throws IOException {
         RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
+        String document = document(input.names(), analysis);
         Map<String, Path> files = new LinkedHashMap<>();
         files.put("pelvis", input.pelvis());
         if (input.upperBack() != null) {
@@ -91,7 +95,8 @@ public final class LoggedSessions {
                 ProgramVersion.PROGRAM + " " + ProgramVersion.version(),
                 storedAt,
                 files,
-                Map.of(DOCUMENT, document(input.names(), analysis)));
+                Map.of(DOCUMENT, document));
+        keepTraces(athlete.session(date), document, analysis);
         known.put(date, analysis.withoutTraces());
         return session(date, input.names(), analysis, false);
     }
@@ -123,13 +128,36 @@ public final class LoggedSessions {
                 : Optional.of(session(date, names(folder.manifest()), stored.get(), false));
     }
 
-    /** A session with its traces, analysed from the raw files. */
+    /** A session with its traces: stored ones of stored results, else analysed from the raw files. */
     public Session withTraces(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
         Manifest manifest = folder.manifest();
-        // Traces are never stored: the stored results are only asked whether there is something to say of them.
-        stored(folder);
-        return session(date, names(manifest), made(folder, manifest), true);
+        Optional<RecordingAnalysis> stored = stored(folder);
+        Optional<RecordingAnalysis> drawn = stored.isEmpty() ? Optional.empty() : drawn(folder, manifest, stored.get());
+        return session(date, names(manifest), drawn.isPresent() ? drawn.get() : made(folder, manifest), true);
+    }
+
+    /** Stored results with their stored signals; empty without signals. */
+    private Optional<RecordingAnalysis> drawn(SessionFolder folder, Manifest manifest, RecordingAnalysis stored)
+            throws IOException {
+        Aside<List<String>> changed = Aside.start("check raw files", () -> {
+            try {
+                return folder.changedRawFiles(manifest);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+        Optional<Map<Integer, LandingTrace>> traces =
+                StoredTraces.read(folder, folder.result(DOCUMENT).orElse(""));
+        if (traces.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            tellOfChanged(folder, changed.result());
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        return Optional.of(stored.withTraces(traces.get()));
     }
 
     /** The samples of a session, read from its raw files. */
@@ -172,13 +200,17 @@ public final class LoggedSessions {
             return madeLive(folder, manifest);
         }
         RecordingInput input = tables(folder, manifest);
-        for (String name : folder.changedRawFiles(manifest)) {
-            tell.accept("The raw file " + name + " of " + folder.date() + " is not what was stored (its checksum is"
-                    + " another); restore it from a copy.");
-        }
+        tellOfChanged(folder, folder.changedRawFiles(manifest));
         RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
         keep(folder, manifest, analysis);
         return analysis;
+    }
+
+    private void tellOfChanged(SessionFolder folder, List<String> names) {
+        for (String name : names) {
+            tell.accept("The raw file " + name + " of " + folder.date() + " is not what was stored (its checksum is"
+                    + " another); restore it from a copy.");
+        }
     }
 
     private static RecordingInput tables(SessionFolder folder, Manifest manifest) {
@@ -200,7 +232,9 @@ public final class LoggedSessions {
         SessionFolder folder = present(date);
         List<String> names = names(folder.manifest());
         RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
-        folder.storeResult(DOCUMENT, document(names, analysis));
+        String document = document(names, analysis);
+        folder.storeResult(DOCUMENT, document);
+        keepTraces(folder, document, analysis);
         known.put(date, analysis.withoutTraces());
         return session(date, names, analysis, false);
     }
@@ -218,10 +252,22 @@ public final class LoggedSessions {
     /** Stores results that can be made again at any time: a full disk must not keep anybody from seeing them. */
     private void keep(SessionFolder folder, Manifest manifest, RecordingAnalysis analysis) {
         try {
-            folder.storeResult(DOCUMENT, document(names(manifest), analysis));
+            String document = document(names(manifest), analysis);
+            folder.storeResult(DOCUMENT, document);
+            StoredTraces.store(folder, document, analysis.traces());
         } catch (IOException e) {
             tell.accept("The results of " + folder.date() + " could not be stored (" + e.getMessage()
                     + ") and will be made again next time; look whether the disk is full.");
+        }
+    }
+
+    /** Stores the signals of a session whose results are stored: without them its pages only take longer. */
+    private void keepTraces(SessionFolder folder, String document, RecordingAnalysis analysis) {
+        try {
+            StoredTraces.store(folder, document, analysis.traces());
+        } catch (IOException e) {
+            tell.accept("The charts of " + folder.date() + " could not be stored (" + e.getMessage()
+                    + ") and will be made again for its pages; look whether the disk is full.");
         }
     }
 

@@ -2,7 +2,9 @@ package evenfall.report.words;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Map;
 import java.util.ResourceBundle;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The sentences of one package, from its resource bundle {@code words}. Patterns are those of {@link MessageFormat};
@@ -11,6 +13,8 @@ import java.util.ResourceBundle;
 public final class Words {
 
     private final ResourceBundle bundle;
+    /** Patterns that were read once: pages say the same sentence a thousand times. */
+    private final Map<String, MessageFormat> formats = new ConcurrentHashMap<>();
 
     private Words(ResourceBundle bundle) {
         this.bundle = bundle;
@@ -28,7 +32,12 @@ public final class Words {
      * @throws java.util.MissingResourceException if there is none
      */
     public String say(String key, Object... gaps) {
-        return new MessageFormat(bundle.getString(key), Locale.ENGLISH).format(gaps);
+        MessageFormat format =
+                formats.computeIfAbsent(key, asked -> new MessageFormat(bundle.getString(asked), Locale.ENGLISH));
+        // A format keeps its place in a field while it writes.
+        synchronized (format) {
+            return format.format(gaps);
+        }
     }
 
     /** Whether there is a sentence of that key. */

@@ -72,11 +72,31 @@ class LogCommandsTest {
         Ran before = session("2026-03-02", "json");
         Path results = log.resolve("invented/sessions/2026-03-02/results");
         Files.delete(results.resolve("landings.json"));
+        Files.delete(results.resolve("traces.csv.gz"));
         Files.delete(results);
         Ran after = session("2026-03-02", "json");
 
         assertThat(after.out()).isEqualTo(before.out());
         assertThat(results.resolve("landings.json")).exists();
+        assertThat(results.resolve("traces.csv.gz")).exists();
+    }
+
+    @Test
+    void aPageOfStoredSignalsIsThePageOfTheRawFiles() throws IOException {
+        importSession("2026-03-02");
+        String stored = session("2026-03-02", "html").out();
+        Path traces = log.resolve("invented/sessions/2026-03-02/results/traces.csv.gz");
+        byte[] kept = Files.readAllBytes(traces);
+        Files.delete(traces);
+        String fresh = session("2026-03-02", "html").out();
+
+        // A last digit may fall the other way; nothing else may.
+        assertThat(withoutDigits(stored)).isEqualTo(withoutDigits(fresh));
+        assertThat(traces).hasBinaryContent(kept);
+    }
+
+    private static String withoutDigits(String page) {
+        return page.replaceAll("[0-9.]+", "#");
     }
 
     @Test
