@@ -12,8 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.zip.GZIPInputStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,7 +45,7 @@ class StoredTracesTest {
         Map<Integer, LandingTrace> read = StoredTraces.read(session, DOCUMENT).orElseThrow();
         assertThat(read.keySet()).isEqualTo(traces.keySet());
         traces.forEach((landing, trace) -> {
-            LandingTrace other = read.get(landing);
+            LandingTrace other = Objects.requireNonNull(read.get(landing));
             same(trace.timeS(), other.timeS());
             same(trace.pelvisG(), other.pelvisG());
             same(trace.heightM(), other.heightM());
@@ -94,9 +96,9 @@ class StoredTracesTest {
         }
     }
 
-    private static void same(double[] expected, double[] actual) {
-        if (expected == null) {
-            assertThat(actual).isNull();
+    private static void same(double @Nullable [] expected, double @Nullable [] actual) {
+        if (expected == null || actual == null) {
+            assertThat(actual).isEqualTo(expected);
             return;
         }
         assertThat(actual).hasSameSizeAs(expected);
