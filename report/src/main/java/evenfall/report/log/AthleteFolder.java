@@ -4,18 +4,21 @@ import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.setting.SettingList;
 import evenfall.report.setting.Settings;
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /** One athlete's part of a log: who it is, diary, notes and sessions. */
 public final class AthleteFolder {
@@ -192,12 +195,19 @@ public final class AthleteFolder {
         if (!Files.isDirectory(parent)) {
             return List.of();
         }
-        try (Stream<Path> folders = Files.list(parent)) {
-            return folders.filter(Files::isDirectory)
-                    .map(path -> SessionDate.parse(path.getFileName().toString()))
-                    .flatMap(Optional::stream)
-                    .sorted()
-                    .toList();
+        List<SessionDate> dates = new ArrayList<>();
+        try (DirectoryStream<Path> folders = Files.newDirectoryStream(parent)) {
+            for (Path folder : folders) {
+                Optional<SessionDate> date =
+                        SessionDate.parse(folder.getFileName().toString());
+                if (date.isPresent() && Files.isDirectory(folder)) {
+                    dates.add(date.get());
+                }
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
         }
+        Collections.sort(dates);
+        return List.copyOf(dates);
     }
 }

@@ -7,25 +7,9 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.exc.StreamReadException;
-import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.MapperFeature;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.cfg.EnumFeature;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 
 /** The log's JSON files: strict when read, so that a damaged or newer file is named and not half understood. */
 final class LogJson {
-
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
-            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .enable(EnumFeature.WRITE_ENUMS_TO_LOWERCASE)
-            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
-            .build();
 
     /** Bytes; what people enter is a thousandth of that. */
     private static final long LARGEST = 64L << 20;
@@ -34,7 +18,7 @@ final class LogJson {
 
     /** Writes a record as a file of the log. */
     static void write(Path file, Object value) throws IOException {
-        WholeFile.writePrivate(file, MAPPER.writeValueAsString(value).replace("\r\n", "\n") + "\n");
+        WholeFile.writePrivate(file, RecordJson.write(value).replace("\r\n", "\n") + "\n");
     }
 
     /**
@@ -48,11 +32,10 @@ final class LogJson {
                 throw new DamagedFileException(file, "it is far larger than any this program writes");
             }
             String text = Files.readString(file);
-            T value = text.isBlank() ? null : MAPPER.treeToValue(withLaterFields(MAPPER.readTree(text)), type);
-            if (value == null) {
+            if (text.isBlank()) {
                 throw new DamagedFileException(file, "it is empty");
             }
-            return value;
+            return RecordJson.read(text, type);
         } catch (NoSuchFileException e) {
             throw new DamagedFileException(file, "it is missing", e);
         } catch (CharacterCodingException e) {
@@ -67,13 +50,5 @@ final class LogJson {
             throw new DamagedFileException(
                     file, "it cannot be read: " + e.getClass().getSimpleName(), e);
         }
-    }
-
-    /** Files written before a field was thought of say nothing there. */
-    private static JsonNode withLaterFields(JsonNode node) {
-        if (node instanceof ObjectNode object && object.has("soreness") && !object.has("corrects")) {
-            object.putNull("corrects");
-        }
-        return node;
     }
 }

@@ -1,8 +1,8 @@
 package evenfall.report.log;
 
 import evenfall.report.words.Days;
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  */
 public record SessionDate(LocalDate day, int number) implements Comparable<SessionDate> {
 
-    private static final Pattern NAME = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})(?:-([1-9]\\d{0,2}))?");
+    private static final Pattern NAME = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})(?:-([1-9]\\d{0,2}))?");
     private static final Comparator<SessionDate> ORDER =
             Comparator.comparing(SessionDate::day).thenComparingInt(SessionDate::number);
 
@@ -27,10 +27,14 @@ public record SessionDate(LocalDate day, int number) implements Comparable<Sessi
             return Optional.empty();
         }
         try {
-            String number = matcher.group(2);
-            return Optional.of(
-                    new SessionDate(LocalDate.parse(matcher.group(1)), number == null ? 0 : Integer.parseInt(number)));
-        } catch (DateTimeParseException e) {
+            // A log has thousands of these: a formatter would take as long as all else of listing them.
+            LocalDate day = LocalDate.of(
+                    Integer.parseInt(matcher.group(1)),
+                    Integer.parseInt(matcher.group(2)),
+                    Integer.parseInt(matcher.group(3)));
+            String number = matcher.group(4);
+            return Optional.of(new SessionDate(day, number == null ? 0 : Integer.parseInt(number)));
+        } catch (DateTimeException e) {
             return Optional.empty();
         }
     }
