@@ -5,7 +5,9 @@ import evenfall.report.statistics.Medians;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /** Landings sorted into their sessions: the session is what is drawn at random, not the landing. */
@@ -23,8 +25,10 @@ final class BySession {
         TreeSet<SessionDate> sorted = new TreeSet<>();
         landings.forEach(landing -> sorted.add(landing.date()));
         this.dates = new ArrayList<>(sorted);
+        Map<SessionDate, Integer> numbers = new HashMap<>();
+        dates.forEach(date -> numbers.put(date, numbers.size()));
         this.session = landings.stream()
-                .mapToInt(landing -> dates.indexOf(landing.date()))
+                .mapToInt(landing -> numbers.getOrDefault(landing.date(), 0))
                 .toArray();
     }
 

@@ -2,6 +2,7 @@ package evenfall.report.block;
 
 import evenfall.report.form.Form;
 import evenfall.report.statistics.Interval;
+import evenfall.report.statistics.Jackknife;
 import evenfall.report.statistics.LogisticFit;
 import evenfall.report.statistics.StudentT;
 import java.util.List;
@@ -19,10 +20,14 @@ final class FormHeightTrendAnalysis {
     /** The slope and the level are both told from the sessions. */
     private static final int TOLD = 2;
 
+    /** A level, the height and the weeks. */
+    private static final int COLUMNS = 3;
+
     private final List<BlockLanding> judged;
     private final BySession by;
     private final double[] weeks;
     private final double[] heights;
+    private double[] start = new double[COLUMNS];
 
     private FormHeightTrendAnalysis(List<BlockLanding> judged, double[] heights) {
         this.judged = judged;
@@ -50,7 +55,6 @@ final class FormHeightTrendAnalysis {
         }
         int n = by.sessions();
         double[] without = new double[n];
-        double mean = 0;
         for (int s = 0; s < n; s++) {
             OptionalDouble one = perWeek(s);
             if (one.isEmpty()) {
@@ -58,14 +62,9 @@ final class FormHeightTrendAnalysis {
                         Trend.NO_CLEAR_CHANGE, "Too much hangs on a single session to tell how form height moves.");
             }
             without[s] = one.getAsDouble();
-            mean += without[s] / n;
-        }
-        double squares = 0;
-        for (double one : without) {
-            squares += (one - mean) * (one - mean);
         }
         double slope = whole.getAsDouble();
-        StudentT said = new StudentT(slope, Math.sqrt((n - 1.0) / n * squares), n - TOLD);
+        StudentT said = new StudentT(slope, Jackknife.error(without), n - TOLD);
         Interval interval = said.interval();
         String verdict = !interval.clearOfZero() ? Trend.NO_CLEAR_CHANGE : slope > 0 ? Trend.RISING : Trend.FALLING;
         return new FormHeightTrend(slope, interval, verdict, said.chance(), null);
@@ -78,7 +77,7 @@ final class FormHeightTrendAnalysis {
         for (int s : session) {
             n += s == leftOut ? 0 : 1;
         }
-        double[][] columns = new double[3][n];
+        double[][] columns = new double[COLUMNS][n];
         boolean[] held = new boolean[n];
         int held1 = 0;
         int at = 0;
@@ -95,7 +94,9 @@ final class FormHeightTrendAnalysis {
         if (held1 == 0 || held1 == n) {
             return OptionalDouble.empty();
         }
-        double[] b = LogisticFit.of(columns, held);
+        // The curve of all sessions lies near that of all but one: a step or two from it are enough.
+        double[] b = LogisticFit.of(columns, held, start);
+        start = leftOut < 0 ? b : start;
         return b[1] < 0 ? OptionalDouble.of(-b[2] / b[1]) : OptionalDouble.empty();
     }
 }

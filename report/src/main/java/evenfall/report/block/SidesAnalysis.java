@@ -2,6 +2,7 @@ package evenfall.report.block;
 
 import evenfall.fusion.landing.Side;
 import evenfall.report.statistics.Interval;
+import evenfall.report.statistics.Jackknife;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
 import java.util.ArrayList;
@@ -214,19 +215,13 @@ final class SidesAnalysis {
             List<List<BlockLanding>> sessions, boolean heights, ToDoubleFunction<BlockLanding> turned, double whole) {
         int n = sessions.size();
         double[] without = new double[n];
-        double mean = 0;
         for (int s = 0; s < n; s++) {
             List<List<BlockLanding>> rest = new ArrayList<>(sessions);
             rest.remove(s);
             Contrast one = contrast(rest, heights, turned);
             without[s] = one == null ? whole : one.difference;
-            mean += without[s] / n;
         }
-        double squares = 0;
-        for (double one : without) {
-            squares += (one - mean) * (one - mean);
-        }
-        return Math.sqrt((n - 1.0) / n * squares);
+        return Jackknife.error(without);
     }
 
     /** 100 (L - R) / (½ (L + R)), after Robinson, Herzog and Nigg 1987 (JMPT 10:172), with left as the positive side. */

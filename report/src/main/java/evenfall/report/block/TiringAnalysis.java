@@ -1,6 +1,7 @@
 package evenfall.report.block;
 
 import evenfall.report.statistics.Interval;
+import evenfall.report.statistics.Jackknife;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
 import java.util.Arrays;
@@ -126,9 +127,7 @@ final class TiringAnalysis {
                 without[at++] = (product - products[s]) / (square - squares[s]);
             }
         }
-        double mean = Arrays.stream(without).average().orElse(0);
-        double off = Arrays.stream(without).map(w -> (w - mean) * (w - mean)).sum();
-        return new StudentT(product / square, Math.sqrt((told - 1.0) / told * off), told - 1);
+        return new StudentT(product / square, Jackknife.error(without), told - 1);
     }
 
     /** Values of which those far from the rest are brought nearer, so that no wild landing decides. */

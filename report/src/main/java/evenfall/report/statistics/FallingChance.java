@@ -28,6 +28,10 @@ public final class FallingChance {
     private static final int EVALUATIONS = 500;
     private static final int GRID = 20;
     private static final double COARSE = 2.5;
+
+    /** Products are kept below, so that they stay finite. */
+    private static final double LARGE = 1e300;
+
     /** Halvings of the range, to less than a hundredth of a millimetre of a metre. */
     private static final int HALVINGS = 17;
 
@@ -130,17 +134,23 @@ public final class FallingChance {
         double i00 = 0;
         double i01 = 0;
         double i11 = 0;
+        double product = 1;
         for (int i = 0; i < at.length; i++) {
             double e = steep * (c - at[i]);
-            double p = 1 / (1 + Math.exp(-e));
-            // log(1 + exp(-|e|)) is safe for large e
-            sum += (hit[i] ? Math.min(0, e) : Math.min(0, -e)) - Math.log1p(Math.exp(-Math.abs(e)));
-            double w = p * (1 - p);
+            // exp(-|e|) is safe for large e, and 1 + that lies from 1 to 2: one logarithm does for many.
+            double u = Math.exp(-Math.abs(e));
+            sum += hit[i] ? Math.min(0, e) : Math.min(0, -e);
+            product *= 1 + u;
+            if (product > LARGE) {
+                sum -= Math.log(product);
+                product = 1;
+            }
+            double w = u / ((1 + u) * (1 + u));
             i00 += w;
             i01 += w * at[i];
             i11 += w * at[i] * at[i];
         }
-        return sum + 0.5 * Math.log(Math.max(Double.MIN_NORMAL, i00 * i11 - i01 * i01));
+        return sum - Math.log(product) + 0.5 * Math.log(Math.max(Double.MIN_NORMAL, i00 * i11 - i01 * i01));
     }
 
     private double limit(int[] session, int sessions) {

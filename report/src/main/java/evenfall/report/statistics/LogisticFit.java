@@ -27,10 +27,22 @@ public final class LogisticFit {
      * @param hit whether it was so
      */
     public static double[] of(double[][] columns, boolean[] hit) {
+        return of(columns, hit, new double[columns.length]);
+    }
+
+    /**
+     * The same, looked for from coefficients that may lie near.
+     *
+     * @param start one a column
+     */
+    public static double[] of(double[][] columns, boolean[] hit, double[] start) {
         int p = columns.length;
         int n = hit.length;
         double[] scale = scales(columns);
         double[] b = new double[p];
+        for (int c = 0; c < p; c++) {
+            b[c] = start[c] * scale[c];
+        }
         for (int round = 0; round < ROUNDS; round++) {
             double[] chance = new double[n];
             double[][] information = new double[p][p];

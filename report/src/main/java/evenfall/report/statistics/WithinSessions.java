@@ -149,10 +149,13 @@ public final class WithinSessions {
     private static RealMatrix products(double[][] x, int[] kept, double[] weight) {
         double[][] m = new double[kept.length][kept.length];
         for (int a = 0; a < kept.length; a++) {
-            for (int b = 0; b < kept.length; b++) {
+            for (int b = 0; b <= a; b++) {
+                double sum = 0;
                 for (int i = 0; i < weight.length; i++) {
-                    m[a][b] += weight[i] * x[kept[a]][i] * x[kept[b]][i];
+                    sum += weight[i] * x[kept[a]][i] * x[kept[b]][i];
                 }
+                m[a][b] = sum;
+                m[b][a] = sum;
             }
         }
         return new Array2DRowRealMatrix(m, false);

@@ -80,7 +80,6 @@ class BlockDriftTest {
     private static Tiring tiring(long seed, Consumer<SimulatedBlock> as) {
         SimulatedBlock block = new SimulatedBlock(seed);
         as.accept(block);
-        return Objects.requireNonNull(block.make().measures().get(SimulatedBlock.MEASURE))
-                .tiring();
+        return block.course().tiring();
     }
 }

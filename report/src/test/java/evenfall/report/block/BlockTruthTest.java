@@ -81,7 +81,7 @@ class BlockTruthTest {
         int tiringHeld = 0;
         int tiringTold = 0;
         for (int k = 0; k < BLOCKS; k++) {
-            MeasureCourse course = course(simulated);
+            MeasureCourse course = simulated.course();
             Trend trend = course.trend();
             trends += "no clear change".equals(trend.verdict()) ? 0 : 1;
             trendHeld += holds(Objects.requireNonNull(trend.low()), Objects.requireNonNull(trend.high()), 0) ? 1 : 0;
@@ -121,15 +121,13 @@ class BlockTruthTest {
         int rising = 0;
         int left = 0;
         for (int k = 0; k < BLOCKS; k++) {
+            double weeks = simulated(kind, k).weeksOfNext();
             SimulatedBlock simulated = simulated(kind, k);
-            simulated.make();
-            double weeks = simulated.weeks;
-            simulated = simulated(kind, k);
             simulated.perWeek = change / weeks;
-            rising += "rising".equals(course(simulated).trend().verdict()) ? 1 : 0;
+            rising += "rising".equals(simulated.course().trend().verdict()) ? 1 : 0;
             simulated.perWeek = 0;
             simulated.leftMinusRight = change;
-            left += "left greater".equals(course(simulated).sides().verdict()) ? 1 : 0;
+            left += "left greater".equals(simulated.course().sides().verdict()) ? 1 : 0;
         }
         double least = 0.95 - 2 * Math.sqrt(0.95 * 0.05 / BLOCKS);
         assertThat((double) left / BLOCKS).as("sides found").isGreaterThan(least);
@@ -168,14 +166,10 @@ class BlockTruthTest {
         SimulatedBlock simulated = simulated(kind, kind.hashCode());
         double squares = 0;
         for (int k = 0; k < 50; k++) {
-            double error = Objects.requireNonNull(course(simulated).typicalError());
+            double error = Objects.requireNonNull(simulated.course().typicalError());
             squares += error * error / 50;
         }
         return Math.sqrt(squares);
-    }
-
-    private static MeasureCourse course(SimulatedBlock simulated) {
-        return Objects.requireNonNull(simulated.make().measures().get(SimulatedBlock.MEASURE));
     }
 
     private static boolean holds(double low, double high, double truth) {

@@ -3,6 +3,7 @@ package evenfall.report.block;
 import evenfall.fusion.landing.Side;
 import evenfall.report.form.Form;
 import evenfall.report.log.SessionDate;
+import evenfall.report.measure.MeasureList;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,10 +50,20 @@ final class SimulatedBlock {
         this.random = new SplittableRandom(seed);
     }
 
-    /** The weeks from the first to the last session of the block made last. */
-    double weeks;
+    private double weeks;
 
+    /** A block with all that is looked for in one. */
     Block make() {
+        return BlockAnalysis.of("ada", List.of(), landings(), Map.of());
+    }
+
+    /** The measure alone, as it comes out of a block: what else a block looks for takes three times as long. */
+    MeasureCourse course() {
+        return new CourseAnalysis(MeasureList.named(MEASURE).orElseThrow(), landings(), noted)
+                .course(new Chances(1, 1, 1, 1));
+    }
+
+    private List<BlockLanding> landings() {
         List<BlockLanding> landings = new ArrayList<>();
         LocalDate start = LocalDate.of(2026, 3, 2);
         LocalDate day = start;
@@ -87,7 +98,13 @@ final class SimulatedBlock {
                 landings.add(landing(day, k + 1, side, noted ? box : null, form, value));
             }
         }
-        return BlockAnalysis.of("ada", List.of(), landings, Map.of());
+        return landings;
+    }
+
+    /** Draws a block and says only how many weeks it spans. */
+    double weeksOfNext() {
+        landings();
+        return weeks;
     }
 
     private double normal() {
