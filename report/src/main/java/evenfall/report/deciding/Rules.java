@@ -10,7 +10,7 @@ import java.util.function.Consumer;
  * The rules that hold for an athlete.
  *
  * @param settings what is set, and what a coach starts from for the rest
- * @param unreadable whether the coach's file could not be read, so that a rule of it may be missing here
+ * @param unreadable whether a file of the coach could not be read, so that a rule or a limit of it may be missing here
  */
 public record Rules(Settings settings, boolean unreadable) {
 
@@ -26,9 +26,14 @@ public record Rules(Settings settings, boolean unreadable) {
         try {
             return new Rules(athlete.settings(RuleSettings.LIST), false);
         } catch (UnusableInputException e) {
-            tell.accept(String.valueOf(e.getMessage()));
+            tell.accept(e.getMessage() + " Until then the rules to start from hold.");
             return new Rules(STARTING.settings(), true);
         }
+    }
+
+    /** The same where the coach's limits cannot be read either, if so. */
+    public Rules missingSome(boolean limitsUnreadable) {
+        return new Rules(settings, unreadable || limitsUnreadable);
     }
 
     /** Most landings a session may have by the coach's own cap; {@link RuleSettings#NO_CAP} where none is set. */

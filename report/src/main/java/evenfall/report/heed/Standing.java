@@ -84,6 +84,14 @@ public record Standing(@Nullable String clinicianLimit, List<OpenPain> pain, Lis
         return List.copyOf(sentences);
     }
 
+    /** Whether anything hurt on a day: pain of any size was noted that day, or had not been noted as 0 by its end. */
+    public static boolean hurtOn(LocalDate day, SortedMap<LocalDate, List<DiaryEntry>> diary) {
+        return diary.getOrDefault(day, List.of()).stream()
+                        .flatMap(entry -> entry.pain().values().stream())
+                        .anyMatch(size -> size > 0)
+                || !PainFinder.through(diary.headMap(day.plusDays(1))).pain().isEmpty();
+    }
+
     /** That drops have ended on a day, if its diary says so, whatever was noted since. */
     public static List<String> endedOn(LocalDate day, List<DiaryEntry> ofThatDay) {
         return ofThatDay.stream().anyMatch(DiaryEntry::stopsDrops)

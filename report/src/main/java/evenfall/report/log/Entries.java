@@ -1,15 +1,19 @@
 package evenfall.report.log;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * What people entered, in the order they did: a folder of files {@code 0001.json}, {@code 0002.json} and so on. An
@@ -71,15 +75,21 @@ public final class Entries<T> {
     }
 
     private List<Path> files() throws IOException {
-        if (!Files.isDirectory(folder)) {
+        List<Path> files = new ArrayList<>();
+        // Most sessions have no entry of most kinds: asking for a folder that is not there is all it costs.
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            for (Path file : all) {
+                if (NAME.matcher(file.getFileName().toString()).matches()) {
+                    files.add(file);
+                }
+            }
+        } catch (NoSuchFileException | NotDirectoryException e) {
             return List.of();
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
         }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(
-                            file -> NAME.matcher(file.getFileName().toString()).matches())
-                    .sorted((a, b) -> Integer.compare(number(a), number(b)))
-                    .toList();
-        }
+        files.sort((a, b) -> Integer.compare(number(a), number(b)));
+        return files;
     }
 
     private static int number(Path file) {

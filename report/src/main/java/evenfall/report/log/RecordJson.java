@@ -34,7 +34,30 @@ final class RecordJson {
     /** Fields that files written before they were thought of do not have: null there. */
     private static final Set<String> LATER = Set.of("corrects");
 
+    /** Asked for anew each time, the fields of a record cost more than a file. */
+    private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> type) {
+            RecordComponent[] fields = type.getRecordComponents();
+            Class<?>[] types =
+                    Arrays.stream(fields).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            try {
+                Constructor<?> constructor = type.getDeclaredConstructor(types);
+                constructor.setAccessible(true);
+                for (RecordComponent field : fields) {
+                    field.getAccessor().setAccessible(true);
+                }
+                return new Shape(List.of(fields), constructor);
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException(type + " is no record", e);
+            }
+        }
+    };
+
     private RecordJson() {}
+
+    /** The fields of a record and what makes one. */
+    private record Shape(List<RecordComponent> fields, Constructor<?> constructor) {}
 
     /**
      * Reads a record.
@@ -64,9 +87,10 @@ final class RecordJson {
 
     private static Object record(JsonParser in, Class<?> type) {
         require(in.currentToken() == JsonToken.START_OBJECT, type);
-        RecordComponent[] fields = type.getRecordComponents();
-        Object[] values = new Object[fields.length];
-        boolean[] seen = new boolean[fields.length];
+        Shape shape = SHAPES.get(type);
+        List<RecordComponent> fields = shape.fields();
+        Object[] values = new Object[fields.size()];
+        boolean[] seen = new boolean[fields.size()];
         while (in.nextToken() == JsonToken.PROPERTY_NAME) {
             int field = indexOf(fields, in.currentName());
             if (seen[field]) {
@@ -74,35 +98,33 @@ final class RecordJson {
             }
             seen[field] = true;
             in.nextToken();
-            values[field] = value(in, fields[field].getGenericType());
+            values[field] = value(in, fields.get(field).getGenericType());
         }
-        for (int i = 0; i < fields.length; i++) {
-            if (!seen[i] && !LATER.contains(fields[i].getName())) {
-                throw new IllegalArgumentException("'" + fields[i].getName() + "' is missing");
+        for (int i = 0; i < seen.length; i++) {
+            if (!seen[i] && !LATER.contains(fields.get(i).getName())) {
+                throw new IllegalArgumentException("'" + fields.get(i).getName() + "' is missing");
             }
         }
-        return made(type, fields, values);
+        return made(shape.constructor(), values);
     }
 
-    private static int indexOf(RecordComponent[] fields, String name) {
-        for (int i = 0; i < fields.length; i++) {
-            if (fields[i].getName().equals(name)) {
+    private static int indexOf(List<RecordComponent> fields, String name) {
+        for (int i = 0; i < fields.size(); i++) {
+            if (fields.get(i).getName().equals(name)) {
                 return i;
             }
         }
         throw new IllegalArgumentException("'" + name + "' is not known");
     }
 
-    private static Object made(Class<?> type, RecordComponent[] fields, Object[] values) {
-        Class<?>[] types = Arrays.stream(fields).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    private static Object made(Constructor<?> constructor, Object[] values) {
         try {
-            Constructor<?> constructor = type.getDeclaredConstructor(types);
-            constructor.setAccessible(true);
             return constructor.newInstance(values);
         } catch (InvocationTargetException e) {
-            throw new IllegalArgumentException(type.getSimpleName() + " cannot hold that", e.getCause());
+            throw new IllegalArgumentException(
+                    constructor.getDeclaringClass().getSimpleName() + " cannot hold that", e.getCause());
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(type + " is no record that can be made", e);
+            throw new IllegalStateException(constructor + " cannot be called", e);
         }
     }
 
@@ -180,7 +202,7 @@ final class RecordJson {
             out.writeNull();
         } else if (value instanceof Record) {
             out.writeStartObject();
-            for (RecordComponent field : value.getClass().getRecordComponents()) {
+            for (RecordComponent field : SHAPES.get(value.getClass()).fields()) {
                 out.writeName(field.getName());
                 write(out, read(value, field));
             }
@@ -213,7 +235,6 @@ final class RecordJson {
 
     private static @Nullable Object read(Object record, RecordComponent field) {
         try {
-            field.getAccessor().setAccessible(true);
             return field.getAccessor().invoke(record);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(field + " cannot be read", e);

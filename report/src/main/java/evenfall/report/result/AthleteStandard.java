@@ -10,6 +10,7 @@ import evenfall.report.form.Baseline;
 import evenfall.report.form.Circumstance;
 import evenfall.report.form.FormStandard;
 import evenfall.report.form.ImpactForHeight;
+import evenfall.report.heed.Standing;
 import evenfall.report.log.ApprovalEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
@@ -25,7 +26,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
@@ -79,7 +79,7 @@ final class AthleteStandard {
         Map<Integer, LandingNote> notes = SessionNotes.of(athlete, date, analysis, silent);
         Set<Integer> coachApproved =
                 ApprovalEntry.approved(athlete.approvals(date).all(silent));
-        boolean painFree = coachApproved.isEmpty() || !pain(date.day());
+        boolean painFree = coachApproved.isEmpty() || !Standing.hurtOn(date.day(), diary);
         for (Landing landing : analysis.landings()) {
             Measures measures = landing.measures();
             LandingNote note = notes.getOrDefault(landing.index(), LandingNote.NONE);
@@ -100,19 +100,5 @@ final class AthleteStandard {
                 approved.add(new Baseline.Approved(date.toString(), measures, circumstance));
             }
         }
-    }
-
-    /** Whether anything hurt that day, or hurt when it was last asked for before. */
-    private boolean pain(LocalDate day) {
-        Map<String, Integer> last = new TreeMap<>();
-        for (List<DiaryEntry> entries : diary.headMap(day).values()) {
-            entries.forEach(entry -> last.putAll(entry.pain()));
-        }
-        Map<String, Integer> today = new TreeMap<>();
-        for (DiaryEntry entry : diary.getOrDefault(day, List.of())) {
-            entry.pain().forEach((region, pain) -> today.merge(region, pain, Math::max));
-        }
-        last.putAll(today);
-        return last.values().stream().anyMatch(pain -> pain > 0);
     }
 }

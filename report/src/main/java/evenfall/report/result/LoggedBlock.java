@@ -45,7 +45,6 @@ public final class LoggedBlock {
                 .filter(date -> from == null || !date.day().isBefore(from))
                 .filter(date -> to == null || !date.day().isAfter(to))
                 .toList();
-        // Settings that cannot be understood stop the block, not one session of it.
         FormStandard standard = sessions.standard(true);
         List<BlockLanding> landings = new ArrayList<>();
         List<SessionDate> shown = new ArrayList<>();

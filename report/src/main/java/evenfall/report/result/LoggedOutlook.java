@@ -1,6 +1,5 @@
 package evenfall.report.result;
 
-import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockAnalysis;
@@ -35,7 +34,7 @@ public final class LoggedOutlook {
      */
     public static Outlook of(AthleteFolder athlete, LoggedSessions sessions, Block block, Consumer<String> tell)
             throws IOException {
-        return of(athlete, sessions, block, last(athlete, block), tell);
+        return of(athlete, sessions, block, last(sessions, block), tell);
     }
 
     /**
@@ -51,7 +50,7 @@ public final class LoggedOutlook {
         if (!dates.isEmpty() && date.compareTo(dates.get(dates.size() - 1)) < 0) {
             return Optional.empty();
         }
-        LoggedSessions silent = new LoggedSessions(athlete, Progress.NONE, sentence -> {});
+        LoggedSessions silent = sessions.silent();
         List<SessionDate> shown = new ArrayList<>();
         List<BlockLanding> landings = new ArrayList<>();
         for (SessionDate earlier : dates) {
@@ -74,7 +73,7 @@ public final class LoggedOutlook {
             AthleteFolder athlete, LoggedSessions sessions, Block block, @Nullable Session last, Consumer<String> tell)
             throws IOException {
         LoggedDiary diary = sessions.diary();
-        Rules rules = Rules.of(athlete, tell);
+        Rules rules = Rules.of(athlete, tell).missingSome(sessions.limitsUnreadable());
         Weeks weeks = Weeks.of(block, diary.days(), rules.flatWeeks());
         return new Outlook(
                 diary.standing(),
@@ -82,13 +81,12 @@ public final class LoggedOutlook {
                 NextSessionFinder.of(block, last, weeks, diary.days(), diary.standing(), rules));
     }
 
-    private static @Nullable Session last(AthleteFolder athlete, Block block) {
+    private static @Nullable Session last(LoggedSessions sessions, Block block) throws IOException {
         if (block.sessions().isEmpty()) {
             return null;
         }
         SessionDate date = block.sessions().get(block.sessions().size() - 1).date();
-        return asStored(new LoggedSessions(athlete, Progress.NONE, sentence -> {}), date)
-                .orElse(null);
+        return asStored(sessions.silent(), date).orElse(null);
     }
 
     /** Whoever asks for a session that cannot be read is told; for what stands beside it the others do. */

@@ -50,9 +50,10 @@ public final class LoggedSessions {
     private final AthleteFolder athlete;
     private final Progress progress;
     private final Consumer<String> tell;
-    private final Map<SessionDate, RecordingAnalysis> known = new HashMap<>();
-    private @Nullable FormStandard standard;
+    private final Map<SessionDate, RecordingAnalysis> known;
     private final LoggedDiary diary;
+    private @Nullable FormStandard standard;
+    private boolean limitsUnreadable;
 
     /**
      * The sessions of an athlete.
@@ -61,10 +62,28 @@ public final class LoggedSessions {
      * @param tell told in a sentence of what a person should know: results made again, files passed over
      */
     public LoggedSessions(AthleteFolder athlete, Progress progress, Consumer<String> tell) {
+        this(athlete, progress, tell, new LoggedDiary(athlete, tell), new HashMap<>());
+    }
+
+    private LoggedSessions(
+            AthleteFolder athlete,
+            Progress progress,
+            Consumer<String> tell,
+            LoggedDiary diary,
+            Map<SessionDate, RecordingAnalysis> known) {
         this.athlete = athlete;
         this.progress = progress;
         this.tell = tell;
-        this.diary = new LoggedDiary(athlete, tell);
+        this.diary = diary;
+        this.known = known;
+    }
+
+    /** The same sessions, with all that was read of them, without a word of what is passed over. */
+    LoggedSessions silent() throws IOException {
+        LoggedSessions silent = new LoggedSessions(athlete, Progress.NONE, sentence -> {}, diary, known);
+        silent.standard = standard(false);
+        silent.limitsUnreadable = limitsUnreadable;
+        return silent;
     }
 
     /** The athlete's diary, as the sessions show it. */
@@ -122,7 +141,8 @@ public final class LoggedSessions {
     /** A session by its stored results; empty where it has none of this version, for nothing is made again. */
     public Optional<Session> asStored(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
-        Optional<RecordingAnalysis> stored = stored(folder);
+        RecordingAnalysis read = known.get(date);
+        Optional<RecordingAnalysis> stored = read == null ? stored(folder) : Optional.of(read);
         return stored.isEmpty()
                 ? Optional.empty()
                 : Optional.of(session(date, names(folder.manifest()), stored.get(), false));
@@ -318,27 +338,32 @@ public final class LoggedSessions {
      * What the athlete is judged by, once for all sessions.
      *
      * @param again whether results that are missing or of an older version are made again for it; else nothing keeps anybody
-     *     waiting, and settings that cannot be understood are told and passed over
+     *     waiting
      */
     FormStandard standard(boolean again) throws IOException {
         FormStandard found = standard;
         if (found == null) {
-            found = AthleteStandard.of(athlete, settings(again), date -> again ? madeAgain(date) : kept(date));
+            found = AthleteStandard.of(athlete, settings(), date -> again ? madeAgain(date) : kept(date));
             standard = found;
         }
         return found;
     }
 
-    private Settings settings(boolean strict) throws IOException {
+    /** Limits that cannot be understood are told and passed over: nobody should be kept from seeing what hurts by a slip of the pen. */
+    private Settings settings() throws IOException {
         try {
             return athlete.settings(LimitSettings.LIST);
         } catch (UnusableInputException e) {
-            if (strict) {
-                throw e;
-            }
+            limitsUnreadable = true;
             tell.accept(e.getMessage() + " Until then form is judged by what a coach starts from.");
             return Settings.starting(LimitSettings.LIST);
         }
+    }
+
+    /** Whether the coach's limits could not be understood, so that a landing may have been judged by others. */
+    boolean limitsUnreadable() throws IOException {
+        standard(false);
+        return limitsUnreadable;
     }
 
     /** The results of a session, made again if need be; none while it is being recorded. */

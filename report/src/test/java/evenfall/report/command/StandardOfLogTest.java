@@ -105,7 +105,7 @@ class StandardOfLogTest {
     }
 
     @Test
-    void theCoachsFile_goesBeforeTheBaseline_andOneThatCannotBeReadStopsWithASentence() throws IOException {
+    void theCoachsFile_goesBeforeTheBaseline_andOneThatCannotBeReadIsNamedAndTheRestIsShown() throws IOException {
         approve("1-10", "yes");
         Files.writeString(log.resolve("limits.txt"), "trunk-lean = 5\n");
 
@@ -114,9 +114,17 @@ class StandardOfLogTest {
         Files.writeString(log.resolve("ada/limits.txt"), "trunk-lean = five\n");
         for (String command : List.of("session --date 2026-03-02", "block")) {
             Ran ran = run(command.split(" ", -1)[0], (Object[]) tail(command));
-            assertThat(ran.status()).isEqualTo(CommandRunner.UNUSABLE_INPUT);
-            assertThat(ran.err()).contains("ada/limits.txt, line 1: 'five' is no figure for trunk-lean");
+            assertThat(ran.status()).isZero();
+            assertThat(ran.err())
+                    .containsOnlyOnce("ada/limits.txt, line 1: 'five' is no figure for trunk-lean")
+                    .contains("judged by what a coach starts from");
         }
+        JsonNode next = JsonMapper.builder()
+                .build()
+                .readTree(run("block", "--format", "json").out())
+                .path("nextSession");
+        assertThat(next.path("higherBoxM").isNull()).isTrue();
+        assertThat(next.path("noHigherBox").toString()).contains("Part of what was entered cannot be read.");
         // A session to be kept is never turned away for it.
         Ran imported = run("import", "--date", "2026-03-12", "--pelvis", folder.resolve("pelvis.csv"));
         assertThat(imported.status()).isZero();

@@ -56,6 +56,25 @@ class StandingTest {
         assertThat(standing().stops()).isFalse();
     }
 
+    /** The same judge says which days were free of pain: a baseline of what is usual is taken from no other. */
+    @Test
+    void aDayHurt_ifPainWasNotedOrStillOpen() {
+        pain(0, "left-knee", 1);
+        pain(2, "left knee", 0);
+        pain(3, "Left Knee", 2);
+        pain(3, "left knee", 0);
+        pain(5, "knee", 4);
+        pain(7, "whole body", 0);
+
+        boolean[] hurt = {true, true, false, true, false, true, true, false, false};
+        for (int day = 0; day < hurt.length; day++) {
+            assertThat(Standing.hurtOn(FIRST.plusDays(day), diary))
+                    .as("day " + day)
+                    .isEqualTo(hurt[day]);
+        }
+        assertThat(Standing.hurtOn(FIRST.minusDays(1), diary)).isFalse();
+    }
+
     @Test
     void painWithoutASide_isOverWhenBothAre() {
         pain(0, "knee", 2);
