@@ -47,6 +47,11 @@ final class BySession {
 
     /** Weeks of each session since the first. */
     double[] weeks() {
+        return weeks(dates);
+    }
+
+    /** Weeks of each of these since the first. */
+    static double[] weeks(List<SessionDate> dates) {
         return dates.stream()
                 .mapToDouble(date -> ChronoUnit.DAYS.between(dates.get(0).day(), date.day()) / DAYS_A_WEEK)
                 .toArray();

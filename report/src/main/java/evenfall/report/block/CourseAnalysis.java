@@ -30,6 +30,7 @@ final class CourseAnalysis {
 
     private final Measure measure;
     private final List<BlockLanding> measured;
+    private final boolean positive;
     private final TrendAnalysis trend;
     private final SidesAnalysis sides;
     private final @Nullable BothFeetAnalysis bothFeet;
@@ -48,6 +49,8 @@ final class CourseAnalysis {
         boolean equal = heights && measured.stream().anyMatch(landing -> landing.heightM() != null);
         this.trend = new TrendAnalysis(measured, equal, this::value, this::cutOff);
         Double mdc95 = trend.mdc95();
+        this.positive = POSITIVE.contains(measure.name())
+                && measured.stream().mapToDouble(this::value).allMatch(v -> v > 0);
         this.sides = new SidesAnalysis(
                 measured,
                 equal,
@@ -55,8 +58,7 @@ final class CourseAnalysis {
                     var side = landing.side();
                     return side == null ? value(landing) : turning.turned(value(landing), side);
                 },
-                POSITIVE.contains(measure.name())
-                        && measured.stream().mapToDouble(this::value).allMatch(v -> v > 0),
+                positive,
                 mdc95,
                 this::cutOff);
         this.bothFeet = turning == Turning.NONE ? null : new BothFeetAnalysis(measured, turning, this::value, mdc95);
@@ -79,7 +81,8 @@ final class CourseAnalysis {
                 sides.sides(),
                 bothFeet == null ? null : bothFeet.bothFeet(),
                 tiring.tiring(),
-                chances);
+                chances,
+                new Evidence(trend.dates(), trend.medians(), trend.withinDay(), sides.feet(), positive));
     }
 
     private List<SessionMedian> sessions() {

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param bothFeet two-footed landings of a measure that has a side, or null for other measures
  * @param tiring what drifts within sessions
  * @param chances how often chance alone would give as much
+ * @param evidence what all this was taken from
  */
 public record MeasureCourse(
         String unit,
@@ -25,7 +26,8 @@ public record MeasureCourse(
         Sides sides,
         @Nullable BothFeet bothFeet,
         Tiring tiring,
-        Chances chances) {
+        Chances chances,
+        Evidence evidence) {
 
     public MeasureCourse {
         sessions = List.copyOf(sessions);

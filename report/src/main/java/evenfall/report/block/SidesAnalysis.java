@@ -5,6 +5,7 @@ import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Jackknife;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
+import evenfall.report.statistics.Symmetry;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -32,6 +33,7 @@ final class SidesAnalysis {
 
     private final Sides sides;
     private final double p;
+    private final Evidence.@Nullable Feet feet;
 
     /**
      * Compares.
@@ -64,6 +66,7 @@ final class SidesAnalysis {
                     null,
                     "Sides are compared from three sessions on that have landings on each foot.");
             this.p = 1;
+            this.feet = null;
             return;
         }
         if (sessions.stream()
@@ -76,6 +79,7 @@ final class SidesAnalysis {
                     "In a session half of the values of a foot or more were cut off at full scale: how much larger they were"
                             + " is not known.");
             this.p = 1;
+            this.feet = null;
             return;
         }
         Contrast whole = contrast(sessions, heights, turned);
@@ -87,12 +91,14 @@ final class SidesAnalysis {
                     EQUAL,
                     "Left and right were landed from different heights, never from the same: the two cannot be told apart.");
             this.p = 1;
+            this.feet = null;
             return;
         }
         double d = whole.difference;
         StudentT said = new StudentT(d, jackknife(sessions, heights, turned, d), sessions.size() - 1);
         Interval interval = said.interval();
         this.p = said.chance();
+        this.feet = new Evidence.Feet(whole.bySession, whole.middle, whole.spread);
         boolean clear = mdc95 != null && interval.clearOfZero() && Math.abs(d) > mdc95;
         this.sides = new Sides(
                 left,
@@ -108,6 +114,11 @@ final class SidesAnalysis {
 
     Sides sides() {
         return sides;
+    }
+
+    /** What it was taken from, or null where sides are not compared. */
+    Evidence.@Nullable Feet feet() {
+        return feet;
     }
 
     /** How often chance alone would give a difference as large. */
@@ -143,10 +154,11 @@ final class SidesAnalysis {
      * A difference.
      *
      * @param difference left less right
+     * @param bySession the same of each session
      * @param middle half their sum
      * @param spread standard deviation between landings of one foot and day
      */
-    private record Contrast(double difference, double middle, double spread) {}
+    private record Contrast(double difference, List<Double> bySession, double middle, double spread) {}
 
     /** Left less right over these sessions; null where heights cannot be made equal. */
     private static @Nullable Contrast contrast(
@@ -161,6 +173,7 @@ final class SidesAnalysis {
             }
             values = model.atEqualHeight();
         }
+        List<Double> bySession = new ArrayList<>();
         double difference = 0;
         double middle = 0;
         double squares = 0;
@@ -170,12 +183,14 @@ final class SidesAnalysis {
             double[] left = of(session, values, at, Side.LEFT);
             double[] right = of(session, values, at, Side.RIGHT);
             at += session.size();
-            difference += (Medians.of(left) - Medians.of(right)) / sessions.size();
+            double of = Medians.of(left) - Medians.of(right);
+            bySession.add(of);
+            difference += of / sessions.size();
             middle += (Medians.of(left) + Medians.of(right)) / 2 / sessions.size();
             squares += squares(left) + squares(right);
             freedom += left.length + right.length - 2;
         }
-        return new Contrast(difference, middle, freedom > 0 ? Math.sqrt(squares / freedom) : 0);
+        return new Contrast(difference, bySession, middle, freedom > 0 ? Math.sqrt(squares / freedom) : 0);
     }
 
     private static double[] of(List<BlockLanding> session, double[] values, int from, Side side) {
@@ -224,9 +239,9 @@ final class SidesAnalysis {
         return Jackknife.error(without);
     }
 
-    /** 100 (L - R) / (½ (L + R)), after Robinson, Herzog and Nigg 1987 (JMPT 10:172), with left as the positive side. */
     private static @Nullable Double symmetry(Contrast contrast) {
-        return contrast.middle > 0 ? 100 * contrast.difference / contrast.middle : null;
+        double half = contrast.difference / 2;
+        return contrast.middle > 0 ? Symmetry.index(contrast.middle + half, contrast.middle - half) : null;
     }
 
     /** Landings on each foot that would show a difference of this size, or of the smallest that is called one. */
@@ -235,6 +250,11 @@ final class SidesAnalysis {
         if (!(size > 0)) {
             return null;
         }
+        return landings(spread, size);
+    }
+
+    /** Landings on each foot that show a difference of this size four times in five, were days all the same. */
+    static int landings(double spread, double size) {
         double ratio = CALLED_AND_FOUND * spread / size;
         return (int) Math.max(2, Math.min(1e6, Math.ceil(2 * ratio * ratio)));
     }

@@ -1,5 +1,6 @@
 package evenfall.report.block;
 
+import evenfall.report.log.SessionDate;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.StudentT;
 import evenfall.report.statistics.TheilSen;
@@ -48,6 +49,9 @@ final class TrendAnalysis {
                     + " least so much, and the trend is not told.";
 
     private final Trend trend;
+    private final List<SessionDate> dates;
+    private final double[] medians;
+    private final @Nullable WithinDay withinDay;
     private final @Nullable Double typicalError;
     private final double p;
 
@@ -70,7 +74,9 @@ final class TrendAnalysis {
         double[] values = used.stream().mapToDouble(value).toArray();
         HeightModel model = heights ? HeightModel.of(used, by.session(), by.sessions(), values) : null;
         double[] equal = model == null ? values : model.atEqualHeightAndFoot();
-        double[] medians = by.medians(equal);
+        this.dates = by.dates();
+        this.medians = by.medians(equal);
+        this.withinDay = WithinDay.of(by.split(equal));
         boolean hidden = false;
         for (double[] session : by.split(CutOff.raised(used, equal, cutOff))) {
             hidden |= CutOff.hides(session);
@@ -109,13 +115,31 @@ final class TrendAnalysis {
     }
 
     /** Standard deviation of the differences of successive session medians over √2; null with fewer than three sessions. */
-    @Nullable Double typicalError() {
+    @Nullable
+    Double typicalError() {
         return typicalError;
     }
 
     /** The smallest change that is more than the typical error explains, 95 %. */
-    @Nullable Double mdc95() {
+    @Nullable
+    Double mdc95() {
         return typicalError == null ? null : Double.valueOf(MDC_FACTOR * typicalError);
+    }
+
+    /** The sessions it was taken from. */
+    List<SessionDate> dates() {
+        return dates;
+    }
+
+    /** Their medians, at equal height and foot where heights are noted. */
+    List<Double> medians() {
+        return Arrays.stream(medians).boxed().toList();
+    }
+
+    /** How alike landings of one day are, or null where that cannot be told. */
+    @Nullable
+    WithinDay withinDay() {
+        return withinDay;
     }
 
     /** How often chance alone would give a slope as steep. */

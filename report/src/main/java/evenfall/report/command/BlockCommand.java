@@ -3,6 +3,7 @@ package evenfall.report.command;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockAnalysis;
 import evenfall.report.block.BlockLanding;
+import evenfall.report.block.Needed;
 import evenfall.report.block.TidyTable;
 import evenfall.report.deciding.Outlook;
 import evenfall.report.handout.BlockHandout;
@@ -11,20 +12,27 @@ import evenfall.report.json.BlockDocument;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.TrainingLog;
+import evenfall.report.measure.Measure;
+import evenfall.report.measure.MeasureKind;
+import evenfall.report.measure.MeasureList;
 import evenfall.report.paper.Paper;
 import evenfall.report.result.LoggedBlock;
 import evenfall.report.result.LoggedOutlook;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.table.BlockText;
+import evenfall.report.table.ScienceText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -76,6 +84,19 @@ final class BlockCommand implements Task {
     @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
     private @Nullable Path out;
 
+    @Option(
+            names = "--science",
+            description = "Adds the scientist's table to the table: errors and second opinions. json always has them.")
+    private boolean science;
+
+    @Option(
+            names = "--difference",
+            paramLabel = "MEASURE=VALUE",
+            description =
+                    "For table and json, for the scientist: how many more landings or sessions it would need to tell"
+                            + " this difference, such as peakG=0.5; may be given several times.")
+    private Map<String, Double> differences = new LinkedHashMap<>();
+
     BlockCommand(Console console) {
         this.console = console;
     }
@@ -86,6 +107,7 @@ final class BlockCommand implements Task {
         if (from != null && to != null && to.isBefore(from)) {
             throw new UsageException("--to " + to + " lies before --from " + from + "; give the days in order.");
         }
+        differences.forEach((measure, difference) -> require(written, measure, difference));
         ResultFile result = ResultFile.at(console, out, table == null ? List.of() : List.of(table));
         if (table != null) {
             if (log != null) {
@@ -105,7 +127,34 @@ final class BlockCommand implements Task {
         return CommandRunner.DONE;
     }
 
-    private static void write(
+    private static void require(OutputFormat written, String measure, double difference) {
+        if (written != OutputFormat.TABLE && written != OutputFormat.JSON) {
+            throw new UsageException("--difference is for the scientist's table alone; choose --format table or json.");
+        }
+        boolean known = MeasureList.named(measure)
+                .filter(named -> named.kind() == MeasureKind.COMPARED)
+                .isPresent();
+        if (!known) {
+            throw new UsageException("--difference knows no measure '" + measure + "'; the measures are "
+                    + MeasureList.all().stream()
+                            .filter(named -> named.kind() == MeasureKind.COMPARED)
+                            .map(Measure::name)
+                            .collect(Collectors.joining(", "))
+                    + ".");
+        }
+        if (!(difference > 0) || Double.isInfinite(difference)) {
+            throw new UsageException("--difference " + measure + " takes a number above 0, in the measure's unit.");
+        }
+    }
+
+    private List<Needed> needed(Block block) {
+        List<Needed> needed = new ArrayList<>();
+        differences.forEach((measure, difference) -> needed.add(
+                Needed.of(block, MeasureList.named(measure).orElseThrow().name(), difference)));
+        return needed;
+    }
+
+    private void write(
             ResultFile result,
             OutputFormat written,
             Block block,
@@ -119,9 +168,14 @@ final class BlockCommand implements Task {
         }
         result.write(text -> {
             switch (written) {
-                case JSON -> text.append(BlockDocument.of(block, outlook));
+                case JSON -> text.append(BlockDocument.of(block, outlook, needed(block)));
                 case HTML -> BlockPage.write(block, diary, outlook, text);
-                default -> BlockText.write(block, outlook, text);
+                default -> {
+                    BlockText.write(block, outlook, text);
+                    if (science || !differences.isEmpty()) {
+                        ScienceText.write(block, needed(block), text);
+                    }
+                }
             }
         });
     }

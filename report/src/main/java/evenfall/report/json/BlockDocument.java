@@ -6,6 +6,7 @@ import evenfall.report.block.BothFeet;
 import evenfall.report.block.FormHeight;
 import evenfall.report.block.FormHeightTrend;
 import evenfall.report.block.MeasureCourse;
+import evenfall.report.block.Needed;
 import evenfall.report.block.SessionFormHeight;
 import evenfall.report.block.SessionMedian;
 import evenfall.report.block.Sides;
@@ -16,6 +17,7 @@ import evenfall.report.deciding.Outlook;
 import evenfall.report.form.FormStandard;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.statistics.Interval;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -27,15 +29,16 @@ public final class BlockDocument {
 
     /** The document of a block that is in no log, indented. */
     public static String of(Block block) {
-        return of(block, null);
+        return of(block, null, List.of());
     }
 
     /**
      * The whole document, indented.
      *
      * @param outlook what stands beside the measures of a block of the log, or null for a table
+     * @param needed what differences that somebody stated would need
      */
-    public static String of(Block block, @Nullable Outlook outlook) {
+    public static String of(Block block, @Nullable Outlook outlook, List<Needed> needed) {
         ObjectNode root = JsonTree.object();
         root.put("program", ProgramVersion.PROGRAM);
         root.put("version", ProgramVersion.version());
@@ -63,6 +66,8 @@ public final class BlockDocument {
         }
         ObjectNode measures = root.putObject("measures");
         block.measures().forEach((name, course) -> course(measures.putObject(name), course));
+        ScienceNode.heights(root, block);
+        ScienceNode.needed(root, needed);
         ObjectNode height = root.putObject("formHeight");
         formHeight(height, block.formHeight());
         formHeightTrend(height.putObject("trend"), block.formHeightTrend());
@@ -118,6 +123,7 @@ public final class BlockDocument {
         chances.put("sides", course.chances().sides());
         chances.put("bothFeet", course.chances().bothFeet());
         chances.put("tiring", course.chances().tiring());
+        ScienceNode.measure(node.putObject("science"), course);
     }
 
     private static void tiring(ObjectNode node, Tiring tiring) {
@@ -163,7 +169,7 @@ public final class BlockDocument {
         JsonText.put(node, "why", sides.why());
     }
 
-    private static void interval(ObjectNode node, @Nullable Interval interval) {
+    static void interval(ObjectNode node, @Nullable Interval interval) {
         JsonText.put(node, "low", interval == null ? null : Double.valueOf(interval.low()));
         JsonText.put(node, "high", interval == null ? null : Double.valueOf(interval.high()));
     }

@@ -15,7 +15,12 @@ public record StudentT(double estimate, double error, int freedom) {
 
     /** So many standard errors to either side hold the truth with 95 %. */
     public static double reach(int freedom) {
-        return distribution(freedom).inverseCumulativeProbability(1 - TAIL);
+        return quantile(freedom, 1 - TAIL);
+    }
+
+    /** The value that the standardised estimate stays below with this chance. */
+    public static double quantile(int freedom, double chance) {
+        return distribution(freedom).inverseCumulativeProbability(chance);
     }
 
     /** The 95 % interval. */

@@ -132,7 +132,7 @@ class NextSessionTest {
             Outlook outlook = new Outlook(standing, weeks, next);
             StringBuilder text = new StringBuilder();
             BlockText.write(block, outlook, text);
-            String all = text + BlockDocument.of(block, outlook);
+            String all = text + BlockDocument.of(block, outlook, List.of());
             String as = "seed " + SEED + ", round " + round + ": " + text;
 
             assertThat(all.toLowerCase(Locale.ROOT))
