@@ -7,6 +7,7 @@ import evenfall.report.weeks.CueSpan;
 import evenfall.report.weeks.DiaryDay;
 import evenfall.report.weeks.HeightCount;
 import evenfall.report.weeks.WeekCount;
+import evenfall.report.weeks.WeekLoad;
 import evenfall.report.weeks.Weeks;
 import java.util.Map;
 import tools.jackson.databind.node.ArrayNode;
@@ -43,7 +44,8 @@ final class OutlookNode {
 
     static void weeks(ObjectNode root, Weeks weeks) {
         ArrayNode all = root.putArray("weeks");
-        for (WeekCount week : weeks.weeks()) {
+        for (int w = 0; w < weeks.weeks().size(); w++) {
+            WeekCount week = weeks.weeks().get(w);
             ObjectNode each = all.addObject();
             each.put("monday", week.monday().toString());
             each.put("sessions", week.sessions());
@@ -51,6 +53,7 @@ final class OutlookNode {
             JsonText.put(each, "effortMinutes", week.effortMinutes());
             JsonText.put(each, "landingsChange", week.landingsChange());
             JsonText.put(each, "effortMinutesChange", week.effortChange());
+            load(each.putObject("science"), weeks.loads().get(w));
         }
         ArrayNode heights = root.putArray("heights");
         for (HeightCount height : weeks.heights()) {
@@ -73,6 +76,13 @@ final class OutlookNode {
             each.put("sessions", cue.sessions());
         }
         JsonText.putAll(root, "questions", weeks.questions());
+    }
+
+    private static void load(ObjectNode node, WeekLoad load) {
+        JsonText.put(node, "monotony", load.monotony());
+        JsonText.put(node, "strain", load.strain());
+        JsonText.put(node, "average7", load.average7());
+        JsonText.put(node, "average28", load.average28());
     }
 
     private static void day(ObjectNode node, DiaryDay day) {

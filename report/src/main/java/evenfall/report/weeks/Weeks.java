@@ -12,14 +12,17 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A block week by week and day by day.
  *
  * @param weeks all weeks from the first session's to the last one's
+ * @param loads figures on their effort, for scientists
  * @param heights landings by height, the highest first
  * @param days the diary from the first session on, by day
  * @param cues the cues in order of time
@@ -27,16 +30,18 @@ import org.jspecify.annotations.Nullable;
  */
 public record Weeks(
         List<WeekCount> weeks,
+        List<WeekLoad> loads,
         List<HeightCount> heights,
         List<DiaryDay> days,
         List<CueSpan> cues,
         List<String> questions) {
 
     /** Nothing is known. */
-    public static final Weeks NONE = new Weeks(List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final Weeks NONE = new Weeks(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Weeks {
         weeks = List.copyOf(weeks);
+        loads = List.copyOf(loads);
         heights = List.copyOf(heights);
         days = List.copyOf(days);
         cues = List.copyOf(cues);
@@ -58,10 +63,47 @@ public record Weeks(
                 .forEach((day, entries) -> days.add(DiaryDay.of(day, entries)));
         List<String> questions = new ArrayList<>(SorenessQuestions.of(block, days));
         questions.addAll(FlatResults.of(days, flatWeeks));
-        return new Weeks(weeks(block), heights(block.landings()), days, cues(block, days), questions);
+        SortedMap<LocalDate, Double> efforts = new TreeMap<>();
+        diary.forEach(
+                (day, entries) -> put(efforts, day, DiaryDay.of(day, entries).effortMinutes()));
+        block.sessions().forEach(session -> {
+            LocalDate day = session.date().day();
+            put(efforts, day, efforts.containsKey(day) ? null : session.effortMinutes());
+        });
+        List<WeekCount> weeks = weeks(block, efforts);
+        return new Weeks(
+                weeks,
+                loads(block, weeks, efforts, diary),
+                heights(block.landings()),
+                days,
+                cues(block, days),
+                questions);
     }
 
-    private static List<WeekCount> weeks(Block block) {
+    private static void put(SortedMap<LocalDate, Double> efforts, LocalDate day, @Nullable Double effort) {
+        if (effort != null) {
+            efforts.put(day, effort);
+        }
+    }
+
+    private static List<WeekLoad> loads(
+            Block block,
+            List<WeekCount> weeks,
+            SortedMap<LocalDate, Double> efforts,
+            SortedMap<LocalDate, List<DiaryEntry>> diary) {
+        Set<LocalDate> notNoted = new TreeSet<>();
+        block.sessions().forEach(session -> notNoted.add(session.date().day()));
+        LocalDate last =
+                block.sessions().get(block.sessions().size() - 1).date().day();
+        notNoted.removeAll(efforts.keySet());
+        return WeekLoad.of(
+                weeks.stream().map(WeekCount::monday).toList(),
+                efforts,
+                notNoted,
+                diary.isEmpty() || diary.lastKey().isBefore(last) ? last : diary.lastKey());
+    }
+
+    private static List<WeekCount> weeks(Block block, SortedMap<LocalDate, Double> efforts) {
         SortedMap<LocalDate, List<BlockSession>> byWeek = new TreeMap<>();
         for (BlockSession session : block.sessions()) {
             byWeek.computeIfAbsent(monday(session.date().day()), key -> new ArrayList<>())
@@ -72,10 +114,9 @@ public record Weeks(
             List<BlockSession> sessions = byWeek.getOrDefault(monday, List.of());
             int landings = sessions.stream().mapToInt(BlockSession::landings).sum();
             Double effort = null;
-            for (BlockSession session : sessions) {
-                if (session.effortMinutes() != null) {
-                    effort = (effort == null ? 0 : effort) + session.effortMinutes();
-                }
+            // All that the diary has, days without a drop too.
+            for (double day : efforts.subMap(monday, monday.plusWeeks(1)).values()) {
+                effort = (effort == null ? 0 : effort) + day;
             }
             WeekCount before = weeks.isEmpty() ? null : weeks.get(weeks.size() - 1);
             weeks.add(new WeekCount(

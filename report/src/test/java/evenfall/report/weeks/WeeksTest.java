@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import org.assertj.core.api.Assertions;
+import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +55,50 @@ class WeeksTest {
                         new WeekCount(MONDAY.plusWeeks(2), 1, 4, 100.0, 4, null));
         assertThat(weeks().heights())
                 .containsExactly(new HeightCount(0.7, 0, 0, 4, 0, 4), new HeightCount(0.5, 0, 0, 5, 0, 5));
+    }
+
+    /**
+     * Effort times minutes after Foster et al. 2001 (6 for 75 minutes are 450), monotony and strain of a week of them, and averages
+     * that forget after Williams et al. 2017: worked values of a general-purpose program.
+     */
+    @Test
+    void loadsOfDays_areThoseOfTheWorkedExamples() {
+        double[][] efforts = {{5, 60}, {}, {6, 75}, {4, 50}, {}, {10, 50}, {7, 50}, {}, {8, 50}, {5, 50}};
+        for (int day = 0; day < efforts.length; day++) {
+            if (efforts[day].length > 0) {
+                add(day, effort(efforts[day][0], efforts[day][1]));
+            }
+        }
+        session(0, 3, 0.5, null);
+        session(9, 3, 0.5, null);
+        Weeks weeks = weeks();
+        WeekLoad first = weeks.loads().get(0);
+        WeekLoad second = weeks.loads().get(1);
+
+        assertThat(weeks.days().get(1).effortMinutes()).isEqualTo(450);
+        assertThat(weeks.weeks().get(0).effortMinutes()).isEqualTo(1800);
+        assertThat(first.monotony()).isCloseTo(1.280013, about());
+        assertThat(first.strain()).isCloseTo(2304.0228, Assertions.within(1e-4));
+        assertThat(first.average7()).isCloseTo(291.3330, Assertions.within(1e-4));
+        assertThat(second.monotony()).isNull();
+        assertThat(second.average7()).isCloseTo(260.4061, Assertions.within(1e-4));
+        assertThat(second.average28()).isCloseTo(273.8117, Assertions.within(1e-4));
+    }
+
+    /** A session whose effort nobody noted is no day of rest. */
+    @Test
+    void aSessionWithoutEffort_leavesItsWeekUnknown() {
+        add(0, effort(5, 60));
+        session(0, 3, 0.5, null);
+        session(9, 3, 0.5, null);
+        add(16, effort(5, 60));
+        session(16, 3, 0.5, null);
+        Weeks weeks = weeks();
+
+        assertThat(weeks.loads().get(0).average7()).isCloseTo(300 * Math.pow(0.75, 6), within());
+        assertThat(weeks.loads().get(1).monotony()).isNull();
+        assertThat(weeks.loads().get(1).average7()).isNull();
+        assertThat(weeks.loads().get(2).average28()).isNull();
     }
 
     @Test
@@ -153,7 +199,15 @@ class WeeksTest {
         return new DiaryEntry("then", soreness, Map.of(), List.of(), null, null, results, cue, null);
     }
 
-    private static org.assertj.core.data.Offset<Double> within() {
-        return org.assertj.core.api.Assertions.within(1e-12);
+    private static DiaryEntry effort(double effort, double minutes) {
+        return new DiaryEntry("then", Map.of(), Map.of(), List.of(), effort, minutes, Map.of(), null, null);
+    }
+
+    private static Offset<Double> about() {
+        return Assertions.within(1e-6);
+    }
+
+    private static Offset<Double> within() {
+        return Assertions.within(1e-12);
     }
 }
