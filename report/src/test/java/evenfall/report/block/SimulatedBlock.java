@@ -63,7 +63,7 @@ final class SimulatedBlock {
                 .course(new Chances(1, 1, 1, 1));
     }
 
-    private List<BlockLanding> landings() {
+    List<BlockLanding> landings() {
         List<BlockLanding> landings = new ArrayList<>();
         LocalDate start = LocalDate.of(2026, 3, 2);
         LocalDate day = start;
