@@ -1,6 +1,8 @@
 package evenfall.report.block;
 
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 
@@ -9,42 +11,30 @@ final class BlockFigures {
 
     private BlockFigures() {}
 
-    /** A kind of block by its name. */
-    private enum Kind {
-        EQUAL(block -> {}),
-        FOUR_SESSIONS(block -> block.sessions = 4),
-        TWELVE_SESSIONS(block -> block.sessions = 12),
-        DAYS_SCATTER(block -> block.dayScatter = 4),
-        BOXES_RISE(block -> block.boxesRise = true),
-        WILD(block -> block.wild = 0.05),
-        TIRES_OTHERWISE_EACH_DAY(block -> block.tiringScatter = 0.15),
-        LADDER(block -> block.ladder = true),
-        LADDER_THRESHOLD(block -> {
+    private static Map<String, Consumer<SimulatedBlock>> kinds() {
+        Map<String, Consumer<SimulatedBlock>> kinds = new LinkedHashMap<>();
+        kinds.put("eight sessions", block -> {});
+        kinds.put("four sessions", block -> block.sessions = 4);
+        kinds.put("twelve sessions", block -> block.sessions = 12);
+        kinds.put("days scatter", block -> block.dayScatter = 4);
+        kinds.put("boxes rise over the weeks", block -> block.boxesRise = true);
+        kinds.put("wild landings", block -> block.wild = 0.05);
+        kinds.put("tires otherwise each day", block -> block.tiringScatter = 0.15);
+        kinds.put("boxes climb within each session", block -> block.ladder = true);
+        kinds.put("the same, height acts from a threshold", block -> {
             block.ladder = true;
             block.height = h -> h > 0.7 ? 12 : 2;
-        }),
-        TEN_LANDINGS(block -> block.perSession = 10);
-
-        private final Consumer<SimulatedBlock> change;
-
-        Kind(Consumer<SimulatedBlock> change) {
-            this.change = change;
-        }
-
-        SimulatedBlock block(long seed) {
-            SimulatedBlock block = new SimulatedBlock(seed);
-            change.accept(block);
-            return block;
-        }
+        });
+        kinds.put("ten landings a session", block -> block.perSession = 10);
+        return kinds;
     }
 
     public static void main(String[] args) {
         int blocks = args.length > 0 ? Integer.parseInt(args[0]) : 400;
         System.out.println("tiring: called and held where nobody tires, found at twice mdc95 over a session, of 100");
-        for (Kind kind : Kind.values()) {
-            tiring(kind, blocks);
-        }
-        System.out.println("form height a week: called and held where it stands, held and found at 3 cm a week, of 100");
+        kinds().forEach((name, change) -> tiring(name, change, blocks));
+        System.out.println(
+                "form height a week: called and held where it stands, held and found at 3 cm a week, of 100");
         for (int sessions : new int[] {4, 8, 12}) {
             for (boolean rise : new boolean[] {false, true}) {
                 formHeight(sessions, rise, blocks);
@@ -52,13 +42,19 @@ final class BlockFigures {
         }
     }
 
-    private static void tiring(Kind kind, int blocks) {
+    private static SimulatedBlock block(long seed, Consumer<SimulatedBlock> change) {
+        SimulatedBlock block = new SimulatedBlock(seed);
+        change.accept(block);
+        return block;
+    }
+
+    private static void tiring(String name, Consumer<SimulatedBlock> change, int blocks) {
         int told = 0;
         int called = 0;
         int held = 0;
         double squares = 0;
         for (int k = 0; k < blocks; k++) {
-            MeasureCourse course = kind.block(k).course();
+            MeasureCourse course = block(k, change).course();
             var interval = course.tiring().interval();
             double error = Objects.requireNonNull(course.typicalError());
             squares += error * error / blocks;
@@ -68,12 +64,12 @@ final class BlockFigures {
                 held += interval.low() <= 0 && interval.high() >= 0 ? 1 : 0;
             }
         }
-        double change = 2 * TrendAnalysis.MDC_FACTOR * Math.sqrt(squares);
+        double twice = 2 * TrendAnalysis.MDC_FACTOR * Math.sqrt(squares);
         int found = 0;
         int covered = 0;
         for (int k = 0; k < blocks; k++) {
-            SimulatedBlock block = kind.block(1_000_000L + k);
-            block.perLanding = change / (block.perSession - 1);
+            SimulatedBlock block = block(1_000_000L + k, change);
+            block.perLanding = twice / (block.perSession - 1);
             Tiring tiring = block.course().tiring();
             found += Trend.RISING.equals(tiring.verdict()) ? 1 : 0;
             var interval = tiring.interval();
@@ -84,7 +80,7 @@ final class BlockFigures {
         System.out.printf(
                 Locale.ROOT,
                 "%s: told of %.0f, called %.1f, held %.1f, found %.1f, its interval then held %.1f%n",
-                kind,
+                name,
                 100.0 * told / blocks,
                 100.0 * called / blocks,
                 100.0 * held / Math.max(1, told),
