@@ -93,6 +93,15 @@ class LiveRecordingTest {
                 .isZero();
         assertThat(session.out()).contains("\"cut-short\"").contains("\"upper-back\"");
         assertThat(session.out().split("\"kind\" : \"landing\"", -1)).hasSize(3);
+
+        // The end of a session uses the samples as they came; made again, the session is read from its files.
+        Path results = folder.resolve("log/ada/sessions").resolve(date).resolve("results");
+        Files.delete(results.resolve("landings.json"));
+        Files.delete(results.resolve("traces.csv.gz"));
+        Said again = new Said();
+        assertThat(again.run("session", "--log", log, "--athlete", "ada", "--date", date, "--format", "json"))
+                .isZero();
+        assertThat(again.out()).isEqualTo(session.out());
     }
 
     /** The same recording for two people: each has a session of their own, with the two landings of truth.json. */

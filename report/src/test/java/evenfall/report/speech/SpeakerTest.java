@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import javax.sound.sampled.AudioInputStream;
+import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.UnsupportedAudioFileException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +41,33 @@ class SpeakerTest {
         }
 
         assertThat(Files.readAllLines(heard)).containsExactly("Leaned right; $(rm -rf .), `more` than \"usual\".");
+    }
+
+    /** A program of the system that speaks in earnest, into a file: two or three seconds of what is not silence. */
+    @Test
+    void aRealProgramSpeaksTheSentence() throws IOException, UnsupportedAudioFileException {
+        Optional<SpeechProgram> installed = SpeechProgram.find(String.valueOf(System.getenv("PATH")))
+                .filter(program -> program.path().endsWith("espeak-ng"));
+        assumeTrue(installed.isPresent(), "no espeak-ng is installed");
+        Path sound = folder.resolve("said.wav");
+        SpeechProgram intoFile =
+                new SpeechProgram(installed.orElseThrow().path(), List.of("-w", sound.toString()), false);
+        try (Speaker speaker = new Speaker(intoFile, LONG_MS)) {
+            speaker.say("leaned right, more than usual");
+        }
+
+        try (AudioInputStream audio = AudioSystem.getAudioInputStream(sound.toFile())) {
+            byte[] samples = audio.readAllBytes();
+            double seconds = samples.length
+                    / (double) audio.getFormat().getFrameSize()
+                    / audio.getFormat().getSampleRate();
+            assertThat(seconds).isBetween(0.8, 5.0);
+            int loudest = 0;
+            for (int i = 0; i + 1 < samples.length; i += 2) {
+                loudest = Math.max(loudest, Math.abs((short) ((samples[i] & 0xff) | samples[i + 1] << 8)));
+            }
+            assertThat(loudest).isGreaterThan(1000);
+        }
     }
 
     @Test
