@@ -3,21 +3,17 @@ package evenfall.report.result;
 import evenfall.fusion.landing.LandingTrace;
 import evenfall.report.csv.PlainNumber;
 import evenfall.report.log.SessionFolder;
-import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -25,7 +21,6 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The signals of a session's landings beside its results, so that its pages need not analyse the raw files once more: a
@@ -47,6 +42,7 @@ final class StoredTraces {
     private static final double FINENESS = 1e4;
 
     private static final int MOST_DIGITS = 15;
+    private static final double[] POWERS = {1, 10, 100, 1000, 10_000};
 
     private StoredTraces() {}
 
@@ -105,107 +101,100 @@ final class StoredTraces {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        try (InputStream in = Files.newInputStream(file);
-                BufferedReader reader = new BufferedReader(
-                        new InputStreamReader(new GZIPInputStream(in, 1 << 16), StandardCharsets.US_ASCII), 1 << 16)) {
-            if (!mark(document).equals(reader.readLine()) || !HEADER.equals(reader.readLine())) {
-                return Optional.empty();
-            }
-            return Optional.of(read(reader));
-        } catch (IOException | NumberFormatException e) {
+        byte[] front = (mark(document) + "\n" + HEADER + "\n").getBytes(StandardCharsets.US_ASCII);
+        try (InputStream in = new GZIPInputStream(Files.newInputStream(file), 1 << 16)) {
+            return Arrays.equals(in.readNBytes(front.length), front)
+                    ? Optional.of(new TraceRows(in.readAllBytes()).all())
+                    : Optional.empty();
+        } catch (IOException | IllegalArgumentException e) {
             // They can be made again.
             return Optional.empty();
         }
     }
 
-    private static Map<Integer, LandingTrace> read(BufferedReader reader) throws IOException {
-        Map<Integer, LandingTrace> traces = new HashMap<>();
-        List<double[]> rows = new ArrayList<>();
-        int landing = 0;
-        for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-            int comma = line.indexOf(',');
-            int of = Integer.parseInt(line, 0, Math.max(0, comma), 10);
-            if (of != landing && !rows.isEmpty()) {
-                traces.put(landing, trace(rows));
-                rows.clear();
-            }
-            landing = of;
-            rows.add(numbers(line, comma + 1));
-        }
-        if (!rows.isEmpty()) {
-            traces.put(landing, trace(rows));
-        }
-        return traces;
-    }
+    /** Reads the rows of the table straight from its bytes: a long session has millions of numbers. */
+    private static final class TraceRows {
 
-    private static double[] numbers(String line, int from) throws IOException {
-        double[] numbers = new double[BOTH];
-        int count = 0;
-        int start = from;
-        while (start <= line.length() && count < BOTH) {
-            int end = line.indexOf(',', start);
-            end = end < 0 ? line.length() : end;
-            numbers[count++] = number(line, start, end);
-            start = end + 1;
-        }
-        if (start <= line.length() || (count != PELVIS && count != BOTH)) {
-            throw new IOException("a row of " + count + " numbers");
-        }
-        return count == BOTH ? numbers : Arrays.copyOf(numbers, count);
-    }
+        private final byte[] bytes;
+        private int at;
+        private double[] numbers = new double[1 << 12];
 
-    /** A number of few digits is the quotient of two that are exact, so it is rounded as any parser would. */
-    private static double number(String line, int start, int end) {
-        boolean negative = start < end && line.charAt(start) == '-';
-        long digits = 0;
-        double unit = 1;
-        boolean behind = false;
-        if (end - start > MOST_DIGITS || end == start) {
-            return Double.parseDouble(line.substring(start, end));
+        TraceRows(byte[] bytes) {
+            this.bytes = bytes;
         }
-        for (int i = negative ? start + 1 : start; i < end; i++) {
-            char c = line.charAt(i);
-            if (c >= '0' && c <= '9') {
-                digits = 10 * digits + (c - '0');
-                unit = behind ? 10 * unit : 1;
-            } else if (c == '.' && !behind) {
-                behind = true;
-            } else {
-                return Double.parseDouble(line.substring(start, end));
-            }
-        }
-        return negative ? -digits / unit : digits / unit;
-    }
 
-    private static LandingTrace trace(List<double[]> rows) throws IOException {
-        int width = rows.get(0).length;
-        double[][] c = new double[BOTH][rows.size()];
-        for (int i = 0; i < rows.size(); i++) {
-            double[] row = rows.get(i);
-            if (row.length != width) {
-                throw new IOException("rows of " + width + " and of " + row.length + " numbers");
+        Map<Integer, LandingTrace> all() {
+            Map<Integer, LandingTrace> traces = new HashMap<>();
+            while (at < bytes.length) {
+                int landing = (int) next(',');
+                int width = width();
+                int count = 0;
+                boolean same = true;
+                while (same) {
+                    if (numbers.length < (count + 1) * width) {
+                        numbers = Arrays.copyOf(numbers, 2 * numbers.length);
+                    }
+                    for (int c = 0; c < width; c++) {
+                        numbers[count * width + c] = next(c + 1 < width ? ',' : '\n');
+                    }
+                    count++;
+                    int row = at;
+                    same = at < bytes.length && next(',') == landing;
+                    at = same ? at : row;
+                }
+                traces.put(landing, trace(count, width));
             }
+            return traces;
+        }
+
+        /** How many numbers follow in this row. */
+        private int width() {
+            int commas = 0;
+            for (int p = at; p < bytes.length && bytes[p] != '\n'; p++) {
+                commas += bytes[p] == ',' ? 1 : 0;
+            }
+            if (commas + 1 != PELVIS && commas + 1 != BOTH) {
+                throw new IllegalArgumentException("a row of " + (commas + 1) + " numbers");
+            }
+            return commas + 1;
+        }
+
+        /** A number of few digits is the quotient of two that are exact, so it is rounded as any parser would. */
+        private double next(char end) {
+            int p = at;
+            boolean negative = p < bytes.length && bytes[p] == '-';
+            p += negative ? 1 : 0;
+            int first = p;
+            long digits = 0;
+            int point = -1;
+            for (; p < bytes.length && bytes[p] != end; p++) {
+                if (bytes[p] == '.' && point < 0) {
+                    point = p;
+                } else if (bytes[p] >= '0' && bytes[p] <= '9') {
+                    digits = 10 * digits + (bytes[p] - '0');
+                } else {
+                    throw new IllegalArgumentException("no number");
+                }
+            }
+            int decimals = point < 0 ? 0 : p - point - 1;
+            if (p == bytes.length || p == first || p - first > MOST_DIGITS || decimals >= POWERS.length) {
+                throw new IllegalArgumentException("no number that this program writes");
+            }
+            at = p + 1;
+            double size = digits / POWERS[decimals];
+            return negative ? -size : size;
+        }
+
+        private LandingTrace trace(int count, int width) {
+            double[][] c = new double[BOTH][];
             for (int k = 0; k < width; k++) {
-                c[k][i] = row[k];
+                c[k] = new double[count];
+                for (int i = 0; i < count; i++) {
+                    c[k][i] = numbers[i * width + k];
+                }
             }
+            return new LandingTrace(c[0], c[1], c[7], c[2], c[3], c[4], c[5], c[6], c[8], c[9], c[10]);
         }
-        boolean both = width == BOTH;
-        return new LandingTrace(
-                c[0],
-                c[1],
-                only(both, c[7]),
-                c[2],
-                c[3],
-                c[4],
-                c[5],
-                c[6],
-                only(both, c[8]),
-                only(both, c[9]),
-                only(both, c[10]));
-    }
-
-    private static double @Nullable [] only(boolean there, double[] column) {
-        return there ? column : null;
     }
 
     private static String mark(String document) {

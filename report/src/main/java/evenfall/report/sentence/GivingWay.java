@@ -12,8 +12,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 
@@ -118,12 +120,15 @@ final class GivingWay {
         Above(String what, List<SessionLanding> gave, List<SessionLanding> all, double height) {
             this.what = what;
             this.height = height;
+            // By place in the session: a landing's signals take long to compare.
+            Set<Integer> places =
+                    gave.stream().map(event -> event.landing().index()).collect(Collectors.toSet());
             for (SessionLanding event : all) {
                 Double from = event.heightM();
                 if (from == null) {
                     continue;
                 }
-                boolean gaveWay = gave.contains(event);
+                boolean gaveWay = places.contains(event.landing().index());
                 if (from > height + 1e-9) {
                     above++;
                     gaveAbove += gaveWay ? 1 : 0;
