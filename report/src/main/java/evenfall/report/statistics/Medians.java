@@ -13,19 +13,23 @@ public final class Medians {
     /** Times the median distance: the standard deviation where values are normal (Hampel 1974, JASA 69:383). */
     private static final double NORMAL = 1.4826;
 
+    private static final Median COPYING = Median.withDefaults().withCopy(true);
+    private static final Median IN_PLACE = Median.withDefaults().withCopy(false);
+
     private Medians() {}
 
     /** The median of at least one value; the values stay in their order. */
     public static double of(double[] values) {
-        return Median.withDefaults().withCopy(true).evaluate(values);
+        return COPYING.evaluate(values);
     }
 
     /** The robust spread of at least one value about {@code middle}: 1.4826 times the median distance from it. */
     public static double spread(double[] values, double middle) {
-        return NORMAL
-                * of(Arrays.stream(values)
-                        .map(value -> Math.abs(value - middle))
-                        .toArray());
+        double[] distances = new double[values.length];
+        for (int i = 0; i < distances.length; i++) {
+            distances[i] = Math.abs(values[i] - middle);
+        }
+        return NORMAL * IN_PLACE.evaluate(distances);
     }
 
     /**
