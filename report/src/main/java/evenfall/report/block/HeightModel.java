@@ -78,6 +78,19 @@ final class HeightModel {
         return columns;
     }
 
+    /** Each landing's height less what its foot has of its own within sessions, m. */
+    static double[] heightsAtEqualFoot(List<BlockLanding> landings, int[] session, int sessions) {
+        double[] heights = landings.stream()
+                .mapToDouble(landing -> Objects.requireNonNull(landing.heightM()))
+                .toArray();
+        double[][] feet = feet(landings);
+        double[] b = WithinSessions.of(session, sessions, feet, heights).coefficients();
+        for (int i = 0; i < heights.length; i++) {
+            heights[i] -= b[LEFT] * feet[LEFT][i] + b[RIGHT] * feet[RIGHT][i];
+        }
+        return heights;
+    }
+
     /** Whether landings of one day differ in height enough to tell what height does. */
     boolean tellsHeight() {
         return fit.has(SPEED);

@@ -6,7 +6,6 @@ import evenfall.report.statistics.StudentT;
 import evenfall.report.statistics.TheilSen;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -226,9 +225,9 @@ final class TrendAnalysis {
     }
 
     private static double[] heights(BySession by) {
-        return by.medians(by.landings().stream()
-                .mapToDouble(landing -> Objects.requireNonNull(landing.heightM()))
-                .toArray());
+        // Where each foot has its own box, what the box does is counted as the foot's: only what else differs is
+        // height.
+        return by.medians(HeightModel.heightsAtEqualFoot(by.landings(), by.session(), by.sessions()));
     }
 
     private static Slope together(BySession by, double[] weeks, double[] medians) {

@@ -12,9 +12,6 @@ import evenfall.report.json.BlockDocument;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.TrainingLog;
-import evenfall.report.measure.Measure;
-import evenfall.report.measure.MeasureKind;
-import evenfall.report.measure.MeasureList;
 import evenfall.report.paper.Paper;
 import evenfall.report.result.LoggedBlock;
 import evenfall.report.result.LoggedOutlook;
@@ -24,17 +21,15 @@ import evenfall.report.table.ScienceText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints a block of training. */
@@ -84,18 +79,8 @@ final class BlockCommand implements Task {
     @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
     private @Nullable Path out;
 
-    @Option(
-            names = "--science",
-            description = "Adds the scientist's table to the table: errors and second opinions. json always has them.")
-    private boolean science;
-
-    @Option(
-            names = "--difference",
-            paramLabel = "MEASURE=VALUE",
-            description =
-                    "For table and json, for the scientist: how many more landings or sessions it would need to tell"
-                            + " this difference, such as peakG=0.5; may be given several times.")
-    private Map<String, Double> differences = new LinkedHashMap<>();
+    @Mixin
+    private ScienceOptions science = new ScienceOptions();
 
     BlockCommand(Console console) {
         this.console = console;
@@ -107,13 +92,13 @@ final class BlockCommand implements Task {
         if (from != null && to != null && to.isBefore(from)) {
             throw new UsageException("--to " + to + " lies before --from " + from + "; give the days in order.");
         }
-        differences.forEach((measure, difference) -> require(written, measure, difference));
+        Map<String, Double> differences = science.differences(written);
         ResultFile result = ResultFile.at(console, out, table == null ? List.of() : List.of(table));
         if (table != null) {
             if (log != null) {
                 throw new UsageException("--table stands instead of --log; give one of the two.");
             }
-            write(result, written, ofTable(table), new TreeMap<>(), null);
+            write(result, written, ofTable(table), new TreeMap<>(), null, differences);
             return CommandRunner.DONE;
         }
         AthleteFolder folder = folder();
@@ -123,35 +108,8 @@ final class BlockCommand implements Task {
         SortedMap<LocalDate, List<DiaryEntry>> diary = sessions.diary().days();
         boolean drawn = written == OutputFormat.HTML || written == OutputFormat.PDF;
         Block shown = drawn ? block.named(folder.calledName(sentence -> {})) : block;
-        write(result, written, shown, to == null ? diary : diary.headMap(to.plusDays(1)), outlook);
+        write(result, written, shown, to == null ? diary : diary.headMap(to.plusDays(1)), outlook, differences);
         return CommandRunner.DONE;
-    }
-
-    private static void require(OutputFormat written, String measure, double difference) {
-        if (written != OutputFormat.TABLE && written != OutputFormat.JSON) {
-            throw new UsageException("--difference is for the scientist's table alone; choose --format table or json.");
-        }
-        boolean known = MeasureList.named(measure)
-                .filter(named -> named.kind() == MeasureKind.COMPARED)
-                .isPresent();
-        if (!known) {
-            throw new UsageException("--difference knows no measure '" + measure + "'; the measures are "
-                    + MeasureList.all().stream()
-                            .filter(named -> named.kind() == MeasureKind.COMPARED)
-                            .map(Measure::name)
-                            .collect(Collectors.joining(", "))
-                    + ".");
-        }
-        if (!(difference > 0) || Double.isInfinite(difference)) {
-            throw new UsageException("--difference " + measure + " takes a number above 0, in the measure's unit.");
-        }
-    }
-
-    private List<Needed> needed(Block block) {
-        List<Needed> needed = new ArrayList<>();
-        differences.forEach((measure, difference) -> needed.add(
-                Needed.of(block, MeasureList.named(measure).orElseThrow().name(), difference)));
-        return needed;
     }
 
     private void write(
@@ -159,21 +117,23 @@ final class BlockCommand implements Task {
             OutputFormat written,
             Block block,
             SortedMap<LocalDate, List<DiaryEntry>> diary,
-            @Nullable Outlook outlook)
+            @Nullable Outlook outlook,
+            Map<String, Double> differences)
             throws IOException {
         if (written == OutputFormat.PDF) {
             Paper paper = BlockHandout.of(BlockPage.view(block, diary, outlook));
             result.writeBytes(paper::write);
             return;
         }
+        List<Needed> needed = ScienceOptions.needed(block, differences);
         result.write(text -> {
             switch (written) {
-                case JSON -> text.append(BlockDocument.of(block, outlook, needed(block)));
+                case JSON -> text.append(BlockDocument.of(block, outlook, needed));
                 case HTML -> BlockPage.write(block, diary, outlook, text);
                 default -> {
                     BlockText.write(block, outlook, text);
-                    if (science || !differences.isEmpty()) {
-                        ScienceText.write(block, needed(block), text);
+                    if (science.table()) {
+                        ScienceText.write(block, needed, text);
                     }
                 }
             }

@@ -34,8 +34,12 @@ final class SessionCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN = EnumSet.allOf(OutputFormat.class);
 
-    private static final Set<OutputFormat> WITHOUT_WORDS =
-            EnumSet.of(OutputFormat.CSV, OutputFormat.VTT, OutputFormat.MOTION_BIDS);
+    private static final Set<OutputFormat> WITHOUT_WORDS = EnumSet.of(
+            OutputFormat.CSV,
+            OutputFormat.SPREADSHEET,
+            OutputFormat.SPREADSHEET_COMMA,
+            OutputFormat.VTT,
+            OutputFormat.MOTION_BIDS);
 
     private final Console console;
 

@@ -178,7 +178,7 @@ final class LandingViews {
     private static List<String> remarks(SessionLanding event) {
         List<String> remarks = new ArrayList<>();
         LandingNote note = event.note();
-        add(remarks, "note.leftOut", note.leaveOut());
+        add(remarks, "note.leftOut", note.leftOut() ? note.leaveOut() : null);
         add(remarks, "note.surface", note.surface());
         add(remarks, "note.shoes", note.shoes());
         add(remarks, "note.remark", note.remark());

@@ -47,7 +47,7 @@ final class ScienceNode {
         ObjectNode each = node.putObject("withinDay");
         correlation(each, "icc", day.alike());
         JsonText.put(each, "landingsADay", day.landingsADay());
-        JsonText.put(each, "iccOfDay", day.alike().ofMean(day.landingsADay()));
+        JsonText.put(each, "iccOfDay", day.alike().value() > 0 ? day.alike().ofMean(day.landingsADay()) : 0.0);
         JsonText.put(each, "standardError", day.error());
         JsonText.put(each, "mdc95", day.mdc95());
         JsonText.put(each, "repeatability", day.repeatability());

@@ -177,7 +177,7 @@ public final class SessionText {
         }
         append(text, "surface ", note.surface());
         append(text, "shoes ", note.shoes());
-        append(text, "left out: ", note.leaveOut());
+        append(text, "left out: ", note.leftOut() ? note.leaveOut() : null);
         append(text, "", note.remark());
         String all = text.toString().strip();
         return all.endsWith(";") ? all.substring(0, all.length() - 1) : all;

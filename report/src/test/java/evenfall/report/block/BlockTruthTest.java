@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.apache.commons.statistics.descriptive.Median;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -132,6 +133,38 @@ class BlockTruthTest {
         double least = 0.95 - 2 * Math.sqrt(0.95 * 0.05 / BLOCKS);
         assertThat((double) left / BLOCKS).as("sides found").isGreaterThan(least);
         assertThat((double) rising / BLOCKS).as("trend found").isGreaterThan(least);
+    }
+
+    /** Left always from one box, right from another, both feet from a third: what the boxes do is the feet's, and no trend's. */
+    @Test
+    void eachFootItsOwnBox_leavesTheTrendAsItIs() {
+        double change = 0;
+        int called = 0;
+        int held = 0;
+        for (int k = 0; k < BLOCKS; k++) {
+            MeasureCourse course = own(k).course();
+            change += 2 * Objects.requireNonNull(course.mdc95()) / BLOCKS;
+            Trend trend = course.trend();
+            called += Trend.NO_CLEAR_CHANGE.equals(trend.verdict()) ? 0 : 1;
+            held += holds(Objects.requireNonNull(trend.low()), Objects.requireNonNull(trend.high()), 0) ? 1 : 0;
+            assertThat(course.sides().difference()).isNull();
+        }
+        int found = 0;
+        for (int k = 0; k < BLOCKS; k++) {
+            double weeks = own(k).weeksOfNext();
+            SimulatedBlock rising = own(k);
+            rising.perWeek = change / weeks;
+            found += Trend.RISING.equals(rising.course().trend().verdict()) ? 1 : 0;
+        }
+        assertThat((double) called / BLOCKS).isLessThan(MOST_CALLED);
+        assertThat((double) held / BLOCKS).isBetween(LEAST_HELD, MOST_HELD);
+        assertThat((double) found / BLOCKS).isGreaterThan(0.95 - 2 * Math.sqrt(0.95 * 0.05 / BLOCKS));
+    }
+
+    private static SimulatedBlock own(long seed) {
+        SimulatedBlock simulated = new SimulatedBlock(seed);
+        simulated.ownBoxes = true;
+        return simulated;
     }
 
     @ParameterizedTest

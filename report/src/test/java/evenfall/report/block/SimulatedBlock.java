@@ -23,6 +23,7 @@ final class SimulatedBlock {
     private static final List<Side> SIDES = List.of(Side.LEFT, Side.RIGHT, Side.BOTH);
     private static final int[] DAYS_BETWEEN = {3, 4, 7, 7, 7, 10};
     private static final double[] BOXES = {0.4, 0.6, 0.8, 1.0};
+    private static final double[] OWN_BOXES = {0.7, 0.5, 0.9};
 
     int sessions = 8;
     int perSession = 18;
@@ -36,6 +37,7 @@ final class SimulatedBlock {
     boolean boxesRise;
     boolean leftBoxesHigher;
     boolean oneBoxADay;
+    boolean ownBoxes;
     boolean noted = true;
     double formScatterM;
     double formPerWeekM;
@@ -86,6 +88,7 @@ final class SimulatedBlock {
                                         ? Math.min(BOXES.length - 1, k * BOXES.length / count)
                                         : random.nextInt(BOXES.length)];
                 box *= boxesRise ? 0.7 + 0.6 * s / (sessions - 1) : 1;
+                box = ownBoxes ? OWN_BOXES[SIDES.indexOf(side)] : box;
                 box += leftBoxesHigher && side == Side.LEFT ? 0.15 : 0;
                 double value = height.applyAsDouble(box)
                         + level

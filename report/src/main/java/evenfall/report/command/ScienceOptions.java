@@ -1,0 +1,81 @@
+package evenfall.report.command;
+
+import evenfall.report.block.Block;
+import evenfall.report.block.Needed;
+import evenfall.report.measure.Measure;
+import evenfall.report.measure.MeasureKind;
+import evenfall.report.measure.MeasureList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** What a scientist may ask of a block beside what a coach is shown. */
+@Command
+final class ScienceOptions {
+
+    private static final Pattern STATED = Pattern.compile("([^=]+)=(\\d{1,9}(?:\\.\\d{1,9})?)");
+
+    @Option(
+            names = "--science",
+            description = "Adds the scientist's table to the table: errors and second opinions. json always has them.")
+    private boolean table;
+
+    @Option(
+            names = "--difference",
+            paramLabel = "MEASURE=VALUE",
+            description =
+                    "For table and json, for the scientist: how many more landings or sessions it would need to tell"
+                            + " this difference, such as peakG=0.5; may be given several times.")
+    private List<String> stated = List.of();
+
+    /** Whether the scientist's table is to be printed. */
+    boolean table() {
+        return table || !stated.isEmpty();
+    }
+
+    /**
+     * The differences that were stated, by measure.
+     *
+     * @throws UsageException if one cannot be read, or the format has no place for them
+     */
+    Map<String, Double> differences(OutputFormat written) {
+        if (table() && written != OutputFormat.TABLE && written != OutputFormat.JSON) {
+            throw new UsageException(
+                    "--science and --difference are for the scientist's table; choose --format table or json.");
+        }
+        Map<String, Double> differences = new LinkedHashMap<>();
+        for (String text : stated) {
+            Matcher matcher = STATED.matcher(text);
+            if (!matcher.matches() || !(Double.parseDouble(matcher.group(2)) > 0)) {
+                throw new UsageException("--difference '" + text
+                        + "' cannot be read; write MEASURE=NUMBER with a number above 0 in the measure's unit, such as"
+                        + " peakG=0.5.");
+            }
+            differences.put(compared(matcher.group(1)), Double.valueOf(matcher.group(2)));
+        }
+        return differences;
+    }
+
+    private static String compared(String name) {
+        List<String> known = MeasureList.all().stream()
+                .filter(measure -> measure.kind() == MeasureKind.COMPARED)
+                .map(Measure::name)
+                .toList();
+        return MeasureList.named(name)
+                .map(Measure::name)
+                .filter(known::contains)
+                .orElseThrow(() -> new UsageException("--difference knows no measure '" + name + "'; the measures are "
+                        + String.join(", ", known) + "."));
+    }
+
+    /** What they need in a block. */
+    static List<Needed> needed(Block block, Map<String, Double> differences) {
+        return differences.entrySet().stream()
+                .map(each -> Needed.of(block, each.getKey(), each.getValue()))
+                .toList();
+    }
+}
