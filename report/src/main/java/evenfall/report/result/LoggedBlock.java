@@ -58,7 +58,7 @@ public final class LoggedBlock {
                 mountings.put(date, session.analysis().mounting());
                 shown.add(date);
             } catch (DamagedFileException | UnusableInputException e) {
-                tell.accept(String.valueOf(e.getMessage()));
+                tell.accept("The session " + date + " is left out of the block: " + e.getMessage());
                 continue;
             } catch (IOException e) {
                 tell.accept("The session " + date + " cannot be read (" + e.getMessage() + "); the others are shown.");

@@ -25,6 +25,7 @@ import evenfall.report.session.Session;
 import evenfall.report.setting.Settings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -32,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -62,7 +64,17 @@ public final class LoggedSessions {
      * @param tell told in a sentence of what a person should know: results made again, files passed over
      */
     public LoggedSessions(AthleteFolder athlete, Progress progress, Consumer<String> tell) {
-        this(athlete, progress, tell, new LoggedDiary(athlete, tell), new HashMap<>());
+        this(athlete, progress, once(tell), new LoggedDiary(athlete, tell), new HashMap<>());
+    }
+
+    /** A session is read for its own sake and for what is usual: what is wrong with it is said once. */
+    private static Consumer<String> once(Consumer<String> tell) {
+        Set<String> told = ConcurrentHashMap.newKeySet();
+        return sentence -> {
+            if (told.add(sentence)) {
+                tell.accept(sentence);
+            }
+        };
     }
 
     private LoggedSessions(
@@ -237,6 +249,12 @@ public final class LoggedSessions {
         if (!manifest.kind().equals(Manifest.TABLES)) {
             throw new UnusableInputException("The session " + folder.date() + " holds raw files of the kind '"
                     + manifest.kind() + "', which this version cannot read; use the version that stored it.");
+        }
+        for (RawFile file : manifest.files()) {
+            if (!Files.isRegularFile(folder.raw(file.name()))) {
+                throw new UnusableInputException("The raw file " + file.name() + " of " + folder.date()
+                        + " is missing from " + folder.rawFolder() + "; restore it from a copy.");
+            }
         }
         return new RecordingInput(
                 required(folder, manifest), file(folder, manifest, "upper-back"), file(folder, manifest, "layout"));

@@ -84,6 +84,20 @@ class DamagedLogTest {
         }
     }
 
+    @Test
+    void aRawFileThatIsGone_isNamedWithItsSession_onceAndTheOthersAreShown() throws IOException {
+        Files.delete(log.resolve("a/sessions/2026-03-02/raw/pelvis.csv"));
+        Files.delete(log.resolve("a/sessions/2026-03-02/results/landings.json"));
+        Ran block = read("block", "a", "--format", "json");
+
+        assertThat(block.status()).isZero();
+        assertThat(block.out()).contains("2026-03-05").doesNotContain("\"2026-03-02\"");
+        assertThat(block.err())
+                .containsOnlyOnce("2026-03-02 is left out of the block")
+                .containsOnlyOnce("pelvis.csv of 2026-03-02 is missing")
+                .contains("restore it from a copy");
+    }
+
     private static List<byte[]> ways(byte[] whole) {
         byte[] half = Arrays.copyOf(whole, whole.length / 2);
         byte[] rubbish = new byte[512];
