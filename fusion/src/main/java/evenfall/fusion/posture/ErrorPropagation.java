@@ -1,5 +1,7 @@
 package evenfall.fusion.posture;
 
+import java.util.BitSet;
+
 /**
  * How each unknown of a window moves its orientation, speed and place: the first-order error equations of strapdown
  * navigation (Titterton and Weston 2004, chapter 12), integrated alongside the motion.
@@ -35,6 +37,8 @@ final class ErrorPropagation {
     /** The same at each jolt, with its time behind; null where the jolt lies outside the window. */
     private final double[][] atJolt;
 
+    private final BitSet jolted;
+
     /** The columns of world from sensor. */
     private final double[] axes = new double[9];
 
@@ -44,6 +48,7 @@ final class ErrorPropagation {
         this.window = window;
         this.motion = motion;
         this.atJolt = new double[window.jolts().size()][];
+        this.jolted = window.joltedSamples();
     }
 
     /**
@@ -88,7 +93,7 @@ final class ErrorPropagation {
         for (int axis = 0; axis < 3; axis++) {
             axis(i, axis, axes[3 * axis], axes[3 * axis + 1], axes[3 * axis + 2], half);
         }
-        for (int k = 0; i > 0 && k < atJolt.length; k++) {
+        for (int k = 0; i > 0 && jolted.get(i) && k < atJolt.length; k++) {
             if (window.jolts().get(k).index() == motion.from() + i) {
                 double[] copy = force.clone();
                 copy[RATE] = now;

@@ -4,6 +4,7 @@ import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
+import java.util.BitSet;
 
 /**
  * How a sensor moves through a window: orientation, force, speed and place at every sample, by strapdown integration
@@ -16,6 +17,10 @@ public final class Motion {
 
     private final SensorStream stream;
     private final int from;
+    /** The window's times, s, and its six columns as they were read. */
+    private final double[] times;
+
+    private final float[][] raw;
     private final double[] wxyz;
     private final double[] force;
     private final double[] speed;
@@ -25,6 +30,12 @@ public final class Motion {
         this.stream = window.stream();
         this.from = window.from();
         int n = window.size();
+        this.times = new double[n];
+        this.raw = new float[6][n];
+        stream.readTimes(from, times);
+        for (int axis = 0; axis < 6; axis++) {
+            stream.readAxis(axis, from, raw[axis]);
+        }
         this.wxyz = new double[4 * n];
         this.force = new double[3 * n];
         this.speed = new double[3 * n];
@@ -50,12 +61,22 @@ public final class Motion {
 
     /** Time of a sample, s on the sensor's clock. */
     public double time(int i) {
-        return stream.time(from + i);
+        return times[i];
     }
 
     /** Index of the last sample at or before a moment, but within the window. */
     public int indexAt(double timeS) {
-        return Math.max(0, Math.min(size() - 1, stream.indexAtOrBefore(timeS) - from));
+        int low = 0;
+        int high = times.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (times[middle] <= timeS) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return Math.max(0, low - 1);
     }
 
     /** Index in the stream of the window's first sample. */
@@ -102,14 +123,12 @@ public final class Motion {
 
     /** Specific force along one axis of the sensor as it was read, m/s². */
     double rawForce(int i, int axis) {
-        int k = from + i;
-        return axis == 0 ? stream.ax(k) : axis == 1 ? stream.ay(k) : stream.az(k);
+        return raw[axis][i];
     }
 
     /** Turn rate about one axis of the sensor as it was read, rad/s. */
     double rawRate(int i, int axis) {
-        int k = from + i;
-        return axis == 0 ? stream.gx(k) : axis == 1 ? stream.gy(k) : stream.gz(k);
+        return raw[3 + axis][i];
     }
 
     /** Speed, world axes, m/s. */
@@ -158,6 +177,7 @@ public final class Motion {
         turnForce(0, e);
         Vector3 still = window.gyroBias();
         Vector3 bias = still.plus(e.rateBias());
+        BitSet jolted = window.joltedSamples();
         double[] rate = new double[3];
         double[] next = new double[3];
         readRate(0, still, bias, e, rate);
@@ -165,7 +185,7 @@ public final class Motion {
             double dt = time(i) - time(i - 1);
             readRate(i, still, bias, e, next);
             turnBy(i, (rate[0] + next[0]) * 0.5, (rate[1] + next[1]) * 0.5, (rate[2] + next[2]) * 0.5, dt);
-            Vector3 jump = jolt(i, window, e);
+            Vector3 jump = jolted.get(i) ? jolt(i, window, e) : Vector3.ZERO;
             turnForce(i, e);
             move(i, 0, 0, jump.x(), dt);
             move(i, 1, 0, jump.y(), dt);

@@ -3,6 +3,7 @@ package evenfall.fusion.posture;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SensorStream;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -42,6 +43,17 @@ public record MotionWindow(
     /** Number of samples. */
     public int size() {
         return to - from;
+    }
+
+    /** The samples with jolts, counted in the stretch. */
+    BitSet joltedSamples() {
+        BitSet samples = new BitSet();
+        for (Jolt jolt : jolts) {
+            if (jolt.index() >= from && jolt.index() < to) {
+                samples.set(jolt.index() - from);
+            }
+        }
+        return samples;
     }
 
     /**
