@@ -17,8 +17,8 @@ public final class Motion {
 
     private final SensorStream stream;
     private final int from;
-    /** The window's times, s, and its six columns as they were read. */
-    private final double[] times;
+    /** The window's clock, s, and its six columns as they were read. */
+    private final double[] clock;
 
     private final float[][] raw;
     private final double[] wxyz;
@@ -30,9 +30,9 @@ public final class Motion {
         this.stream = window.stream();
         this.from = window.from();
         int n = window.size();
-        this.times = new double[n];
+        this.clock = new double[n];
         this.raw = new float[6][n];
-        stream.readTimes(from, times);
+        stream.readTimes(from, clock);
         for (int axis = 0; axis < 6; axis++) {
             stream.readAxis(axis, from, raw[axis]);
         }
@@ -61,16 +61,16 @@ public final class Motion {
 
     /** Time of a sample, s on the sensor's clock. */
     public double time(int i) {
-        return times[i];
+        return clock[i];
     }
 
     /** Index of the last sample at or before a moment, but within the window. */
     public int indexAt(double timeS) {
         int low = 0;
-        int high = times.length;
+        int high = clock.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (times[middle] <= timeS) {
+            if (clock[middle] <= timeS) {
                 low = middle + 1;
             } else {
                 high = middle;

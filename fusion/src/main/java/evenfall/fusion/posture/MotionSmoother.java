@@ -152,7 +152,7 @@ public final class MotionSmoother {
             for (int i = 0; i < b.length; i++) {
                 double left = weight * row[i][r];
                 b[i] += left * miss;
-                for (int j = 0; j < b.length; j++) {
+                for (int j = 0; left != 0 && j < b.length; j++) {
                     a[i][j] += left * row[j][r];
                 }
             }

@@ -22,34 +22,34 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
      */
     public Spread between(int first, int second) {
         double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {first, second});
-        double[] sigma = new double[9];
-        for (int r = 0; r < 9; r++) {
-            double variance = 0;
-            for (int a = 0; a < covariance.length; a++) {
-                double left = rows[1][a][r] - rows[0][a][r];
-                for (int b = 0; b < covariance.length; b++) {
-                    variance += left * covariance[a][b] * (rows[1][b][r] - rows[0][b][r]);
-                }
+        for (int c = 0; c < covariance.length; c++) {
+            for (int r = 0; r < 9; r++) {
+                rows[1][c][r] -= rows[0][c][r];
             }
-            sigma[r] = Math.sqrt(Math.max(0, variance));
         }
-        return spread(sigma);
+        return spread(rows[1]);
     }
 
     /** One standard deviation of the errors at a sample, place counted from the window's start. */
     public Spread at(int index) {
-        double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {index});
+        return spread(ErrorPropagation.rows(window, motion, new int[] {index})[0]);
+    }
+
+    /** What the unknowns' covariance makes of errors that depend on them as the rows say. */
+    private Spread spread(double[][] rows) {
         double[] sigma = new double[9];
         for (int r = 0; r < 9; r++) {
             double variance = 0;
             for (int a = 0; a < covariance.length; a++) {
+                double product = 0;
                 for (int b = 0; b < covariance.length; b++) {
-                    variance += rows[0][a][r] * covariance[a][b] * rows[0][b][r];
+                    product += covariance[a][b] * rows[b][r];
                 }
+                variance += rows[a][r] * product;
             }
             sigma[r] = Math.sqrt(Math.max(0, variance));
         }
-        return spread(sigma);
+        return ofAxes(sigma);
     }
 
     /**
@@ -98,7 +98,7 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
      */
     public record Jump(double value, double sigma) {}
 
-    private static Spread spread(double[] s) {
+    private static Spread ofAxes(double[] s) {
         return new Spread(
                 Math.hypot(s[0], s[1]) / Math.sqrt(2),
                 s[2],
