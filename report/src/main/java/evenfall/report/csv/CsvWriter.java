@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CsvWriter {
 
+    /** What text must not begin with, the wide signs of East Asian keyboards included (OWASP, CSV injection). */
+    private static final String FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
     private final Appendable out;
     private final CsvStyle style;
     private boolean begun;
@@ -63,6 +66,6 @@ public final class CsvWriter {
     }
 
     private static String guarded(String text) {
-        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        return !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 }

@@ -15,11 +15,15 @@ import evenfall.report.log.LandingNote;
 import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.text.NumberFormat;
+import java.text.ParsePosition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -56,6 +60,53 @@ class SessionTablesTest {
             assertThat(row.getField("form"))
                     .isEqualTo(landings.path(i).path("form").asString());
         }
+    }
+
+    /** As a spreadsheet of a country with decimal commas reads it: a general reader, and Java's own German numbers. */
+    @Test
+    void aSpreadsheetWithDecimalCommas_readsTheSameNumbers_andRunsNothing() throws Exception {
+        Session plain = InventedSessions.of(3, 11);
+        List<SessionLanding> events = new ArrayList<>();
+        for (SessionLanding event : plain.landings()) {
+            String formula = List.of("=2+5+cmd|' /C calc'!A0", "-1;+1", "\t@SUM(1,2)")
+                    .get(event.landing().index() - 1);
+            events.add(new SessionLanding(
+                    event.landing(),
+                    event.verdict(),
+                    event.trace(),
+                    new LandingNote(event.note().side(), event.note().heightM(), formula, formula, null, formula)));
+        }
+        Session session = InventedSessions.session(events, List.of(), List.of());
+        StringBuilder text = new StringBuilder();
+        SessionCsv.write(session, CsvStyle.SPREADSHEET_COMMA, text);
+        List<NamedCsvRecord> rows = new ArrayList<>();
+        try (CsvReader<NamedCsvRecord> reader = CsvReader.builder()
+                .fieldSeparator(';')
+                .detectBomHeader(true)
+                .ofNamedCsvRecord(new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.UTF_8)))) {
+            reader.forEach(rows::add);
+        }
+        List<NamedCsvRecord> same = csv(session);
+
+        assertThat(rows).hasSize(3);
+        int decimals = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            assertThat(rows.get(i).getHeader()).isEqualTo(same.get(i).getHeader());
+            for (String name : same.get(i).getHeader()) {
+                String cell = rows.get(i).getField(name);
+                String expected = same.get(i).getField(name);
+                if (expected.matches("-?\\d+(\\.\\d+)?")) {
+                    ParsePosition end = new ParsePosition(0);
+                    Number number = NumberFormat.getInstance(Locale.GERMANY).parse(cell, end);
+                    assertThat(end.getIndex()).as(cell).isEqualTo(cell.length());
+                    assertThat(number.doubleValue()).as(name).isEqualTo(Double.parseDouble(expected));
+                    decimals += cell.contains(",") ? 1 : 0;
+                } else {
+                    assertThat(cell).isEqualTo(expected).doesNotMatch("(?s)[=+\\-@\t\r\n].*");
+                }
+            }
+        }
+        assertThat(decimals).isGreaterThan(100);
     }
 
     @Test
