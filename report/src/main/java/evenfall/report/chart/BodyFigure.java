@@ -44,6 +44,23 @@ public final class BodyFigure {
 
     private static final double MIDDLE = HEIGHT / 2.0;
 
+    /**
+     * What a figure is drawn with.
+     *
+     * @param pose the moment that is shown
+     * @param quiet the quiet stance behind it
+     * @param second feet, shoulders from above, words
+     * @param floor the line of the floor
+     * @param left the letter and the foot of the left
+     * @param right the letter and the foot of the right
+     */
+    public record Colours(Color pose, Color quiet, Color second, Color floor, Color left, Color right) {
+
+        /** On white. */
+        public static final Colours ON_WHITE =
+                new Colours(Ink.DARK, Ink.CROWD, Ink.GREY, Ink.HAIRLINE, Ink.letter(Side.LEFT), Ink.letter(Side.RIGHT));
+    }
+
     private BodyFigure() {}
 
     /**
@@ -55,37 +72,37 @@ public final class BodyFigure {
      */
     public static Picture svg(String id, View view, BodyPose pose, @Nullable Side foot, String words) {
         SvgCanvas canvas = new SvgCanvas(id, WIDTH, HEIGHT);
-        draw(canvas.graphics(), view, pose, foot);
-        return canvas.finish(words, graphics -> draw(graphics, view, pose, foot));
+        draw(canvas.graphics(), view, pose, foot, Colours.ON_WHITE);
+        return canvas.finish(words, graphics -> draw(graphics, view, pose, foot, Colours.ON_WHITE));
     }
 
     /** Draws the figure on any sheet, {@value #WIDTH} px wide and {@value #HEIGHT} px high. */
-    public static void draw(Graphics2D graphics, View view, BodyPose pose, @Nullable Side foot) {
+    public static void draw(Graphics2D graphics, View view, BodyPose pose, @Nullable Side foot, Colours colours) {
         BodyPose quiet = BodyPose.quiet(pose.twist() != null);
         graphics.setStroke(Ink.BONE);
         switch (view) {
             case ABOVE -> {
-                fromAbove(graphics, quiet, Ink.CROWD, Ink.CROWD);
-                fromAbove(graphics, pose, Ink.DARK, Ink.GREY);
-                word(graphics, "figure.front", CENTRE, 14);
-                letters(graphics, MIDDLE + 4);
+                fromAbove(graphics, quiet, colours.quiet(), colours.quiet());
+                fromAbove(graphics, pose, colours.pose(), colours.second());
+                word(graphics, "figure.front", CENTRE, 14, colours);
+                letters(graphics, MIDDLE + 4, colours);
             }
             case BEHIND -> {
-                feetFromBehind(graphics, foot);
+                feetFromBehind(graphics, foot, colours);
                 graphics.setStroke(Ink.BONE);
-                fromBehind(graphics, quiet, Ink.CROWD);
-                fromBehind(graphics, pose, Ink.DARK);
-                letters(graphics, FLOOR + 14);
+                fromBehind(graphics, quiet, colours.quiet());
+                fromBehind(graphics, pose, colours.pose());
+                letters(graphics, FLOOR + 14, colours);
             }
             case SIDE -> {
-                floor(graphics);
-                graphics.setPaint(Ink.GREY);
+                floor(graphics, colours);
+                graphics.setPaint(colours.second());
                 graphics.setStroke(Ink.LEADING);
                 graphics.draw(new Line2D.Double(CENTRE - 10, FLOOR - 2, CENTRE + 14, FLOOR - 2));
-                word(graphics, "figure.forward", CENTRE + 48, FLOOR + 14);
+                word(graphics, "figure.forward", CENTRE + 48, FLOOR + 14, colours);
                 graphics.setStroke(Ink.BONE);
-                fromTheSide(graphics, quiet, Ink.CROWD);
-                fromTheSide(graphics, pose, Ink.DARK);
+                fromTheSide(graphics, quiet, colours.quiet());
+                fromTheSide(graphics, pose, colours.pose());
             }
         }
     }
@@ -164,36 +181,37 @@ public final class BodyFigure {
         graphics.setStroke(Ink.BONE);
     }
 
-    private static void feetFromBehind(Graphics2D graphics, @Nullable Side foot) {
-        floor(graphics);
+    private static void feetFromBehind(Graphics2D graphics, @Nullable Side foot, Colours colours) {
+        floor(graphics, colours);
         if (foot == Side.LEFT || foot == Side.RIGHT) {
-            new Mark(foot, Form.HELD).draw(graphics, CENTRE, FLOOR - 4, 4, null);
+            Color ink = foot == Side.LEFT ? colours.left() : colours.right();
+            new Mark(foot, Form.HELD).draw(graphics, CENTRE, FLOOR - 4, 4, ink, ink);
             return;
         }
-        graphics.setPaint(Ink.GREY);
+        graphics.setPaint(colours.second());
         for (double side : new double[] {-1, 1}) {
             graphics.fill(new Ellipse2D.Double(CENTRE + side * HALF_HIPS - 4, FLOOR - 5, 8, 5));
         }
     }
 
-    private static void floor(Graphics2D graphics) {
-        graphics.setPaint(Ink.HAIRLINE);
+    private static void floor(Graphics2D graphics, Colours colours) {
+        graphics.setPaint(colours.floor());
         graphics.setStroke(Ink.THIN);
         graphics.draw(new Line2D.Double(12, FLOOR, WIDTH - 12.0, FLOOR));
     }
 
-    private static void letters(Graphics2D graphics, double y) {
+    private static void letters(Graphics2D graphics, double y, Colours colours) {
         graphics.setFont(Ink.BOLD);
-        graphics.setPaint(Ink.letter(Side.LEFT));
+        graphics.setPaint(colours.left());
         graphics.drawString(WORDS.say("side.letter.left"), 4, (float) y);
-        graphics.setPaint(Ink.letter(Side.RIGHT));
+        graphics.setPaint(colours.right());
         graphics.drawString(WORDS.say("side.letter.right"), WIDTH - 14, (float) y);
     }
 
-    private static void word(Graphics2D graphics, String key, double x, double y) {
+    private static void word(Graphics2D graphics, String key, double x, double y, Colours colours) {
         String word = WORDS.say(key);
         graphics.setFont(Ink.SMALL);
-        graphics.setPaint(Ink.GREY);
+        graphics.setPaint(colours.second());
         graphics.drawString(word, (float) (x - Plots.width(Ink.SMALL, word, graphics) / 2), (float) y);
     }
 }

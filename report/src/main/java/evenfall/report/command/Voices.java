@@ -2,7 +2,6 @@ package evenfall.report.command;
 
 import evenfall.report.speech.Speaker;
 import evenfall.report.speech.Speech;
-import evenfall.report.speech.SpeechProgram;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -19,12 +18,10 @@ final class Voices {
                 .filter(entry -> entry.getKey().toUpperCase(Locale.ROOT).equals("PATH"))
                 .map(java.util.Map.Entry::getValue)
                 .findFirst();
-        Optional<SpeechProgram> program = SpeechProgram.find(searchPath.orElse(""));
-        if (program.isEmpty()) {
-            console.say("No program that speaks was found (" + String.join(", ", SpeechProgram.names())
-                    + "), so sentences are only written; install one to hear them.");
-            return Speech.SILENT;
+        Speech speech = Speaker.find(searchPath.orElse(""));
+        if (!speech.unheard().isEmpty()) {
+            console.say(speech.unheard());
         }
-        return new Speaker(program.get());
+        return speech;
     }
 }

@@ -1,5 +1,6 @@
 package evenfall.report.speech;
 
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -25,6 +26,18 @@ public final class Speaker implements Speech {
     private @Nullable Process speaking;
     private boolean hushed;
     private boolean closed;
+
+    /**
+     * A voice by the first of the usual programs that is there, or silence that says why.
+     *
+     * @param searchPath folders as in the variable {@code PATH}; may be empty
+     */
+    public static Speech find(String searchPath) {
+        return SpeechProgram.find(searchPath)
+                .<Speech>map(Speaker::new)
+                .orElseGet(() -> new Silence(
+                        Words.beside(Speaker.class).say("unheard", String.join(", ", SpeechProgram.names()))));
+    }
 
     /** A speaker by this program. */
     public Speaker(SpeechProgram program) {

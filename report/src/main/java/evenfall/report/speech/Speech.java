@@ -3,20 +3,13 @@ package evenfall.report.speech;
 /** Somebody who speaks, or does not. */
 public interface Speech extends AutoCloseable {
 
-    /** Speaks to nobody. */
-    Speech SILENT = new Speech() {
-        @Override
-        public void say(String sentence) {}
+    /** Speaks to nobody, as was wished. */
+    Speech SILENT = new Silence("");
 
-        @Override
-        public void sayAtOnce(String sentence) {}
-
-        @Override
-        public void hush() {}
-
-        @Override
-        public void close() {}
-    };
+    /** Why nothing is heard though it was wished, in a sentence; empty where it is heard or was not wished. */
+    default String unheard() {
+        return "";
+    }
 
     /** Speaks a sentence as soon as what is being spoken is over; one that still waits is dropped for it. Returns at once. */
     void say(String sentence);

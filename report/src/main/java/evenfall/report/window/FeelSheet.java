@@ -25,7 +25,7 @@ final class FeelSheet implements Sheet {
 
     private final Supplier<Day> day;
     private final JPanel panel = new JPanel(
-            new MigLayout("fill, insets 8 20 8 20, gap 12, hidemode 3", "[grow, sg][grow, sg]", "[][][][grow][]"));
+            new MigLayout("fill, insets 8 20 8 20, gap 12, hidemode 3", "[grow 3][grow 1][grow 2]", "[][][][grow][]"));
     private final JLabel title = Sheet.title("feel.title");
     private final JTextArea limit = Sheet.sentence("feel.limit", "font: bold");
     private final Press well;
@@ -37,11 +37,13 @@ final class FeelSheet implements Sheet {
     private final Map<String, Hold> parts = new LinkedHashMap<>();
     private final Map<String, Hold> signs = new LinkedHashMap<>();
     private final List<Press> numbers = new ArrayList<>();
+    private final BodyDrawing body;
     private final JTextArea answers = Sheet.sentence("feel.answers", "font: bold 110%");
     private final JTextArea caution = Sheet.sentence("feel.caution", "font: 90%");
 
-    FeelSheet(Supplier<Day> day) {
+    FeelSheet(Supplier<Day> day, Skin skin) {
         this.day = day;
+        body = new BodyDrawing(skin, "feel.body", this::point);
         well = Keys.press("feel.well", () -> day.get().round().answered()).large();
         on = Keys.press("feel.on", () -> day.get().round().answered()).large();
         back = Keys.press("feel.back", () -> day.get().round().next()).small();
@@ -54,6 +56,7 @@ final class FeelSheet implements Sheet {
         panel.add(limit, "span, growx, wmin 200, wrap");
         panel.add(well, "span, growx, wrap");
         panel.add(regions(), "growx, top");
+        panel.add(body, "grow, top, wmin 0");
         panel.add(rest(), "growx, top, wrap");
         panel.add(caution, "newline, span, growx, wmin 200");
     }
@@ -148,6 +151,8 @@ final class FeelSheet implements Sheet {
         pain.setSelected(feeling.asksForPain());
         parts.forEach((code, hold) -> hold.setSelected(code.equals(feeling.part())));
         signs.forEach((code, hold) -> hold.setSelected(feeling.signs().contains(code)));
+        body.show(feeling.part(), feeling.soreness(), feeling.pain());
+        body.says(told(feeling));
         numbers.forEach(press -> press.setEnabled(feeling.part() != null));
         Sheet.set(answers, told(feeling));
         Sheet.set(caution, Keys.WORDS.say(feeling.stopsDrops() ? "feel.caution.stop" : "feel.caution"));

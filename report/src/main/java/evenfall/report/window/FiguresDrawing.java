@@ -6,20 +6,17 @@ import evenfall.fusion.landing.Side;
 import evenfall.report.chart.BodyFigure;
 import evenfall.report.html.BodyViews;
 import evenfall.report.session.SessionLanding;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The three line figures of a landing, each at its worst moment: from above, from behind, from the side. They are drawn on
- * white whatever the ground, as on pages.
+ * The three line figures of a landing, each at its worst moment: from above, from behind, from the side.
  */
 final class FiguresDrawing extends Drawing {
 
     private static final long serialVersionUID = 1L;
-    private static final int CORNER = 16;
     private static final int FIGURES = 3;
     private static final double LARGEST = 1.9;
 
@@ -60,13 +57,18 @@ final class FiguresDrawing extends Drawing {
         if (poses.isEmpty() || size <= 0) {
             return;
         }
-        int width = (int) (FIGURES * BodyFigure.WIDTH * size);
-        pen.setColor(Color.WHITE);
-        pen.fillRoundRect(0, 0, width, (int) (BodyFigure.HEIGHT * size), CORNER, CORNER);
+        Palette palette = palette();
+        BodyFigure.Colours colours = new BodyFigure.Colours(
+                palette.text(),
+                palette.quiet(),
+                palette.second(),
+                palette.quiet(),
+                palette.letter(Side.LEFT),
+                palette.letter(Side.RIGHT));
         pen.scale(size, size);
         for (BodyViews.Pose pose : poses) {
             Graphics2D one = (Graphics2D) pen.create();
-            BodyFigure.draw(one, pose.view(), pose.pose(), foot);
+            BodyFigure.draw(one, pose.view(), pose.pose(), foot, colours);
             one.dispose();
             pen.translate(BodyFigure.WIDTH, 0);
         }

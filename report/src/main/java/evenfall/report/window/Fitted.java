@@ -7,7 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 
-/** As wide as what shows it, and as high unless more is needed. */
+/** As wide and as high as what shows it, unless more is needed: nothing is cut off where letters are large. */
 final class Fitted extends JPanel implements Scrollable {
 
     private static final long serialVersionUID = 1L;
@@ -35,7 +35,7 @@ final class Fitted extends JPanel implements Scrollable {
 
     @Override
     public boolean getScrollableTracksViewportWidth() {
-        return true;
+        return getParent() != null && getParent().getWidth() >= getMinimumSize().width;
     }
 
     @Override

@@ -66,14 +66,14 @@ final class Frame {
         endRehearsal = Keys.press("rehearsal.end", day::endRehearsal).small();
         Dialogs dialogs = new Dialogs(frame, () -> day);
         sheets.put(Step.WHO, new WhoSheet(() -> day, dialogs::add, dialogs::list));
-        sheets.put(Step.FEEL, new FeelSheet(() -> day));
+        sheets.put(Step.FEEL, new FeelSheet(() -> day, skin));
         sheets.put(Step.STOPPED, new StoppedSheet(() -> day));
         sheets.put(Step.PUT_ON, new PutOnSheet(() -> day, skin, dialogs::port));
         sheets.put(Step.ROUTINE, new RoutineSheet(() -> day, skin));
         sheets.put(Step.DROPS, new DropsSheet(() -> day, skin));
         sheets.put(Step.LOOK_BACK, new LookBackSheet(() -> day, skin));
-        sheets.put(Step.OWED, new OwedSheet(() -> day));
-        build();
+        sheets.put(Step.OWED, new OwedSheet(() -> day, skin));
+        build(speech.unheard());
     }
 
     void open() {
@@ -85,7 +85,7 @@ final class Frame {
         SwingUtilities.invokeLater(() -> day.round().notice(sentence));
     }
 
-    private void build() {
+    private void build(String unheard) {
         JPanel all = new JPanel(new MigLayout("fill, insets 0, gap 0, hidemode 3", "[grow]", "[][][grow][]"));
         JPanel head = new JPanel(new MigLayout("fillx, insets 6 20 6 20, gap 8, hidemode 3", "[grow][][][][][]"));
         head.add(trail, "growx, wmin 50");
@@ -115,6 +115,11 @@ final class Frame {
         JTextArea caution = Sheet.sentence("caution", "font: 80%");
         Sheet.set(caution, Keys.WORDS.say("caution"));
         foot.add(state, "growx, wmin 50, wrap");
+        if (!unheard.isEmpty()) {
+            JTextArea silent = Sheet.sentence("unheard", "font: 80%");
+            Sheet.set(silent, unheard);
+            foot.add(silent, "growx, wmin 200, wrap");
+        }
         foot.add(caution, "growx, wmin 200");
         all.add(foot, "growx");
         middle.setFocusable(true);

@@ -31,7 +31,7 @@ final class LevelDrawing extends Drawing {
         if (lower == null ? pelvis != null : !lower.equals(pelvis)) {
             pelvis = lower;
             upperBack = upperBackNow.level();
-            says(lower == null ? Keys.WORDS.say("level.nothing") : words(lower));
+            says(lower == null ? Keys.WORDS.say("level.nothing") : words(lower, upperBack));
             repaint();
         }
     }
@@ -62,7 +62,7 @@ final class LevelDrawing extends Drawing {
             up(pen, half * 1.5, high, size * 0.6, upper.flexionDeg());
         }
         pen.setColor(palette().text());
-        pen.drawString(words(lower), 4, getHeight() - 6);
+        pen.drawString(words(lower, upper), 4, getHeight() - 6);
         painted.accept(lower.timeS());
     }
 
@@ -88,14 +88,22 @@ final class LevelDrawing extends Drawing {
         pen.draw(new Line2D.Double(x - dx * 0.4, y + dy * 0.4, x + dx * 0.6, y - dy * 0.6));
     }
 
-    private static String words(Level level) {
-        String lean = degrees(level.leanDeg(), "level.right", "level.left");
-        String bend = degrees(level.flexionDeg(), "level.forward", "level.back");
-        return Keys.WORDS.say("level.says", lean, bend);
+    static String words(Level lower, @Nullable Level upper) {
+        return upper == null
+                ? Keys.WORDS.say("level.says", lean(lower), bend(lower))
+                : Keys.WORDS.say("level.says.both", lean(lower), bend(lower), lean(upper), bend(upper));
     }
 
-    private static String degrees(double value, String plus, String minus) {
+    private static String lean(Level level) {
+        return degrees(level.leanDeg(), "level.right", "level.left", "level.level");
+    }
+
+    private static String bend(Level level) {
+        return degrees(level.flexionDeg(), "level.forward", "level.back", "level.upright");
+    }
+
+    private static String degrees(double value, String plus, String minus, String none) {
         long size = Math.round(Math.abs(value));
-        return size == 0 ? Keys.WORDS.say("level.upright") : Keys.WORDS.say(value > 0 ? plus : minus, size);
+        return size == 0 ? Keys.WORDS.say(none) : Keys.WORDS.say(value > 0 ? plus : minus, size);
     }
 }

@@ -29,14 +29,19 @@ final class OwedSheet implements Sheet {
     private final JPanel list = new JPanel(new MigLayout("insets 0, gap 6, wrap 1, fillx", "[grow]"));
     private final JPanel answer = new JPanel(new MigLayout("insets 0, gap 6, wrap 1, fillx", "[grow]"));
     private final JPanel keys = new JPanel(new MigLayout("insets 6 20 6 20"));
+    private final BodyDrawing body;
     private final Map<String, Integer> soreness = new LinkedHashMap<>();
     private List<Debt> shown = List.of();
     private @Nullable Debt asked;
     private @Nullable Integer minutes;
     private @Nullable String part;
 
-    OwedSheet(Supplier<Day> day) {
+    OwedSheet(Supplier<Day> day, Skin skin) {
         this.day = day;
+        body = new BodyDrawing(skin, "owed.body", code -> {
+            part = code;
+            fill();
+        });
         panel.add(title, "span, wrap");
         panel.add(list, "grow, top");
         panel.add(answer, "grow, top, wrap");
@@ -135,7 +140,7 @@ final class OwedSheet implements Sheet {
     private void soreness(Debt debt) {
         answer.add(question(Keys.WORDS.say("owed.soreness.ask", debt.person().name())), "growx, wmin 100");
         answer.add(Keys.press("owed.nothing", () -> day.get().round().asking().soreness(debt, Map.of())), "growx");
-        JPanel grid = new JPanel(new MigLayout("insets 0, gap 4, fillx, wrap 4", "[grow, sg]".repeat(4)));
+        JPanel grid = new JPanel(new MigLayout("insets 0, gap 4, fillx, wrap 2", "[grow, sg]".repeat(2)));
         List<BodyPart> parts = new ArrayList<>();
         for (String name : BodyPart.PAIRED) {
             parts.add(BodyPart.left(name));
@@ -159,7 +164,11 @@ final class OwedSheet implements Sheet {
                     "alt " + (char) ('A' + i));
             grid.add(hold, "growx");
         }
-        answer.add(grid, "growx");
+        JPanel where = new JPanel(new MigLayout("insets 0, gap 8, fill", "[grow][grow 2]"));
+        where.add(grid, "growx, top");
+        body.show(part, soreness, Map.of());
+        where.add(body, "grow, wmin 0");
+        answer.add(where, "growx");
         answer.add(
                 scale("owed.sore.", part != null, number -> {
                     String code = part;

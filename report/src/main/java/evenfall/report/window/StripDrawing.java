@@ -1,5 +1,6 @@
 package evenfall.report.window;
 
+import evenfall.fusion.landing.Side;
 import evenfall.report.chart.Mark;
 import evenfall.report.round.LandingMark;
 import evenfall.report.words.Figures;
@@ -7,6 +8,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.util.List;
 import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 
 /** The landings so far from left to right, each a mark at its drop height. */
 final class StripDrawing extends Drawing {
@@ -78,6 +80,15 @@ final class StripDrawing extends Drawing {
                             i == marks.size() - 1 ? RADIUS + 2 : RADIUS,
                             palette().of(mark.side()),
                             palette().ground());
+            letter(pen, mark.side(), x, y - RADIUS - 5);
+        }
+    }
+
+    private void letter(Graphics2D pen, @Nullable Side side, double x, double y) {
+        if (side == Side.LEFT || side == Side.RIGHT) {
+            String letter = Keys.WORDS.say("letter." + side.code());
+            pen.setColor(palette().letter(side));
+            pen.drawString(letter, (float) (x - pen.getFontMetrics().stringWidth(letter) / 2.0), (float) y);
         }
     }
 }

@@ -30,7 +30,7 @@ final class WhoSheet implements Sheet {
         this.others = Keys.press("who.others", listSomebody);
         panel.add(title, "wrap");
         panel.add(tiles, "grow, top, wrap");
-        JPanel below = new JPanel(new MigLayout("insets 0, gap 10"));
+        JPanel below = new JPanel(new MigLayout("insets 0, gap 10, hidemode 3"));
         below.add(Keys.press("who.add", addSomebody));
         below.add(others);
         below.add(owed);
@@ -64,7 +64,7 @@ final class WhoSheet implements Sheet {
         int number = 0;
         for (Person person : round.people()) {
             number++;
-            tiles.add(tile(number, person), "growx");
+            tiles.add(tile(number, person), "growx, wmin 0");
         }
         tiles.revalidate();
         tiles.repaint();
@@ -83,7 +83,7 @@ final class WhoSheet implements Sheet {
         if (person.standing() != Standing.TO_COME) {
             choose.setText(Keys.WORDS.say("who.person.text", person.name(), state));
         }
-        tile.add(choose, "growx");
+        tile.add(choose, "growx, wmin 160");
         Press back = new Press(
                         Keys.WORDS.say("who.back.text"), () -> day.get().round().lookBack(person))
                 .small();

@@ -71,6 +71,21 @@ class SpeakerTest {
     }
 
     @Test
+    void whereNothingSpeaks_itSaysSoAndGoesOn() throws IOException {
+        program("espeak-ng", "exit 0");
+        try (Speech none = Speaker.find("");
+                Speech there = Speaker.find(folder.toString())) {
+            none.say("Spine folded.");
+            none.sayAtOnce("Spine folded.");
+            none.hush();
+
+            assertThat(none.unheard()).contains("espeak-ng", "say", "only written");
+            assertThat(there.unheard()).isEmpty();
+            assertThat(Speech.SILENT.unheard()).isEmpty();
+        }
+    }
+
+    @Test
     void givesItOnInputWhereThatIsTheWay() throws IOException {
         SpeechProgram program = program("powershell.exe", "cat >> " + heard);
         try (Speaker speaker = new Speaker(program, LONG_MS)) {

@@ -2,6 +2,7 @@ package evenfall.report.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenfall.fusion.landing.Side;
 import java.awt.Color;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,7 +18,8 @@ final class PaletteTest {
     @ValueSource(booleans = {false, true})
     void textAndMarks_standOutFromTheGround(boolean dark) {
         Palette palette = dark ? Palette.DARK : Palette.LIGHT;
-        for (Color text : List.of(palette.text(), palette.second())) {
+        for (Color text :
+                List.of(palette.text(), palette.second(), palette.letter(Side.LEFT), palette.letter(Side.RIGHT))) {
             assertThat(contrast(text, palette.ground())).isGreaterThanOrEqualTo(TEXT);
         }
         assertThat(contrast(palette.alarmText(), palette.alarm())).isGreaterThanOrEqualTo(TEXT);
