@@ -1,9 +1,8 @@
 package evenfall.report.coaching;
 
 import evenfall.fusion.event.EventKind;
-import evenfall.fusion.landing.Landing;
-import evenfall.fusion.landing.Measures;
 import evenfall.report.form.FormStandard;
+import evenfall.report.session.AlikeLandings;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Words;
 import java.util.ArrayList;
@@ -14,17 +13,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * What an athlete should hear after a landing: one sentence about one thing, or nothing.
  *
- * <p>Where enough landings of the athlete from about this height are known, only what was more than usual is said, whatever
+ * <p>Where enough landings of the athlete on this foot from about this height are known, only what was more than usual is said, whatever
  * the limits; else only what passed a limit of form clearly. Nothing is said of landings that are left out or broken by
  * gaps, of sides that are uncertain, or of measures without a stated error.
  */
 public final class LandingRemark {
-
-    /** Heights nearer than this are about the same, m. */
-    static final double SAME_HEIGHT_M = 0.1;
-
-    /** Newer landings say more about what is usual now; no more than these are asked. */
-    static final int MOST = 40;
 
     /** Passing a limit is clear from so many sigmas on: one measure in 44 would else be said for its error alone. */
     static final double CLEAR_SIGMAS = 2;
@@ -49,7 +42,7 @@ public final class LandingRemark {
         if (event.landing().kind() != EventKind.LANDING || event.note().leftOut()) {
             return Optional.empty();
         }
-        List<Landing> alike = alike(event.landing(), past);
+        List<SessionLanding> alike = AlikeLandings.of(event, past);
         Candidate best = null;
         for (Aspect aspect : Aspect.values()) {
             Candidate candidate = candidate(aspect, event, alike, standard);
@@ -75,7 +68,7 @@ public final class LandingRemark {
     }
 
     private static @Nullable Candidate candidate(
-            Aspect aspect, SessionLanding event, List<Landing> alike, FormStandard standard) {
+            Aspect aspect, SessionLanding event, List<SessionLanding> alike, FormStandard standard) {
         Reading reading = aspect.of(event.landing());
         if (reading == null) {
             return null;
@@ -85,7 +78,7 @@ public final class LandingRemark {
         boolean pastLimit = size > limit + CLEAR_SIGMAS * reading.sigma();
         double excess = (size - limit) / Math.max(limit, 1e-9);
         String what = WORDS.say(aspect.key(reading.value()));
-        Usual usual = usual(aspect, alike);
+        UsualReach usual = usual(aspect, alike);
         if (usual == null) {
             return pastLimit ? new Candidate(WORDS.say(limit > 0 ? "past.limit" : "plain", what), true, excess) : null;
         }
@@ -101,42 +94,14 @@ public final class LandingRemark {
         return new Candidate(sentence, pastLimit, pastLimit ? excess : beyond / reach);
     }
 
-    private static @Nullable Usual usual(Aspect aspect, List<Landing> alike) {
+    private static @Nullable UsualReach usual(Aspect aspect, List<SessionLanding> alike) {
         List<Reading> readings = new ArrayList<>();
-        for (Landing landing : alike) {
-            Reading reading = aspect.of(landing);
+        for (SessionLanding other : alike) {
+            Reading reading = aspect.of(other.landing());
             if (reading != null) {
                 readings.add(reading);
             }
         }
-        return Usual.of(readings);
-    }
-
-    /** The newest of the earlier landings from about the same height, as measured. */
-    private static List<Landing> alike(Landing landing, List<SessionLanding> past) {
-        List<Landing> alike = new ArrayList<>();
-        Double height = height(landing);
-        if (height == null) {
-            return alike;
-        }
-        for (int i = past.size() - 1; i >= 0 && alike.size() < MOST; i--) {
-            SessionLanding earlier = past.get(i);
-            Double other = height(earlier.landing());
-            if (other != null && !earlier.note().leftOut() && Math.abs(other - height) <= SAME_HEIGHT_M) {
-                alike.add(earlier.landing());
-            }
-        }
-        return alike;
-    }
-
-    /** Null also where the error is so large that another height is as likely. */
-    private static @Nullable Double height(Landing landing) {
-        Measures measures = landing.measures();
-        if (measures == null) {
-            return null;
-        }
-        Double sigma = measures.sigma().dropHeightM();
-        Double height = measures.fall().dropHeightM();
-        return sigma == null || !(sigma <= SAME_HEIGHT_M) ? null : height;
+        return UsualReach.of(readings);
     }
 }

@@ -8,6 +8,7 @@ import evenfall.ingest.serial.SerialPorts;
 import evenfall.report.coaching.TalkChoice;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.speech.Speech;
+import evenfall.report.speech.Unspoken;
 import evenfall.report.turn.BeforeDrops;
 import evenfall.report.turn.Consent;
 import evenfall.report.turn.LaterWork;
@@ -127,7 +128,7 @@ final class RecordCommand implements Task {
                 console.say(nothingCame());
             } else {
                 anything = true;
-                round.later().add(() -> over.store(Progress.NONE, now.landed() ? Speech.SILENT : round.speech()));
+                round.later().add(() -> over.store(Progress.NONE, now.landed() ? Unspoken.WISHED : round.speech()));
             }
         }
     }

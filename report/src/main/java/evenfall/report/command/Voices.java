@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.report.speech.Speaker;
 import evenfall.report.speech.Speech;
+import evenfall.report.speech.Unspoken;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -12,7 +13,7 @@ final class Voices {
 
     static Speech find(boolean wished, Console console) {
         if (!wished) {
-            return Speech.SILENT;
+            return Unspoken.WISHED;
         }
         Optional<String> searchPath = System.getenv().entrySet().stream()
                 .filter(entry -> entry.getKey().toUpperCase(Locale.ROOT).equals("PATH"))

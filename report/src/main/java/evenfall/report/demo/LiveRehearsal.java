@@ -15,7 +15,7 @@ import evenfall.report.rehearsal.Playback;
 import evenfall.report.rehearsal.RehearsalBench;
 import evenfall.report.rehearsal.WireForm;
 import evenfall.report.session.Session;
-import evenfall.report.speech.Speech;
+import evenfall.report.speech.Unspoken;
 import evenfall.report.turn.Leader;
 import evenfall.report.turn.Onlooker;
 import evenfall.report.turn.Turn;
@@ -45,14 +45,14 @@ final class LiveRehearsal {
         Steps pace = new Steps();
         Playback playback = new Playback(recording, WireForm.BINARY, Faults.NONE);
         RehearsalBench bench = new RehearsalBench(playback, () -> pace);
-        Turn turn = new Turn(new Listener(pace), athlete, TalkChoice.EVERY, Speech.SILENT, clock);
+        Turn turn = new Turn(new Listener(pace), athlete, TalkChoice.EVERY, Unspoken.WISHED, clock);
         try (Link link = Link.open(bench, RehearsalBench.PATH, OptionalInt.of(0), ReadableWire::new)) {
             turn.record(List.of(link), new ToTheEnd(bench));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IOException("The live part was interrupted; run the demo again.", e);
         }
-        return turn.store(Progress.NONE, Speech.SILENT);
+        return turn.store(Progress.NONE, Unspoken.WISHED);
     }
 
     /** What coach and athlete heard of landings and of the opening routine, in order. */

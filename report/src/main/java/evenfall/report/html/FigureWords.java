@@ -21,9 +21,9 @@ final class FigureWords {
     /** From here on a figure has a decimal less: two digits mean something. */
     private static final double LARGE = 9.95;
 
-    private final Usual usual;
+    private final UsualHalf usual;
 
-    FigureWords(Usual usual) {
+    FigureWords(UsualHalf usual) {
         this.usual = usual;
     }
 
@@ -68,7 +68,7 @@ final class FigureWords {
     }
 
     private FigureView view(Figure figure, String value, String error, String size) {
-        Usual.Range range = usual.of(figure);
+        UsualHalf.Range range = usual.of(figure);
         String beside = range == null ? "" : range(figure, range);
         return new FigureView(Glossary.name(figure.term()), figure.term().code(), value, error, beside, size);
     }
@@ -82,7 +82,7 @@ final class FigureWords {
         return side == null || size.equals(Figures.size(0.0, decimals)) ? withUnit : WORDS.say(side, withUnit);
     }
 
-    private static String range(Figure figure, Usual.Range range) {
+    private static String range(Figure figure, UsualHalf.Range range) {
         String low = words(figure, range.low());
         String high = words(figure, range.high());
         if (low.equals(high)) {

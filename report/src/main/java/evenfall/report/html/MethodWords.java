@@ -7,6 +7,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
 import evenfall.report.html.view.MethodView;
+import evenfall.report.session.AlikeLandings;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import evenfall.report.setting.Settings;
@@ -44,6 +45,7 @@ final class MethodWords {
         lines.add(WORDS.say("method.sides"));
         lines.add(WORDS.say("method.height"));
         lines.add(WORDS.say("method.error"));
+        lines.add(WORDS.say("usual.some", AlikeLandings.MOST, AlikeLandings.FEWEST));
         lines.add(WORDS.say("method.version", ProgramVersion.PROGRAM, ProgramVersion.version()));
         return new MethodView(
                 lines,

@@ -4,6 +4,7 @@ import evenfall.report.coaching.TalkChoice;
 import evenfall.report.live.LiveLandings.News;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.speech.Speech;
+import evenfall.report.speech.Unspoken;
 import evenfall.report.turn.LaterWork;
 import evenfall.report.turn.Onlooker.Topic;
 import evenfall.report.turn.Turn;
@@ -110,7 +111,8 @@ public final class TurnDesk implements RunningTurn.Listener {
         return analyses.get() > 0;
     }
 
-    @Nullable RunningTurn running() {
+    @Nullable
+    RunningTurn running() {
         return running;
     }
 
@@ -286,7 +288,7 @@ public final class TurnDesk implements RunningTurn.Listener {
         analyses.incrementAndGet();
         later.add(() -> {
             try {
-                turn.store((what, share) -> {}, turn.voice().landed() ? Speech.SILENT : speech);
+                turn.store((what, share) -> {}, turn.voice().landed() ? Unspoken.WISHED : speech);
             } finally {
                 analyses.decrementAndGet();
                 threads.front().execute(() -> changed.accept(Change.STORED));

@@ -35,7 +35,7 @@ public final class Speaker implements Speech {
     public static Speech find(String searchPath) {
         return SpeechProgram.find(searchPath)
                 .<Speech>map(Speaker::new)
-                .orElseGet(() -> new Silence(
+                .orElseGet(() -> new Unspoken(
                         Words.beside(Speaker.class).say("unheard", String.join(", ", SpeechProgram.names()))));
     }
 

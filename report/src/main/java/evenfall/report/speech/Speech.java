@@ -3,9 +3,6 @@ package evenfall.report.speech;
 /** Somebody who speaks, or does not. */
 public interface Speech extends AutoCloseable {
 
-    /** Speaks to nobody, as was wished. */
-    Speech SILENT = new Silence("");
-
     /** Why nothing is heard though it was wished, in a sentence; empty where it is heard or was not wished. */
     default String unheard() {
         return "";

@@ -64,7 +64,7 @@ class StandardOfLogTest {
         assertThat(lean.path("usual").path("sessions").asInt()).isEqualTo(3);
         assertThat(form("2026-03-02", 11)).isEqualTo("held");
         assertThat(run("session", "--date", "2026-03-02").out())
-                .contains("usual for this athlete, own limit 7.0°, but past 6°")
+                .contains("within the own limit by the baseline, 7.0°, but past 6°")
                 .contains("Own limits come of 30 low, pain-free landings of 3 sessions that the coach approved.");
         assertThat(run("block", "--format", "json").out()).contains("Form was held in every landing");
     }

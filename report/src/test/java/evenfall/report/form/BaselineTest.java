@@ -74,9 +74,9 @@ class BaselineTest {
         FormJudge judge = judge(baseline, "");
         // Own limit: 3 and three spreads of 1 towards the foot, three spreads from level away from it.
         assertThat(text(judge, "trunkLeanDeg.change", -6.5, Side.LEFT))
-                .isEqualTo("trunk leaned left 6.5° (own limit 6°, usual 3.0° to the left, limit to start from 6°)");
+                .isEqualTo("trunk leaned left 6.5° (own limit 6°, baseline 3.0° to the left, limit to start from 6°)");
         assertThat(text(judge, "trunkLeanDeg.change", 3.5, Side.LEFT))
-                .startsWith("trunk leaned right 3.5° (own limit 3°, usual 3.0° to the left");
+                .startsWith("trunk leaned right 3.5° (own limit 3°, baseline 3.0° to the left");
         assertThat(text(judge, "trunkLeanDeg.change", 5.9, Side.RIGHT)).isEmpty();
         // Two-footed landings have no baseline here: where a coach starts.
         assertThat(text(judge, "trunkLeanDeg.change", 5.9, Side.BOTH)).isEmpty();
@@ -103,10 +103,10 @@ class BaselineTest {
         assertThat(verdict.reasons().get(0).over()).isFalse();
         assertThat(verdict.reasons().get(0).text())
                 .isEqualTo(
-                        "trunk leaned right 7.0° (usual for this athlete, own limit 8°, but past 6°, the limit to start"
+                        "trunk leaned right 7.0° (within the own limit by the baseline, 8°, but past 6°, the limit to start"
                                 + " from)");
         assertThat(StandardWords.of(judge.standard()))
-                .contains("Trunk lean on two feet: up to 8.0° to the right and 3.0° to the left (usual 5.0° to the"
+                .contains("Trunk lean on two feet: up to 8.0° to the right and 3.0° to the left (baseline 5.0° to the"
                         + " right), which lets more pass than the 6° a coach starts from.");
 
         FormJudge very = judge(Baseline.of(twoFeet(21, 3, "trunkLeanDeg.change", 12, 0)), "");

@@ -14,6 +14,7 @@ import evenfall.report.film.Film;
 import evenfall.report.film.FilmClock;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
+import evenfall.report.session.AlikeLandings;
 import evenfall.report.session.Background;
 import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
@@ -221,7 +222,7 @@ class SessionPageTest {
     void whatIsUsual_standsBesideAFigure_onceTwelveAlikeAreKnown() throws Exception {
         SplittableRandom random = new SplittableRandom(2);
         List<SessionLanding> alike = new ArrayList<>();
-        for (int i = 1; i <= Usual.FEWEST; i++) {
+        for (int i = 1; i <= AlikeLandings.FEWEST; i++) {
             alike.add(InventedSessions.landing(i, 60.0 + 20 * i, 0.4, Side.LEFT, -i, random));
         }
         SessionLanding now = InventedSessions.landing(1, 60, 0.4, Side.LEFT, 2, random);

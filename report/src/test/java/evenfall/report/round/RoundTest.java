@@ -7,7 +7,7 @@ import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.round.Person.Standing;
-import evenfall.report.speech.Speech;
+import evenfall.report.speech.Unspoken;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
@@ -47,7 +47,7 @@ final class RoundTest {
         log = TrainingLog.open(folder);
         Clock clock = Clock.fixed(Instant.parse("2026-05-12T16:00:00Z"), ZoneOffset.UTC);
         Threads threads = new Threads(Runnable::run, Runnable::run);
-        round = new Round(log, threads, NOWHERE, Speech.SILENT, clock, () -> changes++);
+        round = new Round(log, threads, NOWHERE, Unspoken.WISHED, clock, () -> changes++);
     }
 
     @Test

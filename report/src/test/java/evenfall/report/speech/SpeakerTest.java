@@ -81,7 +81,7 @@ class SpeakerTest {
 
             assertThat(none.unheard()).contains("espeak-ng", "say", "only written");
             assertThat(there.unheard()).isEmpty();
-            assertThat(Speech.SILENT.unheard()).isEmpty();
+            assertThat(Unspoken.WISHED.unheard()).isEmpty();
         }
     }
 

@@ -9,7 +9,7 @@ import evenfall.report.round.Step;
 import evenfall.report.round.Surroundings;
 import evenfall.report.round.Threads;
 import evenfall.report.round.Tone;
-import evenfall.report.speech.Speech;
+import evenfall.report.speech.Unspoken;
 import java.awt.Toolkit;
 import java.net.URI;
 import java.nio.file.Files;
@@ -71,7 +71,7 @@ final class LevelDelay {
                     log,
                     new Threads(SwingUtilities::invokeLater, back),
                     new Silence(),
-                    Speech.SILENT,
+                    Unspoken.WISHED,
                     Clock.system(ZoneId.systemDefault()),
                     () -> SwingUtilities.invokeLater(() -> look(round[0], level)));
             round[0].use(sensors);

@@ -1,7 +1,7 @@
 package evenfall.report.window;
 
 import evenfall.report.log.TrainingLog;
-import evenfall.report.speech.Speech;
+import evenfall.report.speech.Unspoken;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -19,7 +19,7 @@ final class Walks {
 
     private Walks(Path log, double speed) throws Exception {
         hands = new Hands();
-        window = new CoachWindow(TrainingLog.open(log), Speech.SILENT, speed, closed::countDown);
+        window = new CoachWindow(TrainingLog.open(log), Unspoken.WISHED, speed, closed::countDown);
         window.open();
     }
 

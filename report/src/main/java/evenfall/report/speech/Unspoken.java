@@ -5,7 +5,10 @@ package evenfall.report.speech;
  *
  * @param unheard why, though it was wished, in a sentence; empty where it was not wished
  */
-record Silence(String unheard) implements Speech {
+public record Unspoken(String unheard) implements Speech {
+
+    /** As was wished. */
+    public static final Unspoken WISHED = new Unspoken("");
 
     @Override
     public void say(String sentence) {}
