@@ -100,11 +100,11 @@ final class DiaryWords {
 
     private static void effort(List<String> lines, DiaryEntry entry) {
         if (entry.effort() != null && entry.minutes() != null) {
-            lines.add(WORDS.say("diary.effort", Figures.fixed(entry.effort(), 0), Figures.fixed(entry.minutes(), 0)));
+            lines.add(WORDS.say("diary.effort", Figures.fixed(entry.effort(), 0), Math.round(entry.minutes())));
         } else if (entry.effort() != null) {
             lines.add(WORDS.say("diary.effort.only", Figures.fixed(entry.effort(), 0)));
         } else if (entry.minutes() != null) {
-            lines.add(WORDS.say("diary.minutes.only", Figures.fixed(entry.minutes(), 0)));
+            lines.add(WORDS.say("diary.minutes.only", Math.round(entry.minutes())));
         }
     }
 }
