@@ -1,6 +1,5 @@
 package evenfall.report.measure;
 
-import evenfall.fusion.landing.Balance;
 import evenfall.fusion.landing.Estimate;
 import evenfall.fusion.landing.Excursion;
 import evenfall.fusion.landing.Measures;
@@ -51,6 +50,8 @@ public final class MeasureList {
         compared(list, "dropHeightM", "m", m -> m.fall().dropHeightM());
         compared(list, "peakG", "g", m -> m.impact().peakG());
         compared(list, "peakUpperBackG", "g", m -> m.impact().peakUpperBackG());
+        estimate(
+                list, "peakEstimatedG", "g", MeasureKind.DETAIL, m -> m.impact().peakEstimatedG());
         compared(list, "riseMs", "ms", m -> m.impact().riseMs());
         compared(list, "loadingRateGPerS", "g/s", m -> m.impact().loadingRateGPerS());
         compared(list, "depthM", "m", m -> m.braking().depthM());
@@ -64,8 +65,18 @@ public final class MeasureList {
         angle(list, "pelvicObliquityDeg", Posture::pelvicObliquity);
         angle(list, "twistDeg", Posture::twist);
         angle(list, "spineFlexionDeg", Posture::spineFlexion);
-        shift(list, "lateralShiftM", Balance::lateralShift);
-        shift(list, "foreAftShiftM", Balance::foreAftShift);
+        estimate(
+                list,
+                "lateralShiftM",
+                "m",
+                MeasureKind.COMPARED,
+                m -> m.balance().lateralShift());
+        estimate(
+                list,
+                "foreAftShiftM",
+                "m",
+                MeasureKind.COMPARED,
+                m -> m.balance().foreAftShift());
         overFeet(list);
         compared(list, "stepsAfter", "", m -> whole(m.balance().stepsAfter()));
         sigma(list, "contactS", "s", m -> m.sigma().contactS());
@@ -99,13 +110,19 @@ public final class MeasureList {
         }));
     }
 
-    private static void shift(List<Measure> list, String name, Function<Balance, @Nullable Estimate> reader) {
-        compared(list, name, "m", m -> {
-            Estimate estimate = reader.apply(m.balance());
+    /** A value and, behind it, what states its error. */
+    private static void estimate(
+            List<Measure> list,
+            String name,
+            String unit,
+            MeasureKind kind,
+            Function<Measures, @Nullable Estimate> reader) {
+        list.add(new Measure(name, unit, kind, m -> {
+            Estimate estimate = reader.apply(m);
             return estimate == null ? null : estimate.value();
-        });
-        list.add(new Measure(name + ".sigma", "m", MeasureKind.SIGMA, m -> {
-            Estimate estimate = reader.apply(m.balance());
+        }));
+        list.add(new Measure(name + ".sigma", unit, MeasureKind.SIGMA, m -> {
+            Estimate estimate = reader.apply(m);
             return estimate == null ? null : estimate.sigma();
         }));
     }
