@@ -8,9 +8,6 @@ import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.apache.commons.math3.transform.DftNormalization;
-import org.apache.commons.math3.transform.FastFourierTransformer;
-import org.apache.commons.math3.transform.TransformType;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,12 +45,14 @@ public final class ClockFinder {
 
     private final double[] pelvis;
     private final double[] upperBack;
-    private final int guess;
+    private final OffsetGuess guess;
 
     private ClockFinder(double[] pelvis, double[] upperBack) {
         this.pelvis = pelvis;
         this.upperBack = upperBack;
-        this.guess = pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN ? 0 : guess(pelvis, upperBack);
+        this.guess = pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN
+                ? new OffsetGuess(0, null)
+                : guess(pelvis, upperBack);
     }
 
     /** What of a sensor's motion its clock is told by, at even times; see {@link ForceColumn}. */
@@ -85,8 +84,9 @@ public final class ClockFinder {
         if (pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN) {
             return null;
         }
-        ClockMap map = fit(guess, landingsS, LEAST_CORRELATION, AWAY_FROM_LANDINGS);
-        return map != null ? map : fit(guess, List.of(), FALLBACK_CORRELATION, WITH_LANDINGS);
+        ClockMap away = fit(guess.steps(), landingsS, LEAST_CORRELATION, AWAY_FROM_LANDINGS);
+        ClockMap map = away != null ? away : fit(guess.steps(), List.of(), FALLBACK_CORRELATION, WITH_LANDINGS);
+        return map == null ? null : map.withRival(guess);
     }
 
     static double[] smooth(double[] grid) {
@@ -94,35 +94,9 @@ public final class ClockFinder {
         return ZeroPhase.filter(lowPass, grid);
     }
 
-    /** Grid steps by which the upper back's column is later, from the whole. */
-    static int guess(double[] pelvis, double[] upperBack) {
-        int span = (int) (GUESS_S / ForceColumn.STEP_S);
-        int n = Math.min(span, pelvis.length);
-        int m = Math.min(span, upperBack.length);
-        int size = Integer.highestOneBit(2 * Math.max(n, m) - 1) << 1;
-        double[][] a = transform(pelvis, n, size);
-        double[][] b = transform(upperBack, m, size);
-        for (int k = 0; k < size; k++) {
-            double real = a[0][k] * b[0][k] + a[1][k] * b[1][k];
-            b[1][k] = a[0][k] * b[1][k] - a[1][k] * b[0][k];
-            b[0][k] = real;
-        }
-        FastFourierTransformer.transformInPlace(b, DftNormalization.STANDARD, TransformType.INVERSE);
-        int best = 0;
-        for (int k = 0; k < size; k++) {
-            if (b[0][k] > b[0][best]) {
-                best = k;
-            }
-        }
-        return best < size / 2 ? best : best - size;
-    }
-
-    /** Real and imaginary parts of the first {@code n} values, made up by zeros to {@code size}. */
-    private static double[][] transform(double[] x, int n, int size) {
-        double[][] padded = new double[2][size];
-        System.arraycopy(x, 0, padded[0], 0, n);
-        FastFourierTransformer.transformInPlace(padded, DftNormalization.STANDARD, TransformType.FORWARD);
-        return padded;
+    /** What the whole of two columns tells at first. */
+    static OffsetGuess guess(double[] pelvis, double[] upperBack) {
+        return OffsetGuess.of(pelvis, upperBack, (int) (GUESS_S / ForceColumn.STEP_S));
     }
 
     private @Nullable ClockMap fit(int guess, List<Double> landingsS, double leastCorrelation, String method) {

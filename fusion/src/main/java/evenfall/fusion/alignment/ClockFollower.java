@@ -70,9 +70,10 @@ public final class ClockFollower {
         }
         guessedAt = size;
         int span = Math.min(size, steps(ClockFinder.GUESS_S));
-        near = ClockFinder.guess(
+        OffsetGuess found = ClockFinder.guess(
                 ClockFinder.smooth(pelvis.part(0, Math.min(span, pelvis.size()))),
                 ClockFinder.smooth(upperBack.part(0, Math.min(span, upperBack.size()))));
+        near = found.steps();
         next = 0;
         times.clear();
         lags.clear();

@@ -8,7 +8,7 @@ import java.util.Arrays;
  *
  * @param offsetS offset at time 0, s
  * @param drift offset gained per second
- * @param sigmaS one standard deviation of the line over the moments given, s
+ * @param sigmaS one standard deviation of the line, root mean square over the time from the first to the last moment, s
  * @param used sum of the weights
  */
 record ClockLine(double offsetS, double drift, double sigmaS, double used) {
@@ -63,14 +63,18 @@ record ClockLine(double offsetS, double drift, double sigmaS, double used) {
         level /= sum;
         double tt = spread * spread / (DRIFT_SIGMA * DRIFT_SIGMA);
         double to = 0;
-        double widest = 0;
+        double first = Double.POSITIVE_INFINITY;
+        double last = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < t.length; i++) {
             tt += w[i] * (t[i] - mean) * (t[i] - mean);
             to += w[i] * (t[i] - mean) * (offset[i] - level);
-            widest = Math.max(widest, w[i] > 0 ? Math.abs(t[i] - mean) : 0);
+            first = Math.min(first, t[i]);
+            last = Math.max(last, t[i]);
         }
         double drift = to / tt;
-        double sigma = spread * Math.sqrt(1 / sum + widest * widest / tt);
+        double middle = (first + last) / 2 - mean;
+        double apart = middle * middle + (last - first) * (last - first) / 12;
+        double sigma = spread * Math.sqrt(1 / sum + apart / tt);
         return new ClockLine(level - drift * mean, drift, sigma, sum);
     }
 

@@ -11,12 +11,15 @@ public final class MountingFinder {
 
     /** What strap and hand leave of a stated mounting, deg: common practice, no source. */
     private static final double AXES_SIGMA_DEG = 5;
-    /** Axes of two straight bends of simulated bodies differ by 0.1 to 0.3; people's by more (common practice), deg. */
-    private static final double BEND_SIGMA_DEG = 0.5;
+    /** Axes of two straight bends of simulated bodies differ by 0.1 to 0.6; people's by more (common practice), deg. */
+    private static final double BEND_SIGMA_DEG = 0.3;
     /** A straight bend strays from one axis by as much, for people sway, deg. */
     private static final double SWAY_DEG = 1.2;
     /** Of what a crooked bend strays beyond that, so much goes into the axis, always to the same side. */
     private static final double CROOKED_PART = 0.65;
+
+    /** So many directions weigh as much as what is usual. */
+    private static final double USUAL_COUNT = 2;
 
     private static final double GUESS_SIGMA_DEG = 90;
 
@@ -67,10 +70,23 @@ public final class MountingFinder {
             double angle = Math.toDegrees(bend.axis().across(up.normalised()).angleTo(level));
             apart += angle * angle;
         }
-        double scatter = n > 1 ? Math.sqrt(apart / (n - 1)) : BEND_SIGMA_DEG;
         double bent = Math.sqrt(Math.max(0, square(crooked / n) - square(SWAY_DEG)));
-        double sigma = Math.sqrt(square(Math.max(scatter, BEND_SIGMA_DEG)) / n + square(CROOKED_PART * bent));
+        double sigma =
+                Math.sqrt(scatterVariance(apart, bends.size(), BEND_SIGMA_DEG) / n + square(CROOKED_PART * bent));
         return new Mounting(segmentFromSensor(up, left), MountingMethod.BEND, sigma);
+    }
+
+    /**
+     * The variance of one of several directions: what they scatter, and what such directions usually do as if that had been
+     * seen {@link #USUAL_COUNT} times (the mean of an inverse gamma distribution, textbook matter). The larger of both would
+     * be too large on average.
+     *
+     * @param squares sum of the squared distances from their mean
+     * @param n how many
+     * @param usual one standard deviation of such directions
+     */
+    public static double scatterVariance(double squares, int n, double usual) {
+        return (USUAL_COUNT * usual * usual + squares) / (USUAL_COUNT + n - 1);
     }
 
     /** How far the turning of a bend strays from one axis, deg. */

@@ -101,6 +101,21 @@ public final class RecordingAnalyser {
                     null,
                     null));
         }
+        Double rival = clock == null ? null : clock.rivalS();
+        if (clock != null && rival != null) {
+            findings.add(new Finding(
+                    FindingCode.CLOCK_UNCERTAIN,
+                    Severity.WARNING,
+                    String.format(
+                            Locale.ROOT,
+                            "The motion repeats itself, so the clocks of the two sensors fit together in several ways; they"
+                                    + " were taken to differ by %.1f s, but %.1f s would fit nearly as well. Switch both"
+                                    + " sensors on together, and do two heel drops once only.",
+                            clock.offsetS(),
+                            rival),
+                    null,
+                    null));
+        }
         return new Sensors(pelvis.reading(), pelvis.track(), upperBack.reading(), upperBack.track(), clock);
     }
 

@@ -250,11 +250,11 @@ final class SegmentMounting {
             double off = Math.toDegrees(way.angleTo(middle));
             sum += off * off;
         }
-        double scatter = Math.sqrt(sum / Math.max(1, kept.size() - 1));
         boolean crouch = method == MountingMethod.CROUCH;
-        double least = crouch ? CROUCH_SCATTER_DEG : TRAVEL_SCATTER_DEG;
+        double usual = crouch ? CROUCH_SCATTER_DEG : TRAVEL_SCATTER_DEG;
         double floor = crouch ? CROUCH_FLOOR_DEG : place == Place.PELVIS ? TRAVEL_FLOOR_DEG : UPPER_TRAVEL_FLOOR_DEG;
-        double sigma = Math.hypot(Math.max(scatter, least) / Math.sqrt(kept.size()), floor);
+        double sigma =
+                Math.hypot(Math.sqrt(MountingFinder.scatterVariance(sum, kept.size(), usual) / kept.size()), floor);
         return MountingFinder.ofForward(up, middle, method, sigma);
     }
 

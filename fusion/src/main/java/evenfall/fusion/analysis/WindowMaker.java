@@ -44,7 +44,7 @@ final class WindowMaker {
     private static final double STANCE_SPEED_SIGMA = 0.03;
     private static final double FILTER_TILT_SIGMA = Math.toRadians(3);
     private static final double FILTER_SPEED_SIGMA = 1.5;
-    private static final double GYRO_BIAS_SIGMA = Math.toRadians(Double.parseDouble(System.getProperty("gb", "0.1")));
+    private static final double GYRO_BIAS_SIGMA = Math.toRadians(0.1);
     private static final double BIAS_MEMORY_S = 60;
     private static final double BIAS_LENGTH_S = 5;
 
@@ -53,24 +53,19 @@ final class WindowMaker {
     /** So much more force than full scale may have been cut off, m/s². */
     private static final double CLIPPED_FORCE = 40;
 
-    private static final double GAP_JOLT_PER_S = 0.6;
     /** What an impact adds to the orientation: rocking of the strap between samples, rad per g. */
     private static final double TURN_PER_G = Math.toRadians(0.01);
-
-    private static final double GAP_TURN_PER_S = Math.toRadians(30);
-    /** A straight line across a gap misses this share of how far the force about it strays from 1 g. */
-    private static final double GAP_FORCE_SHARE = 0.3;
-    /** How far about a gap that is looked for, s: an impact's rise fits in. */
-    private static final double GAP_AROUND_S = 0.1;
 
     private final SensorStream stream;
     private final List<Stance> stances;
     private final OrientationTrack track;
+    private final GapDoubt doubt;
 
     WindowMaker(SensorStream stream, List<Stance> stances, OrientationTrack track) {
         this.stream = stream;
         this.stances = stances;
         this.track = track;
+        this.doubt = new GapDoubt(stream);
     }
 
     /**
@@ -249,8 +244,8 @@ final class WindowMaker {
                 JOLT_PER_G * most / Gravity.STANDARD,
                 clippedS > 0 ? Math.max(CLIPPED_JOLT, CLIPPED_FORCE * clippedS) : 0);
         if (peak > from && peak < to) {
-            jolts.add(new MotionWindow.Jolt(
-                    peak, Math.max(JOLT_PER_G, sigma), Math.max(TURN_PER_G, TURN_PER_G * most / Gravity.STANDARD)));
+            double turn = Math.max(TURN_PER_G, TURN_PER_G * most / Gravity.STANDARD);
+            jolts.add(new MotionWindow.Jolt(peak, Math.max(JOLT_PER_G, sigma), turn, turn));
         }
         return jolts;
     }
@@ -259,25 +254,11 @@ final class WindowMaker {
         List<MotionWindow.Jolt> jolts = new ArrayList<>();
         for (Gap gap : stream.gaps()) {
             if (gap.before() >= from && gap.before() + 1 < to) {
-                double speedPerS = Math.max(GAP_JOLT_PER_S, GAP_FORCE_SHARE * strayAbout(gap));
                 jolts.add(new MotionWindow.Jolt(
-                        gap.before() + 1, speedPerS * gap.lengthS(), GAP_TURN_PER_S * gap.lengthS()));
+                        gap.before() + 1, doubt.speedSigma(gap), doubt.tiltSigma(gap), doubt.turnSigma(gap)));
             }
         }
         return jolts;
-    }
-
-    /** The largest difference of the force from 1 g about a gap, m/s². */
-    private double strayAbout(Gap gap) {
-        double most = 0;
-        for (int i = index(gap.startS() - GAP_AROUND_S);
-                i < stream.size() && stream.time(i) < gap.endS() + GAP_AROUND_S;
-                i++) {
-            double size =
-                    Math.sqrt(stream.ax(i) * stream.ax(i) + stream.ay(i) * stream.ay(i) + stream.az(i) * stream.az(i));
-            most = Math.max(most, Math.abs(size - Gravity.STANDARD));
-        }
-        return most;
     }
 
     private Vector3 meanForce(int from, int to) {

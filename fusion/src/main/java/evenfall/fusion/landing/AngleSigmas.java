@@ -1,97 +1,136 @@
 package evenfall.fusion.landing;
 
-import org.jspecify.annotations.Nullable;
+import evenfall.fusion.rotation.SegmentAngles;
+import java.util.function.ToDoubleFunction;
 
 /**
- * One standard deviation of the error of each angle's change, deg: a fixed part (noise, strap, filter), a part of the
- * change (gyroscope scale), what a wrong mounting heading turns over from another axis, and what an impact does to the
- * integration. Root sum of squares of independent parts.
+ * One standard deviation of the error of each angle's change, deg, as root sum of squares of independent parts: a fixed one
+ * (filter, flesh), the gyroscope's scale as a part of the change, what is left of its bias and an impact, what a wrong
+ * heading of the mounting and a stance that is not upright turn over from one axis to another, and what the strap gives.
  *
- * @param pelvisHeading sigma of the pelvis's mounting heading, rad
- * @param upperHeading the same of the upper back, rad
- * @param peakG resultant peak of the pelvis, g
- * @param upperPeakG the same of the upper back, g; 0 without
- * @param tiltDeg how sure the vertical of the pelvis is through the landing, deg
- * @param upperTiltDeg the same of the upper back, deg
- * @param headingDriftDeg how sure the heading is, deg, both sensors alike
- * @param levelDeg how far the pelvis may lean to a side in the stance that is called upright, deg
- * @param upperLevelDeg the same of the upper back, deg
+ * @param pelvis what is known of the pelvis
+ * @param upper the same of the upper back; the pelvis's again where it has no sensor
  */
-record AngleSigmas(
-        double pelvisHeading,
-        double upperHeading,
-        double peakG,
-        double upperPeakG,
-        double tiltDeg,
-        double upperTiltDeg,
-        double headingDriftDeg,
-        double levelDeg,
-        double upperLevelDeg) {
+record AngleSigmas(Segment pelvis, Segment upper) {
 
     /** Straps rock fore and aft more than to the sides; a tilt to the side is surer by this. */
-    private static final double SIDEWAYS = 0.6;
+    private static final double SIDEWAYS = 0.4;
+    /**
+     * What is known of one segment's sensor through a landing.
+     *
+     * @param mounting sigma of the mounting's heading, rad
+     * @param peakG resultant peak, g
+     * @param turns how sure the turn since contact is about each axis, without the gyroscope's scale
+     * @param scale sigma of the gyroscope's scale
+     * @param level how far the segment may lean to a side in the stance that is called upright, rad
+     */
+    record Segment(double mounting, double peakG, SegmentMotion.TurnSigmas turns, double scale, double level) {
 
-    Posture apply(Posture p) {
-        double tilt = size(p.pelvicTilt());
-        double obliquity = size(p.pelvicObliquity());
-        double flexion = size(p.trunkFlexion());
-        double lean = size(p.trunkLean());
-        double over = 0.8 * flexion;
-        // A segment that leans to a side when it is called upright turns as it folds.
-        double turned = levelDeg * sineOfFarthest(p.pelvicTilt());
-        double upperTurned = upperLevelDeg * sineOfFarthest(p.trunkFlexion());
-        return new Posture(
-                with(
-                        p.trunkFlexion(),
-                        0.08,
-                        0.005 * flexion,
-                        0.5 * lean * upperHeading,
-                        0.01 * upperPeakG,
-                        upperTiltDeg),
-                with(p.trunkLean(), 0.05, 0.009 * lean, 0.9 * flexion * upperHeading, 0, upperTiltDeg),
-                with(
-                        p.pelvicRotation(),
-                        0.05,
-                        0.01 * size(p.pelvicRotation()),
-                        0.7 * tilt * pelvisHeading,
-                        turned,
-                        headingDriftDeg),
-                with(p.pelvicTilt(), 0.15, 0.005 * tilt, 0.7 * obliquity * pelvisHeading, 0.015 * peakG, tiltDeg),
-                with(p.pelvicObliquity(), 0.02, 0.005 * obliquity, 0.8 * tilt * pelvisHeading, 0, SIDEWAYS * tiltDeg),
-                with(
-                        p.twist(),
-                        0.2,
-                        0.028 * size(p.twist()),
-                        over * Math.hypot(pelvisHeading, upperHeading),
-                        Math.hypot(turned, upperTurned),
-                        headingDriftDeg),
-                with(
-                        p.spineFlexion(),
-                        0.1,
-                        0.007 * size(p.spineFlexion()),
-                        0,
-                        0.012 * Math.hypot(peakG, upperPeakG),
-                        Math.hypot(tiltDeg, upperTiltDeg)));
-    }
-
-    private static double sineOfFarthest(@Nullable Excursion e) {
-        return e == null
-                ? 0
-                : Math.sin(Math.toRadians(Math.min(90, Math.max(Math.abs(e.max()), Math.abs(e.contact())))));
-    }
-
-    private static double size(@Nullable Excursion e) {
-        return e == null ? 0 : Math.abs(e.change());
-    }
-
-    private static @Nullable Excursion with(@Nullable Excursion e, double... parts) {
-        if (e == null) {
-            return null;
+        /** What mounting and stance do to the lean: heading turns flexion over to the side, folding lessens a lean. */
+        private double leanMixed(Change c, ToDoubleFunction<BodyMoment> sine, ToDoubleFunction<BodyMoment> cosine) {
+            return Math.toDegrees(Math.hypot(mounting * c.of(sine), level * c.of(cosine)));
         }
+
+        /** What they do to the yaw: a segment that leans turns as it folds. */
+        private double yawMixed(Change c, ToDoubleFunction<BodyMoment> sine, ToDoubleFunction<BodyMoment> cosine) {
+            return Math.toDegrees(Math.hypot(mounting * c.of(cosine), level * c.of(sine)));
+        }
+    }
+
+    /**
+     * From contact to the moment at which an angle was farthest from there.
+     *
+     * @param degrees by how much it changed
+     */
+    record Change(double degrees, BodyMoment contact, BodyMoment farthest) {
+
+        /** How much something else changed meanwhile. */
+        double of(ToDoubleFunction<BodyMoment> what) {
+            return Math.abs(what.applyAsDouble(farthest) - what.applyAsDouble(contact));
+        }
+    }
+
+    double trunkFlexion(Change c) {
+        return sum(
+                0.06,
+                upper.scale * c.degrees,
+                Math.toDegrees(
+                        upper.mounting * c.of(m -> Math.sin(m.upper().angles().lean()))),
+                Math.toDegrees(c.of(m -> m.upper().forwardTip())),
+                upper.turns.flexionDeg());
+    }
+
+    double trunkLean(Change c) {
+        return sum(
+                0.03,
+                upper.scale * c.degrees,
+                upper.leanMixed(c, m -> sine(m.upper()), m -> cosine(m.upper())),
+                Math.toDegrees(c.of(m -> m.upper().rightTip())),
+                SIDEWAYS * upper.turns.leanDeg());
+    }
+
+    double pelvicRotation(Change c) {
+        return sum(
+                0.05,
+                pelvis.scale * c.degrees,
+                pelvis.yawMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
+                pelvis.turns.yawDeg());
+    }
+
+    double pelvicTilt(Change c) {
+        return sum(
+                0.15,
+                pelvis.scale * c.degrees,
+                Math.toDegrees(
+                        pelvis.mounting * c.of(m -> Math.sin(m.pelvis().angles().lean()))),
+                0.0075 * pelvis.peakG,
+                Math.toDegrees(c.of(m -> m.pelvis().forwardTip())),
+                pelvis.turns.flexionDeg());
+    }
+
+    double pelvicObliquity(Change c) {
+        return sum(
+                0.01,
+                pelvis.scale * c.degrees,
+                pelvis.leanMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
+                Math.toDegrees(c.of(m -> m.pelvis().rightTip())),
+                SIDEWAYS * pelvis.turns.leanDeg());
+    }
+
+    double twist(Change c) {
+        return sum(
+                0.1,
+                Math.hypot(pelvis.scale * c.of(BodyMoment::rotation), upper.scale * c.of(BodyMoment::upperRotation)),
+                pelvis.yawMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
+                upper.yawMixed(c, m -> sine(m.upper()), m -> cosine(m.upper())),
+                Math.hypot(pelvis.turns.yawDeg(), upper.turns.yawDeg()));
+    }
+
+    double spineFlexion(Change c) {
+        return sum(
+                0.1,
+                Math.hypot(pelvis.scale * c.of(BodyMoment::tilt), upper.scale * c.of(BodyMoment::flexion)),
+                0.006 * Math.hypot(pelvis.peakG, upper.peakG),
+                Math.toDegrees(Math.hypot(
+                        c.of(m -> m.pelvis().forwardTip()), c.of(m -> m.upper().forwardTip()))),
+                Math.hypot(pelvis.turns.flexionDeg(), upper.turns.flexionDeg()));
+    }
+
+    private static double sine(BodyMoment.Segment segment) {
+        SegmentAngles a = segment.angles();
+        return Math.sin(a.flexion()) / Math.max(0.5, Math.cos(a.lean()));
+    }
+
+    private static double cosine(BodyMoment.Segment segment) {
+        SegmentAngles a = segment.angles();
+        return Math.cos(a.flexion()) / Math.max(0.5, Math.cos(a.lean()));
+    }
+
+    private static double sum(double... parts) {
         double sum = 0;
         for (double part : parts) {
             sum += part * part;
         }
-        return new Excursion(e.contact(), e.peak(), e.lowest(), e.max(), e.change(), Math.sqrt(sum));
+        return Math.sqrt(sum);
     }
 }

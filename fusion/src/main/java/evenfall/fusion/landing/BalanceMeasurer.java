@@ -11,7 +11,7 @@ final class BalanceMeasurer {
 
     private static final double SHIFT_S = 0.3;
     /** Sway of a person who stands quietly, m: common practice, no source. */
-    private static final double SWAY_FORE_AFT = 0.006;
+    private static final double SWAY_FORE_AFT = 0.005;
 
     private static final double SWAY_LATERAL = 0.007;
 
@@ -62,10 +62,13 @@ final class BalanceMeasurer {
     private OverFeet overFeet(LandingScene.Span after) {
         Vector3 rest = meanPlace(after);
         Vector3 contact = apart(moments.contactS(), rest).times(-1);
-        Spread spread = spread(moments.contactS(), (after.startS() + after.endS()) / 2);
+        double middleS = (after.startS() + after.endS()) / 2;
         Double lowestS = moments.lowestS();
         Vector3 lowest = lowestS == null ? null : apart(lowestS, rest).times(-1);
-        double place = 0.35 * spread.placeAcross();
+        double early = spread(moments.contactS(), middleS).placeAcross();
+        double late = lowestS == null ? early : spread(lowestS, middleS).placeAcross();
+        // One sigma stands for both moments.
+        double place = 0.35 * Math.hypot(early, late) / Math.sqrt(2);
         double fresh = FRESH_SWAY * Math.exp(-(after.endS() - after.startS()) / FRESH_SWAY_S);
         return new OverFeet(
                 contact.x(),

@@ -6,6 +6,7 @@ import evenfall.fusion.event.EventKind;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.fusion.posture.SmoothedMotion.Spread;
+import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import java.util.EnumSet;
@@ -19,17 +20,20 @@ public final class LandingMeasurer {
     private static final double TAKEOFF_SIGMA_S = 0.0017;
 
     /** Feet touch the ground differently; simulated ones by this, s, */
-    private static final double CONTACT_SIGMA_S = 0.0004;
+    private static final double CONTACT_SIGMA_S = 0.0008;
     /** and sampling hides the first rise by so many intervals. */
-    private static final double CONTACT_SIGMA_INTERVALS = 0.235;
+    private static final double CONTACT_SIGMA_INTERVALS = 0.16;
     /** Give of strap and flesh under the braking, m. */
-    private static final double DEPTH_SIGMA_M = 0.0035;
-    /** A contact that is told late is told so for both sides, which takes part of its error out of the depth. */
-    private static final double SEEN_PART = 0.5;
+    private static final double DEPTH_SIGMA_M = 0.0015;
     /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g. */
     private static final double COLLAPSE_SIGMA = 2.5;
 
     private static final double COLLAPSE_PER_G = 0.7;
+
+    /** A person who stands quietly is not upright to the last: so far the pelvis leans to a side, rad, */
+    private static final double PELVIS_STANCE_LEAN = Math.toRadians(0.5);
+    /** and so far the trunk; both as the simulated bodies do, people are likely to lean more. */
+    private static final double TRUNK_STANCE_LEAN = Math.toRadians(0.9);
 
     /** Two places further apart in time than this are not the same lowest moment, s. */
     private static final double LOWEST_WITHIN_S = 0.2;
@@ -205,33 +209,29 @@ public final class LandingMeasurer {
         return false;
     }
 
-    private Spread spreadOver(SegmentMotion segment) {
-        int from = segment.indexAt(moments.contactS());
-        int to = segment.indexAt(moments.contactS() + PostureMeasurer.WITHIN_S);
-        return segment.smoothed().between(from, to);
-    }
-
     private AngleSigmas angleSigmas(Impact impact) {
-        Spread own = spreadOver(pelvis);
+        AngleSigmas.Segment own = angleSigmas(scene.pelvis(), pelvis, impact.peakG(), PELVIS_STANCE_LEAN);
         SegmentMotion upper = upperBack;
         LandingScene.Body body = scene.upperBack();
-        Spread other = upper == null ? own : spreadOver(upper);
-        Double upperPeak = impact.peakUpperBackG();
+        Double peak = impact.peakUpperBackG();
         return new AngleSigmas(
-                scene.pelvis().headingSigma(),
-                body == null ? 0 : body.headingSigma(),
-                impact.peakG(),
-                upperPeak == null ? 0 : upperPeak,
-                Math.toDegrees(own.tilt()),
-                Math.toDegrees(other.tilt()),
-                Math.toDegrees(own.heading()),
-                levelDeg(scene.pelvis()),
-                body == null ? 0 : levelDeg(body));
+                own,
+                upper == null || body == null
+                        ? own
+                        : angleSigmas(body, upper, peak == null ? 0 : peak, TRUNK_STANCE_LEAN));
     }
 
-    /** How far a segment may lean to a side in the stance that its mounting calls upright, deg. */
-    private static double levelDeg(LandingScene.Body body) {
-        return Math.toDegrees(body.motion().levelSigma(body.segmentFromSensor().rotateBack(Vector3.Y)));
+    private AngleSigmas.Segment angleSigmas(
+            LandingScene.Body body, SegmentMotion segment, double peakG, double stanceLean) {
+        Quaternion segmentFromSensor = body.segmentFromSensor();
+        // How far the segment may lean to a side in the stance that its mounting calls upright.
+        double level = body.motion().levelSigma(segmentFromSensor.rotateBack(Vector3.Y));
+        return new AngleSigmas.Segment(
+                body.headingSigma(),
+                peakG,
+                segment.turnSigmas(moments.contactS(), moments.contactS() + PostureMeasurer.WITHIN_S),
+                body.motion().rateScaleSigma(segmentFromSensor.rotateBack(Vector3.Y)),
+                Math.hypot(level, stanceLean));
     }
 
     private Sigma sigma(Fall fall, Impact impact, Braking braking) {
@@ -246,9 +246,7 @@ public final class LandingMeasurer {
         Double depth = lowest == null
                 ? null
                 : Math.hypot(
-                        Math.hypot(
-                                DEPTH_SIGMA_M,
-                                fallSpeed == null ? 0 : fallSpeed * Math.hypot(SEEN_PART * seen, unseen)),
+                        Math.hypot(DEPTH_SIGMA_M, fallSpeed == null ? 0 : fallSpeed * contact),
                         pelvis.smoothed()
                                 .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
                                 .placeUp());

@@ -3,9 +3,10 @@ package evenfall.fusion.landing;
 import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.Derivative;
 import evenfall.fusion.filtering.ZeroPhase;
-import evenfall.fusion.rotation.SegmentAngles;
 import evenfall.ingest.recording.SensorStream;
-import java.util.function.DoubleUnaryOperator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Takes the angles of a landing at its moments, and how fast the spine folds. */
@@ -16,11 +17,14 @@ final class PostureMeasurer {
 
     private static final double COLLAPSE_WITHIN_S = 0.25;
     private static final double COLLAPSE_CUTOFF_HZ = 20;
-    /** A strapped sensor rocks on skin and strap at 20 Hz and above, the spine folds far more slowly, Hz. */
+    /** A strapped sensor rocks on skin and strap at 20 Hz and above, the body turns and folds far more slowly, Hz. */
     private static final double STRAP_CUTOFF_HZ = 12;
 
+    /** To the sides straps rock less, and legs that take a landing one after the other tip the pelvis quickly, Hz. */
+    private static final double SIDEWAYS_CUTOFF_HZ = 20;
+
     /** Filter ends must not reach into the stretch that counts, s. */
-    private static final double COLLAPSE_ROOM_S = 0.15;
+    private static final double ROOM_S = 0.15;
 
     private final SegmentMotion pelvis;
     private final @Nullable SegmentMotion upperBack;
@@ -40,21 +44,38 @@ final class PostureMeasurer {
             // The farthest angle may have come after the end of the recording.
             return new Posture(null, null, null, null, null, null, null);
         }
-        Excursion rotation = excursion(t -> pelvis.at(t).yawDegrees());
-        Excursion tilt = excursion(t -> pelvis.at(t).flexionDegrees());
-        Excursion obliquity = excursion(t -> pelvis.at(t).leanDegrees());
         SegmentMotion upper = upperBack;
-        if (upper == null || !coversLanding(upper, moments.contactS())) {
-            return sigmas.apply(new Posture(null, null, rotation, tilt, obliquity, null, null));
+        boolean trunk = upper != null && coversLanding(upper, moments.contactS());
+        List<BodyMoment> course = course();
+        return new Posture(
+                trunk ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::flexion, sigmas::trunkFlexion) : null,
+                trunk ? excursion(course, SIDEWAYS_CUTOFF_HZ, BodyMoment::lean, sigmas::trunkLean) : null,
+                excursion(course, STRAP_CUTOFF_HZ, BodyMoment::rotation, sigmas::pelvicRotation),
+                excursion(course, STRAP_CUTOFF_HZ, BodyMoment::tilt, sigmas::pelvicTilt),
+                excursion(course, SIDEWAYS_CUTOFF_HZ, BodyMoment::obliquity, sigmas::pelvicObliquity),
+                trunk ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::twist, sigmas::twist) : null,
+                trunk ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::spineFlexion, sigmas::spineFlexion) : null);
+    }
+
+    /** The moments from contact on, with room for a filter about them, one a {@link #step}. */
+    private List<BodyMoment> course() {
+        double end = Math.min(moments.contactS() + WITHIN_S, endOfMotion());
+        int n = (int) Math.floor((end - moments.contactS()) / step) + 2 * room() + 1;
+        List<BodyMoment> course = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            course.add(at(moments.contactS() + (i - room()) * step));
         }
-        return sigmas.apply(new Posture(
-                excursion(t -> upper.at(t).flexionDegrees()),
-                excursion(t -> upper.at(t).leanDegrees()),
-                rotation,
-                tilt,
-                obliquity,
-                excursion(t -> twist(upper.at(t), pelvis.at(t))),
-                excursion(t -> upper.at(t).flexionDegrees() - pelvis.at(t).flexionDegrees())));
+        return course;
+    }
+
+    private int room() {
+        return (int) Math.round(ROOM_S / step);
+    }
+
+    private BodyMoment at(double timeS) {
+        BodyMoment.Segment own = pelvis.momentAt(timeS);
+        SegmentMotion upper = upperBack;
+        return new BodyMoment(own, upper != null ? upper.momentAt(timeS) : own);
     }
 
     /** Whether a segment was measured from contact until {@link #WITHIN_S} after it, or to the end of its window. */
@@ -63,28 +84,36 @@ final class PostureMeasurer {
         return segment.covers(contactS) && segment.ownTime(contactS) + WITHIN_S <= stream.durationS();
     }
 
-    private static double twist(SegmentAngles upper, SegmentAngles pelvis) {
-        return Math.toDegrees(Math.IEEEremainder(upper.yaw() - pelvis.yaw(), 2 * Math.PI));
-    }
-
-    private Excursion excursion(DoubleUnaryOperator angle) {
-        double contact = angle.applyAsDouble(moments.contactS());
+    /** The farthest angle is looked for in what the strap's rocking leaves. */
+    private Excursion excursion(
+            List<BodyMoment> course,
+            double cutoffHz,
+            ToDoubleFunction<BodyMoment> angle,
+            ToDoubleFunction<AngleSigmas.Change> sigma) {
+        int first = room();
+        BodyMoment atContact = course.get(first);
+        double contact = angle.applyAsDouble(atContact);
+        double[] body = ZeroPhase.filter(
+                Butterworth.lowPass(cutoffHz, 1 / step),
+                course.stream()
+                        .mapToDouble(m -> contact + Math.IEEEremainder(angle.applyAsDouble(m) - contact, 360))
+                        .toArray());
+        int farthest = first;
         double max = contact;
-        double end = Math.min(moments.contactS() + WITHIN_S, endOfMotion());
-        for (double t = moments.contactS() + step; t <= end; t += step) {
-            double value = angle.applyAsDouble(t);
-            if (Math.abs(value - contact) > Math.abs(max - contact)) {
-                max = value;
+        for (int i = first + 1; i < body.length - room(); i++) {
+            if (Math.abs(body[i] - contact) > Math.abs(max - contact)) {
+                farthest = i;
+                max = body[i];
             }
         }
         Double lowestS = moments.lowestS();
         return new Excursion(
                 contact,
-                angle.applyAsDouble(moments.peakS()),
-                lowestS == null ? null : angle.applyAsDouble(lowestS),
+                angle.applyAsDouble(at(moments.peakS())),
+                lowestS == null ? null : angle.applyAsDouble(at(lowestS)),
                 max,
                 max - contact,
-                0);
+                sigma.applyAsDouble(new AngleSigmas.Change(max - contact, atContact, course.get(farthest))));
     }
 
     private double endOfMotion() {
@@ -92,10 +121,11 @@ final class PostureMeasurer {
     }
 
     /** Largest rate at which the upper back flexes against the pelvis shortly after contact, deg/s. */
-    @Nullable Double collapse() {
+    @Nullable
+    Double collapse() {
         SegmentMotion upper = upperBack;
-        double start = moments.contactS() - COLLAPSE_ROOM_S;
-        double end = moments.contactS() + COLLAPSE_WITHIN_S + COLLAPSE_ROOM_S;
+        double start = moments.contactS() - ROOM_S;
+        double end = moments.contactS() + COLLAPSE_WITHIN_S + ROOM_S;
         if (upper == null || !upper.covers(start) || !upper.covers(end)) {
             return null;
         }
@@ -103,7 +133,7 @@ final class PostureMeasurer {
         double[] flexion = new double[n];
         for (int i = 0; i < n; i++) {
             double t = start + i * step;
-            flexion[i] = upper.at(t).flexionDegrees() - pelvis.at(t).flexionDegrees();
+            flexion[i] = at(t).spineFlexion();
         }
         double rateHz = 1 / step;
         double[] body = ZeroPhase.filter(Butterworth.lowPass(STRAP_CUTOFF_HZ, rateHz), flexion);

@@ -112,18 +112,45 @@ final class SegmentMotion {
 
     /** Yaw, lean and flexion at a moment of the pelvis's clock. */
     SegmentAngles at(double pelvisS) {
+        return momentAt(pelvisS).angles();
+    }
+
+    /** The segment at a moment of the pelvis's clock. */
+    BodyMoment.Segment momentAt(double pelvisS) {
         double own = clock.at(pelvisS);
         int i = motion.indexAt(own);
         int next = Math.min(i + 1, motion.size() - 1);
         double dt = motion.time(next) - motion.time(i);
         double part = dt > 0 ? Math.max(0, Math.min(1, (own - motion.time(i)) / dt)) : 0;
-        Quaternion back = StrapGive.turn(
-                -(tippedRight[i] + part * (tippedRight[next] - tippedRight[i])),
-                -(tippedForward[i] + part * (tippedForward[next] - tippedForward[i])));
-        return SegmentAngles.of(headingBack
+        double right = tippedRight[i] + part * (tippedRight[next] - tippedRight[i]);
+        double forward = tippedForward[i] + part * (tippedForward[next] - tippedForward[i]);
+        SegmentAngles angles = SegmentAngles.of(headingBack
                 .times(motion.orientationAt(own))
                 .times(sensorFromSegment)
-                .times(back));
+                .times(StrapGive.turn(-right, -forward)));
+        return new BodyMoment.Segment(angles, forward, right);
+    }
+
+    /**
+     * One standard deviation of the error of the turn between two moments, without what the gyroscope's scale does.
+     *
+     * @param leanDeg about forward, deg
+     * @param flexionDeg about the left, deg
+     * @param yawDeg about the vertical, deg
+     */
+    record TurnSigmas(double leanDeg, double flexionDeg, double yawDeg) {}
+
+    /** How sure the turn between two moments of the pelvis's clock is, about the axes of the segment at the first. */
+    TurnSigmas turnSigmas(double fromS, double toS) {
+        int from = indexAt(fromS);
+        double yaw = SegmentAngles.of(motion.orientation(from).times(sensorFromSegment))
+                .yaw();
+        SmoothedMotion.Turn turn = smoothed.turnBetween(from, indexAt(toS));
+        Vector3 forward = new Vector3(Math.cos(yaw), Math.sin(yaw), 0);
+        return new TurnSigmas(
+                Math.toDegrees(turn.sigma(forward)),
+                Math.toDegrees(turn.sigma(Vector3.UP.cross(forward))),
+                Math.toDegrees(turn.sigma(Vector3.UP)));
     }
 
     /** A world vector of the motion, turned so that x points where the segment faced while yaw was zero. */

@@ -165,7 +165,8 @@ public final class MotionSmoother {
             for (int k = 0; k < w.jolts().size(); k++) {
                 int c = MotionErrors.FIXED + MotionErrors.JOLT * k;
                 addPrior(a, c, 3, w.jolts().get(k).speedSigma());
-                addPrior(a, c + 3, 3, w.jolts().get(k).turnSigma());
+                addPrior(a, c + 3, 2, w.jolts().get(k).tiltSigma());
+                addPrior(a, c + 5, 1, w.jolts().get(k).headingSigma());
             }
         }
 

@@ -69,7 +69,8 @@ public record MotionWindow(
      *
      * @param index sample of the stream after which the speed has jumped
      * @param speedSigma one standard deviation of the jump of the speed along each axis, m/s
-     * @param turnSigma one standard deviation of the jump of the orientation about each axis, rad
+     * @param tiltSigma one standard deviation of the jump of the orientation about each horizontal axis, rad
+     * @param headingSigma the same about the vertical, rad
      */
-    public record Jolt(int index, double speedSigma, double turnSigma) {}
+    public record Jolt(int index, double speedSigma, double tiltSigma, double headingSigma) {}
 }

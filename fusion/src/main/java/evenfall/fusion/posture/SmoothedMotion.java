@@ -53,20 +53,73 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
     }
 
     /**
+     * Errors of the turn between two samples, without what the gyroscope's scale does, which goes with each angle's own
+     * turning.
+     *
+     * @param first index in the window of the earlier sample
+     * @param second index in the window of the later sample
+     */
+    public Turn turnBetween(int first, int second) {
+        double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {first, second});
+        double[][] turn = new double[3][3];
+        for (int a = 0; a < covariance.length; a++) {
+            for (int b = 0; b < covariance.length; b++) {
+                if (!scalesRate(a) && !scalesRate(b)) {
+                    for (int i = 0; i < 9; i++) {
+                        turn[i / 3][i % 3] += (rows[1][a][i / 3] - rows[0][a][i / 3])
+                                * covariance[a][b]
+                                * (rows[1][b][i % 3] - rows[0][b][i % 3]);
+                    }
+                }
+            }
+        }
+        return new Turn(turn);
+    }
+
+    private static boolean scalesRate(int column) {
+        return column >= MotionErrors.RATE_SCALE && column < MotionErrors.RATE_SCALE + 3;
+    }
+
+    /**
+     * Covariance of a turn's error about the world's axes.
+     *
+     * @param covariance rad²
+     */
+    @SuppressWarnings("ArrayRecordComponent") // a matrix compared by nobody
+    public record Turn(double[][] covariance) {
+
+        /** One standard deviation about a unit vector, rad. */
+        public double sigma(Vector3 about) {
+            return quadratic(covariance, 0, about);
+        }
+    }
+
+    /** One standard deviation of the gyroscope's scale about an axis, sensor axes, unit vector. */
+    public double rateScaleSigma(Vector3 about) {
+        // Each axis turns by its share of the turning and errs by its scale times that.
+        Vector3 squares = new Vector3(about.x() * about.x(), about.y() * about.y(), about.z() * about.z());
+        return quadratic(covariance, MotionErrors.RATE_SCALE, squares);
+    }
+
+    private static double quadratic(double[][] matrix, int first, Vector3 v) {
+        double[] u = {v.x(), v.y(), v.z()};
+        double variance = 0;
+        for (int a = 0; a < 3; a++) {
+            for (int b = 0; b < 3; b++) {
+                variance += u[a] * matrix[first + a][first + b] * u[b];
+            }
+        }
+        return Math.sqrt(Math.max(0, variance));
+    }
+
+    /**
      * One standard deviation of the direction of the vertical about an axis, as the accelerometer's own bias leaves it in
      * a stance, rad.
      *
      * @param across unit vector in sensor axes along which a bias turns the vertical about that axis
      */
     public double levelSigma(Vector3 across) {
-        double[] u = {across.x(), across.y(), across.z()};
-        double variance = 0;
-        for (int a = 0; a < 3; a++) {
-            for (int b = 0; b < 3; b++) {
-                variance += u[a] * covariance[a][b] * u[b];
-            }
-        }
-        return Math.sqrt(variance) / Gravity.STANDARD;
+        return quadratic(covariance, 0, across) / Gravity.STANDARD;
     }
 
     /**
@@ -79,15 +132,8 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
         if (last < 0) {
             return new Jump(0, 0);
         }
-        double[] u = {along.x(), along.y(), along.z()};
         int c = MotionErrors.FIXED + MotionErrors.JOLT * last;
-        double variance = 0;
-        for (int a = 0; a < 3; a++) {
-            for (int b = 0; b < 3; b++) {
-                variance += u[a] * covariance[c + a][c + b] * u[b];
-            }
-        }
-        return new Jump(errors.jumps().get(last).dot(along), Math.sqrt(variance));
+        return new Jump(errors.jumps().get(last).dot(along), quadratic(covariance, c, along));
     }
 
     /**

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SimulatedSessionsTest {
 
     static final String BOUNDS = "simulated-bounds.csv";
+    private static final String COVERAGE = "coverage-bounds.csv";
 
     private static final Map<String, LandingErrors> GROUPS = new LinkedHashMap<>();
     private static final Map<String, LandingErrors> SESSIONS = new LinkedHashMap<>();
@@ -45,6 +46,20 @@ class SimulatedSessionsTest {
                 .summary(bound.figure());
         assertThat(summary.count() - summary.missing()).as("measured").isPositive();
         assertThat(summary.rms()).as("%s", bound).isLessThanOrEqualTo(bound.bound());
+    }
+
+    static List<CoverageTable.Row> coverage() {
+        return CoverageTable.read(COVERAGE);
+    }
+
+    /** One sigma holds about 68 errors in 100 and two 95; more says less than is known, fewer says too much. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("coverage")
+    void sigma_holdsAsManyErrorsAsItShould(CoverageTable.Row row) {
+        ErrorSummary summary = Objects.requireNonNull(GROUPS.get(row.scenario()), row.scenario())
+                .summary(row.figure());
+        assertThat(summary.withinOne()).as("%s", row).isBetween(row.leastOne(), row.mostOne());
+        assertThat(summary.withinTwo()).as("%s", row).isGreaterThanOrEqualTo(row.leastTwo());
     }
 
     @Test

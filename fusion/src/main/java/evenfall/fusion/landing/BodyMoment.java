@@ -1,0 +1,53 @@
+package evenfall.fusion.landing;
+
+import evenfall.fusion.rotation.SegmentAngles;
+
+/**
+ * Both segments at one moment.
+ *
+ * @param pelvis the pelvis
+ * @param upper the upper back; the pelvis again where it has no sensor
+ */
+record BodyMoment(Segment pelvis, Segment upper) {
+
+    /**
+     * One segment.
+     *
+     * @param angles its angles
+     * @param forwardTip how far its sensor is held to be tipped forward on its strap, rad
+     * @param rightTip the same to the right, rad
+     */
+    record Segment(SegmentAngles angles, double forwardTip, double rightTip) {}
+
+    double rotation() {
+        return pelvis.angles.yawDegrees();
+    }
+
+    double upperRotation() {
+        return upper.angles.yawDegrees();
+    }
+
+    double tilt() {
+        return pelvis.angles.flexionDegrees();
+    }
+
+    double obliquity() {
+        return pelvis.angles.leanDegrees();
+    }
+
+    double flexion() {
+        return upper.angles.flexionDegrees();
+    }
+
+    double lean() {
+        return upper.angles.leanDegrees();
+    }
+
+    double twist() {
+        return Math.toDegrees(Math.IEEEremainder(upper.angles.yaw() - pelvis.angles.yaw(), 2 * Math.PI));
+    }
+
+    double spineFlexion() {
+        return flexion() - tilt();
+    }
+}
