@@ -7,6 +7,7 @@ import evenfall.report.block.MeasureCourse;
 import evenfall.report.block.Needed;
 import evenfall.report.block.Science;
 import evenfall.report.block.WithinDay;
+import evenfall.report.csv.PlainNumber;
 import evenfall.report.statistics.Agreement;
 import evenfall.report.statistics.BootstrapMean;
 import evenfall.report.statistics.BrokenStick;
@@ -85,7 +86,7 @@ final class ScienceNode {
         }
         ObjectNode each = node.putObject("sides");
         ArrayNode differences = each.putArray("leftLessRight");
-        seen.leftLessRight().forEach(differences::add);
+        seen.leftLessRight().forEach(one -> differences.add(PlainNumber.rounded(one)));
         JsonText.put(each, "scatter", seen.scatter());
         JsonText.put(each, "signFlipChance", feet.signFlipChance());
         JsonText.put(each, "hodgesLehmann", feet.middle());

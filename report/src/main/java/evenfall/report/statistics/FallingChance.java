@@ -1,7 +1,6 @@
 package evenfall.report.statistics;
 
 import java.util.Arrays;
-import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -26,9 +25,6 @@ public final class FallingChance {
 
     private static final double FLATTEST = 1e-3;
     private static final int EVALUATIONS = 500;
-    private static final int GRID = 20;
-    private static final double COARSE = 2.5;
-
     /** Products are kept below, so that they stay finite. */
     private static final double LARGE = 1e300;
 
@@ -57,22 +53,13 @@ public final class FallingChance {
         this.from = Arrays.stream(at).min().orElseThrow();
         this.range = Arrays.stream(at).max().orElseThrow() - from;
         this.at = Arrays.stream(at).map(h -> (h - from) / range).toArray();
-        double centre = 0;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int k = -GRID; k <= 2 * GRID; k++) {
-            double c = (double) k / GRID;
-            for (double steep = COARSE; steep < STEEPEST; steep *= COARSE) {
-                double likelihood = likelihood(c, steep);
-                if (likelihood > most) {
-                    most = likelihood;
-                    centre = c;
-                }
-            }
-        }
-        this.half = maximise(c -> profile(c)[0], centre - 1.5 / GRID, centre + 1.5 / GRID)[0];
-        double[] top = profile(half);
-        this.best = top[0];
-        this.steepness = top[1];
+        double[] ones = new double[at.length];
+        Arrays.fill(ones, 1);
+        double[] curve = LogisticFit.of(new double[][] {ones, this.at}, hit);
+        // A curve that does not fall has no height at which it is one half on the way down.
+        this.steepness = Math.max(FLATTEST, Math.min(STEEPEST, -curve[1]));
+        this.half = curve[0] / steepness;
+        this.best = likelihood(half, steepness);
         this.limit = limit(session, sessions);
     }
 
@@ -95,7 +82,7 @@ public final class FallingChance {
     }
 
     private boolean inside(double c) {
-        return 2 * (best - profile(c)[0]) <= limit;
+        return 2 * (best - profile(c)) <= limit;
     }
 
     /** Between an end outside the interval and the middle inside it. */
@@ -113,20 +100,15 @@ public final class FallingChance {
         return in;
     }
 
-    /** The largest penalised log-likelihood of curves that are one half at {@code c}, and the steepness that gives it. */
-    private double[] profile(double c) {
-        double[] found = maximise(log -> likelihood(c, Math.exp(log)), Math.log(FLATTEST), Math.log(STEEPEST));
-        return new double[] {found[1], Math.exp(found[0])};
-    }
-
-    private static double[] maximise(UnivariateFunction f, double low, double high) {
-        var found = new BrentOptimizer(1e-5, 1e-7)
+    /** The largest penalised log-likelihood of curves that are one half at {@code c}. */
+    private double profile(double c) {
+        return new BrentOptimizer(1e-5, 1e-7)
                 .optimize(
                         new MaxEval(EVALUATIONS),
-                        new UnivariateObjectiveFunction(f),
+                        new UnivariateObjectiveFunction(log -> likelihood(c, Math.exp(log))),
                         GoalType.MAXIMIZE,
-                        new SearchInterval(low, high));
-        return new double[] {found.getPoint(), found.getValue()};
+                        new SearchInterval(Math.log(FLATTEST), Math.log(STEEPEST)))
+                .getValue();
     }
 
     private double likelihood(double c, double steep) {

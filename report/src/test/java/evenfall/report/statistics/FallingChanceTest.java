@@ -24,6 +24,65 @@ class FallingChanceTest {
         assertThat(fit.interval().low() + fit.interval().high()).isCloseTo(1.6, within(0.01));
     }
 
+    /** Few landings from few heights: where a fine net over all curves finds the most likely one (likelihood with Jeffreys' prior). */
+    @Test
+    void few_giveTheMostLikelyCurve() {
+        SplittableRandom random = new SplittableRandom(8);
+        int looked = 0;
+        for (int k = 0; k < 80; k++) {
+            double[] at = new double[12];
+            for (int i = 0; i < at.length; i++) {
+                at[i] = 0.4 + 0.2 * random.nextInt(3);
+            }
+            boolean[] hit = hits(at, random, 0.5, 0.15);
+            double spread =
+                    Arrays.stream(at).max().orElse(0) - Arrays.stream(at).min().orElse(0);
+            if (spread < 0.3 || allAlike(hit)) {
+                continue;
+            }
+            double[] net = net(at, hit);
+            FallingChance fit = new FallingChance(at, hit, new int[12], 1);
+            if (net[1] > 0.5 && net[1] < 200 && net[0] > 0.4 && net[0] < 0.8) {
+                looked++;
+                assertThat(fit.half()).as("round " + k).isCloseTo(net[0], within(0.01));
+            }
+        }
+        assertThat(looked).isGreaterThan(30);
+    }
+
+    private static boolean allAlike(boolean[] hit) {
+        int hits = 0;
+        for (boolean one : hit) {
+            hits += one ? 1 : 0;
+        }
+        return hits == 0 || hits == hit.length;
+    }
+
+    /** The half and the steepness, one a unit, of the most likely curve of a net. */
+    private static double[] net(double[] at, boolean[] hit) {
+        double most = Double.NEGATIVE_INFINITY;
+        double[] best = new double[2];
+        for (double half = 0.3; half < 0.9; half += 0.005) {
+            for (double steep = 0.2; steep < 400; steep *= 1.03) {
+                double likelihood = 0;
+                double[] information = new double[3];
+                for (int i = 0; i < at.length; i++) {
+                    double p = 1 / (1 + Math.exp(steep * (at[i] - half)));
+                    likelihood += Math.log(hit[i] ? p : 1 - p);
+                    information[0] += p * (1 - p);
+                    information[1] += p * (1 - p) * at[i];
+                    information[2] += p * (1 - p) * at[i] * at[i];
+                }
+                likelihood += Math.log(information[0] * information[2] - information[1] * information[1]) / 2;
+                if (likelihood > most) {
+                    most = likelihood;
+                    best = new double[] {half, steep};
+                }
+            }
+        }
+        return best;
+    }
+
     /** Mirrored hits: turned upside down and shifted, the answer turns and shifts with them. */
     @Test
     void theAnswer_doesNotDependOnTheUnitOrTheOrigin() {
