@@ -5,12 +5,14 @@ import evenfall.report.html.view.BlockView;
 import evenfall.report.html.view.DayView;
 import evenfall.report.html.view.MarkView;
 import evenfall.report.html.view.RowView;
+import evenfall.report.html.view.Span;
 import evenfall.report.paper.Paper;
 import evenfall.report.paper.TableText;
 import evenfall.report.paper.TextStyle;
 import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A block on paper: the page's own words and pictures. */
 public final class BlockHandout {
@@ -51,14 +53,18 @@ public final class BlockHandout {
 
     private static void course(Paper paper, BlockView view) {
         paper.heading(2, PAGE.say("head.block.weeks"));
-        view.changes().forEach(line -> paper.text(TextStyle.PLAIN, line));
-        view.tiring().forEach(line -> paper.text(TextStyle.PLAIN, line));
+        view.changes().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
+        view.tiring().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
         paper.together(part -> {
             part.heading(2, PAGE.say("head.block.sides"));
-            view.sides().forEach(line -> part.text(TextStyle.PLAIN, line));
+            view.sides().forEach(line -> part.text(TextStyle.PLAIN, sentence(line)));
             part.picture(view.sidesWide());
         });
         paper.together(part -> part.heading(2, PAGE.say("head.block.chart")).picture(view.chartWide()));
+    }
+
+    private static String sentence(List<Span> spans) {
+        return spans.stream().map(Span::words).collect(Collectors.joining());
     }
 
     private static void tables(Paper paper, BlockView view) {

@@ -34,7 +34,7 @@ public final class BlockPage {
     public static void write(
             Block block, SortedMap<LocalDate, List<DiaryEntry>> diary, @Nullable Outlook outlook, Appendable out)
             throws IOException {
-        out.append(Pages.render("block.jte", view(block, diary, outlook)));
+        out.append(Pages.render("block.jte", view(block, diary, outlook), "page.js"));
     }
 
     /** What the page shows, in words and pictures. */

@@ -13,6 +13,7 @@ import evenfall.report.html.view.BlockView;
 import evenfall.report.html.view.DayView;
 import evenfall.report.html.view.MarkView;
 import evenfall.report.html.view.RowView;
+import evenfall.report.html.view.Span;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.words.Days;
@@ -68,9 +69,9 @@ final class BlockViews {
                 BlockSentence.of(block, diary),
                 cautions,
                 urgent.size(),
-                changes.weeks(),
-                changes.tiring(),
-                changes.sides(),
+                linked(changes.weeks()),
+                linked(changes.tiring()),
+                linked(changes.sides()),
                 pairs(pairs, BlockCharts.WIDE, "pairs-wide"),
                 pairs(pairs, BlockCharts.NARROW, "pairs-narrow"),
                 charts.draw("block-wide", BlockCharts.WIDE, first, last),
@@ -81,6 +82,10 @@ final class BlockViews {
                 days(),
                 outlook == null ? List.of() : NextSessionLines.of(outlook),
                 method());
+    }
+
+    private static List<List<Span>> linked(List<String> sentences) {
+        return sentences.stream().map(TermLinks::in).toList();
     }
 
     private static Picture pairs(List<DifferenceChart.Row> rows, int width, String id) {

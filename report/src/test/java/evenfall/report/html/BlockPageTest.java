@@ -3,12 +3,14 @@ package evenfall.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenfall.report.block.Block;
+import evenfall.report.html.view.Span;
 import evenfall.report.log.DiaryEntry;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 
@@ -21,7 +23,9 @@ class BlockPageTest {
 
         assertThat(markup.values("id")).doesNotHaveDuplicates();
         assertThat(markup.values("src")).isEmpty();
-        assertThat(markup.values("href")).isEmpty();
+        assertThat(markup.values("href"))
+                .isNotEmpty()
+                .allSatisfy(link -> assertThat(markup.values("id")).contains(link.substring(1)));
         assertThat(page.replaceAll("base64,[A-Za-z0-9+/=]*", "")).doesNotContain("http:", "https:", "//");
     }
 
@@ -71,6 +75,21 @@ class BlockPageTest {
         Markup page = Markup.of(page(InventedBlocks.block(2), new TreeMap<>()));
 
         assertThat(page.text()).contains("0.4 m", "1.2 m", "2 of 2", "0 of 2");
+    }
+
+    /** Every measure that is named leads to what it is, and the sentence stays the same. */
+    @Test
+    void namesOfMeasures_leadToTheirExplanation() {
+        String sentence =
+                "No clear change in trunk leaned, pelvis sank, pelvis before or behind the feet, pelvis tilted.";
+        List<Span> spans = TermLinks.in(sentence);
+
+        assertThat(spans.stream().map(Span::words).collect(Collectors.joining()))
+                .isEqualTo(sentence);
+        assertThat(spans.stream().filter(span -> !span.about().isEmpty()).map(Span::words))
+                .containsExactly("trunk leaned", "pelvis sank", "pelvis before or behind the feet", "pelvis tilted");
+        assertThat(TermLinks.in("Nothing here.")).containsExactly(new Span("Nothing here.", ""));
+        assertThat(TermLinks.in("")).isEmpty();
     }
 
     @Test
