@@ -38,6 +38,11 @@ public final class LandingMeasurer {
     /** Two places further apart in time than this are not the same lowest moment, s. */
     private static final double LOWEST_WITHIN_S = 0.2;
 
+    /** Take-off is told from the force so long before and after it, s. */
+    private static final double ABOUT_TAKEOFF_S = 0.1;
+    /** Contact is told from the force so long before and after it, s. */
+    private static final double ABOUT_CONTACT_S = 0.05;
+
     private final LandingScene scene;
     private final SegmentMotion pelvis;
     private final @Nullable SegmentMotion upperBack;
@@ -46,6 +51,11 @@ public final class LandingMeasurer {
 
     /** Whether the pelvis's gyroscope worked: else only times and blows are known. */
     private final boolean oriented;
+
+    /** Whether the contact lies in or beside a long gap: how fast it was can only be guessed. */
+    private final boolean contactUnseen;
+    /** Whether a long gap hides part of what came after contact: how far and where to can only be guessed. */
+    private final boolean brakeUnseen;
 
     private final Set<LandingFlag> flags;
 
@@ -61,6 +71,13 @@ public final class LandingMeasurer {
                         scene.untilS(),
                         scene.pelvis().motion().window().gyroBias())
                 .find();
+        this.contactUnseen =
+                LongGap.within(pelvis, seen.contactS() - ABOUT_CONTACT_S, seen.contactS() + ABOUT_CONTACT_S);
+        this.brakeUnseen =
+                LongGap.within(pelvis, seen.contactS() - ABOUT_CONTACT_S, seen.contactS() + PostureMeasurer.WITHIN_S);
+        if (brakeUnseen) {
+            seen = new Moments(seen.takeoffS(), seen.contactS(), seen.peakS(), null, seen.settledS());
+        }
         this.oriented = !DeadGyroscope.at(pelvis.motion(), seen.contactS());
         this.hidden = HiddenContact.at(pelvis.motion(), seen.contactS());
         this.moments = oriented ? seen : new Moments(seen.takeoffS(), seen.contactS(), seen.peakS(), null, null);
@@ -109,8 +126,9 @@ public final class LandingMeasurer {
         PostureMeasurer postures = new PostureMeasurer(pelvis, upperBack, moments);
         Braking braking = braking(fall, postures.collapse());
         Steps steps = StepCounter.count(pelvis, moments, scene.untilS());
-        Balance balance =
-                new BalanceMeasurer(pelvis, moments, scene.pelvis().headingSigma()).measure(scene.after(), steps);
+        Balance balance = brakeUnseen
+                ? new Balance(null, null, null, steps.count(), steps.direction(), null)
+                : new BalanceMeasurer(pelvis, moments, scene.pelvis().headingSigma()).measure(scene.after(), steps);
         Posture posture = postures.measure(angleSigmas(impact));
         flag(impact, balance);
         Sigma sigma = sigma(fall, impact, braking);
@@ -147,14 +165,14 @@ public final class LandingMeasurer {
     private Fall fall() {
         double speed =
                 hidden == null ? -pelvis.motion().speedAt(moments.contactS()).z() : hidden.speed();
-        return speed > 0
+        return speed > 0 && !contactUnseen
                 ? new Fall(flight(), speed, speed * speed / (2 * Gravity.STANDARD))
                 : new Fall(flight(), null, null);
     }
 
     private Braking braking(Fall fall, @Nullable Double collapse) {
         Double lowest = moments.lowestS();
-        if (lowest == null) {
+        if (lowest == null || brakeUnseen) {
             return new Braking(null, null, null, collapse);
         }
         Motion motion = pelvis.motion();
@@ -187,7 +205,7 @@ public final class LandingMeasurer {
         if (moments.settledS() == null) {
             flags.add(LandingFlag.NOT_SETTLED);
         }
-        if (balance.overFeet() == null && scene.after() != null) {
+        if (balance.overFeet() == null && scene.after() != null && !brakeUnseen) {
             flags.add(LandingFlag.FEET_MOVED);
         }
     }
@@ -243,7 +261,7 @@ public final class LandingMeasurer {
         double speed = Math.hypot(1.1 * atContact.speedUp(), Gravity.STANDARD * contact);
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
-        Double depth = lowest == null
+        Double depth = braking.depthM() == null || lowest == null
                 ? null
                 : Math.hypot(
                         Math.hypot(DEPTH_SIGMA_M, fallSpeed == null ? 0 : fallSpeed * contact),
@@ -253,12 +271,22 @@ public final class LandingMeasurer {
         Double collapse = braking.collapseDegPerS();
         return new Sigma(
                 contact,
-                fall.flightS() == null ? null : Math.hypot(Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval), unseen),
+                fall.flightS() == null
+                        ? null
+                        : Math.hypot(Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval), Math.hypot(unseen, takeoffUnseen())),
                 fallSpeed == null ? null : speed,
                 fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
                 peakSigma(impact, interval),
                 depth,
                 collapse == null ? null : Math.hypot(COLLAPSE_SIGMA, COLLAPSE_PER_G * impact.peakG()));
+    }
+
+    /** What a long gap leaves of the take-off: it may lie anywhere up to the gap's length away, s. */
+    private double takeoffUnseen() {
+        Double takeoff = moments.takeoffS();
+        return takeoff == null
+                ? 0
+                : LongGap.length(pelvis, takeoff - ABOUT_TAKEOFF_S, takeoff + ABOUT_TAKEOFF_S) / Math.sqrt(3);
     }
 
     /** A half sine as wide as the rise tells, sampled every interval: the mean loss at its top, and 1 % of scale. */

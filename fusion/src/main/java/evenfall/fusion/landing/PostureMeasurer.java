@@ -45,16 +45,23 @@ final class PostureMeasurer {
             return new Posture(null, null, null, null, null, null, null);
         }
         SegmentMotion upper = upperBack;
-        boolean trunk = upper != null && coversLanding(upper, moments.contactS());
+        boolean trunk = upper != null && coversLanding(upper, moments.contactS()) && seen(upper);
+        boolean hips = seen(pelvis);
+        boolean both = trunk && hips;
         List<BodyMoment> course = course();
         return new Posture(
                 trunk ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::flexion, sigmas::trunkFlexion) : null,
                 trunk ? excursion(course, SIDEWAYS_CUTOFF_HZ, BodyMoment::lean, sigmas::trunkLean) : null,
-                excursion(course, STRAP_CUTOFF_HZ, BodyMoment::rotation, sigmas::pelvicRotation),
-                excursion(course, STRAP_CUTOFF_HZ, BodyMoment::tilt, sigmas::pelvicTilt),
-                excursion(course, SIDEWAYS_CUTOFF_HZ, BodyMoment::obliquity, sigmas::pelvicObliquity),
-                trunk ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::twist, sigmas::twist) : null,
-                trunk ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::spineFlexion, sigmas::spineFlexion) : null);
+                hips ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::rotation, sigmas::pelvicRotation) : null,
+                hips ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::tilt, sigmas::pelvicTilt) : null,
+                hips ? excursion(course, SIDEWAYS_CUTOFF_HZ, BodyMoment::obliquity, sigmas::pelvicObliquity) : null,
+                both ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::twist, sigmas::twist) : null,
+                both ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::spineFlexion, sigmas::spineFlexion) : null);
+    }
+
+    /** Whether no long gap may hide the farthest angle. */
+    private boolean seen(SegmentMotion segment) {
+        return !LongGap.within(segment, moments.contactS(), moments.contactS() + WITHIN_S);
     }
 
     /** The moments from contact on, with room for a filter about them, one a {@link #step}. */
@@ -126,7 +133,7 @@ final class PostureMeasurer {
         SegmentMotion upper = upperBack;
         double start = moments.contactS() - ROOM_S;
         double end = moments.contactS() + COLLAPSE_WITHIN_S + ROOM_S;
-        if (upper == null || !upper.covers(start) || !upper.covers(end)) {
+        if (upper == null || !upper.covers(start) || !upper.covers(end) || !seen(upper) || !seen(pelvis)) {
             return null;
         }
         int n = (int) Math.round((end - start) / step) + 1;

@@ -104,6 +104,37 @@ class BrokenRecordingsTest {
         }
     }
 
+    @Test
+    void aLongGapWithinTheBraking_leavesOutWhatItMayHide() {
+        SensorStream whole = stream(SESSION.pelvis(), 0, 1e9, true);
+        SensorStream pelvis = without(whole, contact(1) + 0.12, contact(1) + 0.28);
+
+        Landing landing = analyse(pelvis, stream(SESSION.upperBack(), 0, 1e9, true))
+                .landings()
+                .get(1);
+
+        Measures m = measures(landing);
+        assertThat(landing.flags()).contains(LandingFlag.GAP).doesNotContain(LandingFlag.FEET_MOVED);
+        assertThat(m.braking().depthM()).isNull();
+        assertThat(m.sigma().depthM()).isNull();
+        assertThat(m.balance().lateralShift()).isNull();
+        assertThat(m.posture().pelvicTilt()).isNull();
+        assertThat(m.posture().twist()).isNull();
+        assertThat(m.posture().trunkFlexion()).isNotNull();
+        assertThat(m.fall().impactSpeedMS()).isNotNull();
+        assertThat(m.fall().flightS()).isNotNull();
+    }
+
+    private static SensorStream without(SensorStream s, double fromS, double toS) {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < s.size(); i++) {
+            if (s.time(i) < fromS || s.time(i) > toS) {
+                builder.add(s.time(i), s.ax(i), s.ay(i), s.az(i), s.gx(i), s.gy(i), s.gz(i));
+            }
+        }
+        return builder.build();
+    }
+
     private static Measures measures(Landing landing) {
         return Objects.requireNonNull(landing.measures());
     }
