@@ -1,29 +1,19 @@
 package evenfall.report.json;
 
-import java.io.StringWriter;
+import evenfall.report.notation.JsonStreams;
 import java.util.Map;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
-import tools.jackson.core.ObjectReadContext;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.exc.StreamReadException;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.MissingNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/**
- * Reads and writes trees of JSON by the streams of the library alone. Its mapper would do the same, but loads four
- * hundred classes to find out how to treat Java objects, of which there are none here: a quarter of a second at every start.
- */
+/** Reads and writes trees of JSON; for why no general mapper does this see {@link JsonStreams}. */
 final class JsonTree {
-
-    private static final JsonFactory STREAMS = new JsonFactory();
 
     private JsonTree() {}
 
@@ -38,7 +28,7 @@ final class JsonTree {
      * @throws StreamReadException if the text is not JSON
      */
     static JsonNode read(String text) {
-        try (JsonParser parser = STREAMS.createParser(ObjectReadContext.empty(), text)) {
+        try (JsonParser parser = JsonStreams.of(text)) {
             JsonToken first = parser.nextToken();
             return first == null ? MissingNode.getInstance() : value(parser, first);
         }
@@ -86,12 +76,7 @@ final class JsonTree {
 
     /** The text of a tree, in one line or indented over several. */
     static String write(JsonNode tree, boolean indented) {
-        StringWriter text = new StringWriter();
-        ObjectWriteContext context = indented ? new Indented() : ObjectWriteContext.empty();
-        try (JsonGenerator generator = STREAMS.createGenerator(context, text)) {
-            write(tree, generator);
-        }
-        return text.toString();
+        return JsonStreams.text(indented, out -> write(tree, out));
     }
 
     private static void write(JsonNode node, JsonGenerator generator) {
@@ -126,19 +111,6 @@ final class JsonTree {
             case DOUBLE, FLOAT -> generator.writeNumber(node.doubleValue());
             case BIG_INTEGER -> generator.writeNumber(node.bigIntegerValue());
             case BIG_DECIMAL -> generator.writeNumber(node.decimalValue());
-        }
-    }
-
-    private static final class Indented extends ObjectWriteContext.Base {
-
-        @Override
-        public boolean hasPrettyPrinter() {
-            return true;
-        }
-
-        @Override
-        public PrettyPrinter getPrettyPrinter() {
-            return new DefaultPrettyPrinter();
         }
     }
 }

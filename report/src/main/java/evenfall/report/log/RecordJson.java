@@ -1,6 +1,6 @@
 package evenfall.report.log;
 
-import java.io.StringWriter;
+import evenfall.report.notation.JsonStreams;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
@@ -17,19 +17,12 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
-import tools.jackson.core.ObjectReadContext;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.PrettyPrinter;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /**
- * Records as JSON objects, field by field; a field that is unknown, missing, there twice or of another kind is refused. A
- * general mapper does the same, and loading it took half of the time in which a log is listed.
+ * Records as JSON objects, field by field; a field that is unknown, missing, there twice or of another kind is refused. For why
+ * no general mapper does this see {@link JsonStreams}.
  */
 final class RecordJson {
-
-    private static final JsonFactory FACTORY = JsonFactory.builder().build();
 
     /** Fields that files written before they were thought of do not have: null there. */
     private static final Set<String> LATER = Set.of("corrects");
@@ -66,7 +59,7 @@ final class RecordJson {
      * @throws IllegalArgumentException if it is not an object with just the record's fields
      */
     static <T> T read(String text, Class<T> type) {
-        try (JsonParser in = FACTORY.createParser(ObjectReadContext.empty(), text)) {
+        try (JsonParser in = JsonStreams.of(text)) {
             in.nextToken();
             Object read = record(in, type);
             if (in.nextToken() != null) {
@@ -78,11 +71,7 @@ final class RecordJson {
 
     /** Writes a record, indented. */
     static String write(Object value) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator out = FACTORY.createGenerator(new Indented(), text)) {
-            write(out, value);
-        }
-        return text.toString();
+        return JsonStreams.text(true, out -> write(out, value));
     }
 
     private static Object record(JsonParser in, Class<?> type) {
@@ -238,20 +227,6 @@ final class RecordJson {
             return field.getAccessor().invoke(record);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(field + " cannot be read", e);
-        }
-    }
-
-    /** Says that what is written is to be indented. */
-    private static final class Indented extends ObjectWriteContext.Base {
-
-        @Override
-        public boolean hasPrettyPrinter() {
-            return true;
-        }
-
-        @Override
-        public PrettyPrinter getPrettyPrinter() {
-            return new DefaultPrettyPrinter();
         }
     }
 }

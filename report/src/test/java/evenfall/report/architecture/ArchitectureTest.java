@@ -137,7 +137,11 @@ class ArchitectureTest {
     void json_staysInItsCodecs() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages("evenfall.ingest.table..", "evenfall.report.json..", "evenfall.report.log..")
+                .resideOutsideOfPackages(
+                        "evenfall.ingest.table..",
+                        "evenfall.report.notation..",
+                        "evenfall.report.json..",
+                        "evenfall.report.log..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("tools.jackson..")
