@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -13,6 +14,8 @@ import java.util.List;
 
 /** Splits text into rows and cells; the first line that is no comment decides the separator. */
 final class CsvSplitter {
+
+    private static final Words WORDS = Words.beside(CsvSplitter.class);
 
     private final String source;
     private final String text;
@@ -45,10 +48,7 @@ final class CsvSplitter {
                 }
             }
         } catch (CsvParseException e) {
-            throw new UnusableInputException(
-                    source + " cannot be split into cells after line " + line
-                            + "; look for a quote that never ends, and close it or leave it out.",
-                    e);
+            throw new UnusableInputException(WORDS.say("quote.open", source, line), e);
         } catch (IOException e) {
             throw new UncheckedIOException("closing a reader of text in memory", e);
         }

@@ -1,6 +1,7 @@
 package evenfall.report.csv;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,8 @@ import java.util.Optional;
  * and lines that begin with {@code #} are passed over. Column names are compared without case and surrounding blanks.
  */
 public final class CsvTable {
+
+    private static final Words WORDS = Words.beside(CsvTable.class);
 
     private final String source;
     private final Map<String, Integer> columns;
@@ -39,23 +42,21 @@ public final class CsvTable {
         String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
         List<CsvRow> lines = new CsvSplitter(source, body).rows();
         if (lines.isEmpty()) {
-            throw new UnusableInputException(source + " is empty; give a table whose first line names its columns.");
+            throw new UnusableInputException(WORDS.say("empty", source));
         }
         List<String> names = lines.get(0).cells().stream().map(String::strip).toList();
         Map<String, Integer> columns = new LinkedHashMap<>();
         for (int c = 0; c < names.size(); c++) {
             String name = names.get(c);
             if (!name.isEmpty() && columns.put(key(name), c) != null) {
-                throw new UnusableInputException(
-                        source + " names the column '" + name + "' twice; rename one of the two.");
+                throw new UnusableInputException(WORDS.say("column.twice", source, name));
             }
         }
         List<CsvRow> rows = new ArrayList<>();
         for (CsvRow row : lines.subList(1, lines.size())) {
             for (int c = names.size(); c < row.cells().size(); c++) {
                 if (!row.cells().get(c).isBlank()) {
-                    throw new UnusableInputException(source + " has more cells in line " + row.line()
-                            + " than its header has names; put quotes round a cell that holds a separator.");
+                    throw new UnusableInputException(WORDS.say("row.long", source, row.line()));
                 }
             }
             rows.add(row);

@@ -5,6 +5,7 @@ import evenfall.report.form.FormStandard;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.session.SessionLanding;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Consumer;
@@ -15,6 +16,8 @@ import java.util.function.Supplier;
  * is made again for them. Until they are read, and where they cannot be, there are none.
  */
 public final class EarlierLandings implements Supplier<List<SessionLanding>> {
+
+    private static final Words WORDS = Words.beside(EarlierLandings.class);
 
     private volatile List<SessionLanding> landings = List.of();
     private volatile FormStandard standard = FormStandard.STARTING;
@@ -49,8 +52,7 @@ public final class EarlierLandings implements Supplier<List<SessionLanding>> {
         try {
             standard = new LoggedSessions(athlete, Progress.NONE, tell).standard(false);
         } catch (IOException e) {
-            tell.accept("What is usual for " + athlete.id() + " could not be read from the log (" + e.getMessage()
-                    + "); form is judged by what a coach starts from.");
+            tell.accept(WORDS.say("usual.unread", athlete.id(), String.valueOf(e.getMessage())));
         }
         landings = StoredSessions.newest(athlete, dates).stream()
                 .flatMap(session -> session.landings().stream())

@@ -13,6 +13,7 @@ import evenfall.report.log.DamagedFileException;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.SessionDate;
 import evenfall.report.session.Session;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,6 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Puts a block together from the sessions and the diary of a log. */
 public final class LoggedBlock {
+
+    private static final Words WORDS = Words.beside(LoggedBlock.class);
 
     private LoggedBlock() {}
 
@@ -58,10 +61,10 @@ public final class LoggedBlock {
                 mountings.put(date, session.analysis().mounting());
                 shown.add(date);
             } catch (DamagedFileException | UnusableInputException e) {
-                tell.accept("The session " + date + " is left out of the block: " + e.getMessage());
+                tell.accept(WORDS.say("block.left", date, String.valueOf(e.getMessage())));
                 continue;
             } catch (IOException e) {
-                tell.accept("The session " + date + " cannot be read (" + e.getMessage() + "); the others are shown.");
+                tell.accept(WORDS.say("block.unread", date, String.valueOf(e.getMessage())));
                 continue;
             }
             // The diary knows days, not sessions: what a day cost stands with its first session.

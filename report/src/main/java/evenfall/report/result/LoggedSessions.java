@@ -23,6 +23,7 @@ import evenfall.report.log.SessionStore;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import evenfall.report.setting.Settings;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -42,6 +43,8 @@ import org.jspecify.annotations.Nullable;
  * made again from the raw files, which never change.
  */
 public final class LoggedSessions {
+
+    private static final Words WORDS = Words.beside(LoggedSessions.class);
 
     /** The results of a session, beside its raw files. */
     public static final String DOCUMENT = "landings.json";
@@ -205,8 +208,10 @@ public final class LoggedSessions {
         SessionFolder folder = athlete.session(date);
         if (!folder.exists()) {
             List<SessionDate> dates = athlete.sessions();
-            throw new UnusableInputException("There is no session " + date + " of " + athlete.id() + " in the log; "
-                    + (dates.isEmpty() ? "import one first." : "the last one is " + dates.get(dates.size() - 1) + "."));
+            throw new UnusableInputException(
+                    dates.isEmpty()
+                            ? WORDS.say("session.first", date, athlete.id())
+                            : WORDS.say("session.none", date, athlete.id(), dates.get(dates.size() - 1)));
         }
         return folder;
     }
@@ -219,10 +224,10 @@ public final class LoggedSessions {
         Optional<RecordingAnalysis> stored = AnalysisReader.read(document.get(), ProgramVersion.version(), FILTER);
         if (stored.isEmpty()) {
             String version = AnalysisReader.version(document.get()).orElse(ProgramVersion.version());
-            tell.accept("The results of " + folder.date()
-                    + (version.equals(ProgramVersion.version())
-                            ? " could not be read and are made again."
-                            : " were made by version " + version + " and are made again."));
+            tell.accept(
+                    version.equals(ProgramVersion.version())
+                            ? WORDS.say("results.unread", folder.date())
+                            : WORDS.say("results.old", folder.date(), version));
         }
         return stored;
     }
@@ -240,20 +245,18 @@ public final class LoggedSessions {
 
     private void tellOfChanged(SessionFolder folder, List<String> names) {
         for (String name : names) {
-            tell.accept("The raw file " + name + " of " + folder.date() + " is not what was stored (its checksum is"
-                    + " another); restore it from a copy.");
+            tell.accept(WORDS.say("raw.changed", name, folder.date()));
         }
     }
 
     private static RecordingInput tables(SessionFolder folder, Manifest manifest) {
         if (!manifest.kind().equals(Manifest.TABLES)) {
-            throw new UnusableInputException("The session " + folder.date() + " holds raw files of the kind '"
-                    + manifest.kind() + "', which this version cannot read; use the version that stored it.");
+            throw new UnusableInputException(WORDS.say("session.kind", folder.date(), manifest.kind()));
         }
         for (RawFile file : manifest.files()) {
             if (!Files.isRegularFile(folder.raw(file.name()))) {
-                throw new UnusableInputException("The raw file " + file.name() + " of " + folder.date()
-                        + " is missing from " + folder.rawFolder() + "; restore it from a copy.");
+                throw new UnusableInputException(
+                        WORDS.say("raw.missing", file.name(), folder.date(), folder.rawFolder()));
             }
         }
         return new RecordingInput(
@@ -294,8 +297,7 @@ public final class LoggedSessions {
             folder.storeResult(DOCUMENT, document);
             StoredTraces.store(folder, document, analysis.traces());
         } catch (IOException e) {
-            tell.accept("The results of " + folder.date() + " could not be stored (" + e.getMessage()
-                    + ") and will be made again next time; look whether the disk is full.");
+            tell.accept(WORDS.say("results.unstored", folder.date(), String.valueOf(e.getMessage())));
         }
     }
 
@@ -304,16 +306,14 @@ public final class LoggedSessions {
         try {
             StoredTraces.store(folder, document, analysis.traces());
         } catch (IOException e) {
-            tell.accept("The charts of " + folder.date() + " could not be stored (" + e.getMessage()
-                    + ") and will be made again for its pages; look whether the disk is full.");
+            tell.accept(WORDS.say("charts.unstored", folder.date(), String.valueOf(e.getMessage())));
         }
     }
 
     private static Path required(SessionFolder folder, Manifest manifest) {
         Path pelvis = file(folder, manifest, "pelvis");
         if (pelvis == null) {
-            throw new UnusableInputException("The session " + folder.date()
-                    + " lists no pelvis recording in its session.json; restore the file from a copy.");
+            throw new UnusableInputException(WORDS.say("session.pelvis", folder.date()));
         }
         return pelvis;
     }
@@ -373,7 +373,7 @@ public final class LoggedSessions {
             return athlete.settings(LimitSettings.LIST);
         } catch (UnusableInputException e) {
             limitsUnreadable = true;
-            tell.accept(e.getMessage() + " Until then form is judged by what a coach starts from.");
+            tell.accept(WORDS.say("limits.unread", String.valueOf(e.getMessage())));
             return Settings.starting(LimitSettings.LIST);
         }
     }

@@ -5,6 +5,7 @@ import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.table.RecordingFiles;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record RecordingInput(
         Path pelvis, @Nullable Path upperBack, @Nullable Path layout) {
+
+    private static final Words WORDS = Words.beside(RecordingInput.class);
 
     /** All files, in the order of the parameters. */
     public List<Path> all() {
@@ -71,13 +74,13 @@ public record RecordingInput(
      */
     public static void requireFile(Path file) {
         if (!Files.exists(file)) {
-            throw new UnusableInputException("There is no file " + file + "; check the path.");
+            throw new UnusableInputException(WORDS.say("file.missing", file));
         }
         if (Files.isDirectory(file)) {
-            throw new UnusableInputException(file + " is a folder; name a file in it.");
+            throw new UnusableInputException(WORDS.say("file.folder", file));
         }
         if (!Files.isReadable(file)) {
-            throw new UnusableInputException("The file " + file + " may not be read; change its permissions.");
+            throw new UnusableInputException(WORDS.say("file.denied", file));
         }
     }
 }

@@ -8,6 +8,7 @@ import evenfall.report.log.Notes;
 import evenfall.report.log.PlanEntry;
 import evenfall.report.log.Plans;
 import evenfall.report.log.SessionDate;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,8 @@ import java.util.function.Consumer;
 
 /** What is known of each landing of a session: what was said before it came, and what was noted of it over that. */
 final class SessionNotes {
+
+    private static final Words WORDS = Words.beside(SessionNotes.class);
 
     private SessionNotes() {}
 
@@ -30,8 +33,8 @@ final class SessionNotes {
         Map<Integer, LandingNote> entered = Notes.of(athlete.notes(date).all(tell));
         for (Integer landing : entered.keySet()) {
             if (landing > analysis.landings().size()) {
-                tell.accept("There are notes for landing " + landing + " of " + date + ", which has only "
-                        + analysis.landings().size() + "; they are kept, and shown nowhere.");
+                tell.accept(WORDS.say(
+                        "notes.beyond", landing, date, analysis.landings().size()));
                 break;
             }
         }

@@ -14,6 +14,7 @@ import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.report.form.FormStandard;
 import evenfall.report.session.Session;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,8 @@ import java.util.Set;
 
 /** Reads and analyses recordings and puts sessions together. */
 public final class SessionReading {
+
+    private static final Words WORDS = Words.beside(SessionReading.class);
 
     private SessionReading() {}
 
@@ -55,12 +58,7 @@ public final class SessionReading {
         }
         List<Finding> findings = new ArrayList<>(analysis.findings());
         findings.add(new Finding(
-                FindingCode.NO_UPPER_BACK,
-                Severity.NOTE,
-                "No upper-back recording was given, so trunk, twist and spine are not measured;"
-                        + " give one to have them.",
-                Place.UPPER_BACK,
-                null));
+                FindingCode.NO_UPPER_BACK, Severity.NOTE, WORDS.say("no.upper.back"), Place.UPPER_BACK, null));
         return analysis.withFindings(findings);
     }
 

@@ -1,5 +1,6 @@
 package evenfall.report.setting;
 
+import evenfall.report.words.Words;
 import java.util.Locale;
 
 /**
@@ -15,6 +16,8 @@ import java.util.Locale;
  */
 public record Setting(
         String name, String unit, double starting, double low, double high, boolean whole, String explanation) {
+
+    private static final Words WORDS = Words.beside(Setting.class);
 
     public Setting {
         if (!name.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
@@ -37,7 +40,7 @@ public record Setting(
 
     /** What it may be, in words. */
     public String range() {
-        return (whole ? "a whole number from " : "from ") + plain(low) + " to " + say(high);
+        return WORDS.say(whole ? "allowed.whole" : "allowed", plain(low), say(high));
     }
 
     static String plain(double value) {
