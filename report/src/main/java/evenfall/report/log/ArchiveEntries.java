@@ -1,6 +1,7 @@
 package evenfall.report.log;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.words.Words;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -16,6 +17,8 @@ import java.util.zip.ZipFile;
  * @param files by their name in the archive
  */
 record ArchiveEntries(String athlete, Map<String, Listed> files) {
+
+    private static final Words WORDS = Words.beside(ArchiveEntries.class);
 
     /**
      * A file by the list at the archive's end.
@@ -50,15 +53,13 @@ record ArchiveEntries(String athlete, Map<String, Listed> files) {
                     && TrainingLog.isAthleteId(parts.get(0))
                     && (athlete == null || athlete.equals(parts.get(0)));
             if (!plain || entry.isDirectory() || files.size() >= MOST) {
-                throw new UnusableInputException(archive + " is no archive of an athlete (it holds '" + entry.getName()
-                        + "'); give a file that 'evenfall export' made.");
+                throw new UnusableInputException(WORDS.say("archive.foreign", archive, entry.getName()));
             }
             athlete = parts.get(0);
             files.put(entry.getName(), new Listed(String.join("/", parts.subList(1, parts.size())), entry.getCrc()));
         }
         if (athlete == null) {
-            throw new UnusableInputException(
-                    archive + " is an empty zip file; give a file that 'evenfall export' made.");
+            throw new UnusableInputException(WORDS.say("archive.empty", archive));
         }
         return new ArchiveEntries(athlete, files);
     }
@@ -71,7 +72,7 @@ record ArchiveEntries(String athlete, Map<String, Listed> files) {
     Listed of(Path archive, String name) {
         Listed listed = files.get(name);
         if (listed == null) {
-            throw ArchiveImport.damaged(archive, "its list does not know " + name, null);
+            throw ArchiveImport.damaged(archive, WORDS.say("archive.unlisted", name), null);
         }
         return listed;
     }

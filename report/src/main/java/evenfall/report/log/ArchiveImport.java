@@ -1,6 +1,7 @@
 package evenfall.report.log;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.report.words.Words;
 import java.io.BufferedInputStream;
 import java.io.EOFException;
 import java.io.IOException;
@@ -28,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ArchiveImport {
 
+    private static final Words WORDS = Words.beside(ArchiveImport.class);
+
     private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private ArchiveImport() {}
@@ -47,9 +50,7 @@ public final class ArchiveImport {
             AthleteFolder athlete = log.athlete(name == null ? entries.athlete() : name);
             try (LogLock lock = LogLock.take(log.folder(), PATIENCE, tell)) {
                 if (!lock.guards(log.folder()) || Files.exists(athlete.folder())) {
-                    throw new UnusableInputException("There is an athlete " + athlete.id() + " in the log "
-                            + log.folder() + " already, and nothing is overwritten; add --athlete NAME to import under"
-                            + " another name.");
+                    throw new UnusableInputException(WORDS.say("archive.known", athlete.id(), log.folder()));
                 }
                 unpack(file, entries, athlete);
             }
@@ -72,8 +73,9 @@ public final class ArchiveImport {
                     files++;
                 }
             }
-            if (files != entries.files().size()) {
-                throw damaged(file, "it lists " + entries.files().size() + " files and holds " + files, null);
+            int listed = entries.files().size();
+            if (files != listed) {
+                throw damaged(file, WORDS.say("archive.count", listed, String.valueOf(listed), files), null);
             }
             Files.move(hidden, athlete.folder());
             WholeFile.syncFolder(athlete.folder().toAbsolutePath().getParent());
@@ -94,15 +96,14 @@ public final class ArchiveImport {
             zip.transferTo(new CheckedOutputStream(out, sum));
         }
         if (sum.getValue() != listed.sum()) {
-            throw damaged(file, "the checksum of " + listed.path() + " is another", null);
+            throw damaged(file, WORDS.say("archive.sum", listed.path()), null);
         }
         WholeFile.sync(to);
         WholeFile.syncFolder(parent);
     }
 
     static UnusableInputException damaged(Path file, String why, @Nullable Throwable cause) {
-        UnusableInputException damaged = new UnusableInputException(
-                file + " is no whole archive (" + why + "); export it again or copy it once more.");
+        UnusableInputException damaged = new UnusableInputException(WORDS.say("archive.damaged", file, why));
         if (cause != null) {
             damaged.initCause(cause);
         }

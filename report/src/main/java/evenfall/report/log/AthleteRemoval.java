@@ -1,5 +1,6 @@
 package evenfall.report.log;
 
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +9,8 @@ import java.util.stream.Stream;
 
 /** Takes everything of one athlete out of a log, for good. */
 public final class AthleteRemoval {
+
+    private static final Words WORDS = Words.beside(AthleteRemoval.class);
 
     private final AthleteFolder athlete;
     private final int sessions;
@@ -36,8 +39,13 @@ public final class AthleteRemoval {
 
     /** What goes, in words. */
     public String describe() {
-        return sessions + (sessions == 1 ? " session" : " sessions") + ", diary, notes and results, " + files
-                + " files of together " + Math.max(1, Math.round(bytes / 1024.0)) + " kB";
+        return WORDS.say(
+                "removal",
+                sessions,
+                String.valueOf(sessions),
+                files,
+                String.valueOf(files),
+                Math.max(1, Math.round(bytes / 1024.0)));
     }
 
     /**

@@ -1,10 +1,13 @@
 package evenfall.report.log;
 
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 
 /** A file of the log is missing or cannot be understood; what is there is left as it is. The message is a sentence for a person. */
 public final class DamagedFileException extends IOException {
+
+    private static final Words WORDS = Words.beside(DamagedFileException.class);
 
     private static final long serialVersionUID = 1L;
 
@@ -17,7 +20,6 @@ public final class DamagedFileException extends IOException {
     }
 
     private static String sentence(Path file, String reason) {
-        return "The file " + file + " of the log is damaged or made by a newer program (" + reason
-                + "); it was left as it is, so restore it from a copy or take it out of the log.";
+        return WORDS.say("damaged", file, reason);
     }
 }

@@ -2,6 +2,7 @@ package evenfall.report.log;
 
 import evenfall.ingest.recorder.DiskFullException;
 import evenfall.ingest.serial.PortGoneException;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -9,6 +10,8 @@ import java.nio.file.NoSuchFileException;
 
 /** What went wrong with a file, in one sentence for a person: what, where, and what to do. */
 public final class FileTrouble {
+
+    private static final Words WORDS = Words.beside(FileTrouble.class);
 
     private FileTrouble() {}
 
@@ -18,16 +21,15 @@ public final class FileTrouble {
             return String.valueOf(e.getMessage());
         }
         if (e instanceof NoSuchFileException missing) {
-            return "There is no file or folder " + missing.getFile() + "; check the path.";
+            return WORDS.say("trouble.missing", missing.getFile());
         }
         if (e instanceof AccessDeniedException denied) {
-            return "Access to " + denied.getFile() + " is denied; change its permissions or choose another place.";
+            return WORDS.say("trouble.denied", denied.getFile());
         }
         if (e instanceof FileSystemException file && file.getFile() != null) {
-            return "The file " + file.getFile() + " could not be read or written (" + reason(file)
-                    + "); check the disk and choose another place if need be.";
+            return WORDS.say("trouble.file", file.getFile(), reason(file));
         }
-        return "Reading or writing failed (" + e.getMessage() + "); check the disk and try again.";
+        return WORDS.say("trouble", String.valueOf(e.getMessage()));
     }
 
     private static String reason(FileSystemException e) {

@@ -1,5 +1,6 @@
 package evenfall.report.log;
 
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
@@ -10,6 +11,8 @@ import tools.jackson.core.exc.StreamReadException;
 
 /** The log's JSON files: strict when read, so that a damaged or newer file is named and not half understood. */
 final class LogJson {
+
+    private static final Words WORDS = Words.beside(LogJson.class);
 
     /** Bytes; what people enter is a thousandth of that. */
     private static final long LARGEST = 64L << 20;
@@ -29,26 +32,26 @@ final class LogJson {
     static <T> T read(Path file, Class<T> type) throws IOException {
         try {
             if (Files.size(file) > LARGEST) {
-                throw new DamagedFileException(file, "it is far larger than any this program writes");
+                throw new DamagedFileException(file, WORDS.say("damaged.large"));
             }
             String text = Files.readString(file);
             if (text.isBlank()) {
-                throw new DamagedFileException(file, "it is empty");
+                throw new DamagedFileException(file, WORDS.say("damaged.empty"));
             }
             return RecordJson.read(text, type);
         } catch (NoSuchFileException e) {
-            throw new DamagedFileException(file, "it is missing", e);
+            throw new DamagedFileException(file, WORDS.say("damaged.missing"), e);
         } catch (CharacterCodingException e) {
-            throw new DamagedFileException(file, "it is not UTF-8 text", e);
+            throw new DamagedFileException(file, WORDS.say("damaged.text"), e);
         } catch (StreamReadException e) {
-            throw new DamagedFileException(file, "it is not whole JSON", e);
+            throw new DamagedFileException(file, WORDS.say("damaged.json"), e);
         } catch (JacksonException | IllegalArgumentException e) {
-            throw new DamagedFileException(file, "a field is missing, unknown or holds what it cannot", e);
+            throw new DamagedFileException(file, WORDS.say("damaged.field"), e);
         } catch (DamagedFileException e) {
             throw e;
         } catch (IOException e) {
             throw new DamagedFileException(
-                    file, "it cannot be read: " + e.getClass().getSimpleName(), e);
+                    file, WORDS.say("damaged.unread", e.getClass().getSimpleName()), e);
         }
     }
 }

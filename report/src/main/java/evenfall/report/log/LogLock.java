@@ -1,5 +1,6 @@
 package evenfall.report.log;
 
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -20,6 +21,8 @@ import java.util.function.Consumer;
  * program dies, so a lock is never left behind.
  */
 final class LogLock implements AutoCloseable {
+
+    private static final Words WORDS = Words.beside(LogLock.class);
 
     private static final String NAME = ".lock";
     private static final long PAUSE_MS = 50;
@@ -122,7 +125,7 @@ final class LogLock implements AutoCloseable {
                 throw new LogBusyException(folder);
             }
             if (!told) {
-                tell.accept("Another program is writing to " + folder + "; waiting for it to finish.");
+                tell.accept(WORDS.say("busy.waiting", folder));
                 told = true;
             }
             try {

@@ -4,6 +4,7 @@ import evenfall.fusion.landing.Side;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.csv.CsvRow;
 import evenfall.report.csv.CsvTable;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * column {@code baseline} says which landings the coach approves as part of what is usual for the athlete.
  */
 public final class NotesTable {
+
+    private static final Words WORDS = Words.beside(NotesTable.class);
 
     /** The highest drop that is believed, m: higher is a slip of the keyboard (centimetres, most often). */
     public static final double HIGHEST_M = 10;
@@ -31,12 +34,11 @@ public final class NotesTable {
     public static List<RangeNote> read(String source, String text) {
         CsvTable table = CsvTable.read(source, text);
         if (!table.has("landing")) {
-            throw new UnusableInputException(source + " has no column 'landing'; its header must be"
-                    + " landing,side,height_m,surface,shoes,leave_out,remark.");
+            throw new UnusableInputException(WORDS.say("note.columns", source));
         }
         List<RangeNote> notes = new ArrayList<>();
         for (CsvRow row : table.rows()) {
-            String where = source + ", line " + row.line() + ": ";
+            String where = WORDS.say("note.line", source, row.line());
             int landing = landing(where, table.cell(row, "landing").orElse(""));
             LandingNote note = new LandingNote(
                     table.cell(row, "side").map(cell -> side(where, cell)).orElse(null),
@@ -60,13 +62,12 @@ public final class NotesTable {
         CsvTable table = CsvTable.read(source, text);
         List<ApprovalEntry.Approval> approvals = new ArrayList<>();
         for (CsvRow row : table.rows()) {
-            String where = source + ", line " + row.line() + ": ";
+            String where = WORDS.say("note.line", source, row.line());
             Optional<String> cell = table.cell(row, "baseline");
             if (cell.isPresent()) {
                 int landing = landing(where, table.cell(row, "landing").orElse(""));
                 boolean approved = yesOrNo(cell.get())
-                        .orElseThrow(() -> new UnusableInputException(
-                                where + "'" + cell.get() + "' in column 'baseline' is neither yes nor no; write one."));
+                        .orElseThrow(() -> new UnusableInputException(WORDS.say("note.baseline", where, cell.get())));
                 approvals.add(new ApprovalEntry.Approval(landing, landing, approved));
             }
         }
@@ -94,14 +95,11 @@ public final class NotesTable {
         if (cell.matches("[1-9]\\d{0,4}")) {
             return Integer.parseInt(cell);
         }
-        throw new UnusableInputException(
-                where + "'" + cell + "' is no landing; give its number in the session, counted from 1.");
+        throw new UnusableInputException(WORDS.say("note.landing", where, cell));
     }
 
     private static @Nullable Side side(String where, String cell) {
-        return side(cell)
-                .orElseThrow(() ->
-                        new UnusableInputException(where + "'" + cell + "' is no side; write left, right or both."));
+        return side(cell).orElseThrow(() -> new UnusableInputException(WORDS.say("note.side", where, cell)));
     }
 
     private static Double height(String where, String cell) {
@@ -111,7 +109,6 @@ public final class NotesTable {
                 return height;
             }
         }
-        throw new UnusableInputException(
-                where + "'" + cell + "' is no drop height; write metres from 0 to 10, such as 0.6.");
+        throw new UnusableInputException(WORDS.say("note.height", where, cell));
     }
 }

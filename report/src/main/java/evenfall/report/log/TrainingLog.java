@@ -3,6 +3,7 @@ package evenfall.report.log;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.setting.SettingList;
 import evenfall.report.setting.Settings;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,8 @@ import java.util.stream.Stream;
 
 /** A training log: the folder that holds one folder an athlete. */
 public final class TrainingLog {
+
+    private static final Words WORDS = Words.beside(TrainingLog.class);
 
     /** Letters, digits, dots, hyphens and underscores; begins with a letter or digit, so never leads out of the log. */
     private static final Pattern ID =
@@ -38,7 +41,7 @@ public final class TrainingLog {
      */
     public static TrainingLog open(Path folder) throws IOException {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw new UnusableInputException(folder + " is a file and cannot be a training log; name a folder.");
+            throw new UnusableInputException(WORDS.say("not.folder", folder));
         }
         OwnerOnly.makeFolders(folder.toAbsolutePath());
         return new TrainingLog(folder);

@@ -1,5 +1,6 @@
 package evenfall.report.log;
 
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes a file whole or not at all: into a temporary file beside it, synced, then renamed. */
 public final class WholeFile {
+
+    private static final Words WORDS = Words.beside(WholeFile.class);
 
     /** Marks files that a killed program may leave behind; nobody reads them. */
     public static final String TEMPORARY = ".part";
@@ -95,7 +98,7 @@ public final class WholeFile {
         }
         String reason = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
         FileSystemException told =
-                new FileSystemException(target.toString(), null, reason == null ? "no file can be made there" : reason);
+                new FileSystemException(target.toString(), null, reason == null ? WORDS.say("trouble.unmade") : reason);
         told.initCause(e);
         return told;
     }
