@@ -158,16 +158,16 @@ public final class NextSessionFinder {
         Double height = last.mostlyNotHeld();
         Double lost = last.lowestOfLost(rules.lostInARow());
         if (height != null) {
-            Double working = last.workingHeight(rules.heldShare());
-            facts.say(
-                            working == null ? "too.high" : "too.high.working",
-                            metres(height),
-                            working == null ? "" : metres(working))
+            Double held = last.workingHeight(rules.heldShare());
+            facts.say(held == null ? "too.high" : "too.high.working", metres(height), held == null ? "" : metres(held))
                     .speaksFor(GO_LOWER)
                     .against(STAY, SAME_PLAN);
         }
         Double below = height == null || (lost != null && lost < height) ? lost : height;
-        if (below != null) {
+        Double working = last.workingHeight(rules.heldShare());
+        if (below != null && working != null && working < below) {
+            facts.name(GO_LOWER, "choice.go-lower.working", metres(working));
+        } else if (below != null) {
             facts.name(GO_LOWER, "choice.go-lower.height", metres(below));
         }
         return height != null;
@@ -194,9 +194,12 @@ public final class NextSessionFinder {
         }
         Optional<HeightCount> highest = last.highest();
         Double working = last.workingHeight(rules.heldShare());
-        if (working != null) {
+        if (last.mostlyNotHeld() != null) {
+            // Going lower is told by the height where form was held; staying is staying where it was not.
+            facts.name(STAY, "choice.stay.highest", metres(highest.orElseThrow().heightM()));
+        } else if (working != null) {
             facts.name(STAY, "choice.stay.height", metres(working));
-            if (highest.isPresent() && working < highest.get().heightM() && last.mostlyNotHeld() == null) {
+            if (highest.isPresent() && working < highest.get().heightM()) {
                 HeightCount at = highest.get();
                 facts.say("highest.not.held", at.held(), at.all(), metres(at.heightM()), metres(working))
                         .speaksFor(STAY)
@@ -242,7 +245,8 @@ public final class NextSessionFinder {
     private void same(LastSession last) {
         if (last.judged() > 0) {
             boolean held = last.held() >= rules.heldShare() * last.judged();
-            Facts.Side said = facts.say("held", last.held(), last.judged(), share(rules.heldShare()));
+            Facts.Side said =
+                    facts.say(held ? "held" : "held.too.seldom", last.held(), last.judged(), share(rules.heldShare()));
             if (held) {
                 said.speaksFor(SAME_PLAN).against(GO_LOWER);
             } else {

@@ -39,10 +39,6 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Future;
-import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -87,15 +83,20 @@ public final class DemoRun {
             AthleteRemoval.of(athlete).perform(tell);
         }
         String name = demo.athlete().name();
-        List<Session> stored = athlete.locked(tell, () -> fill(athlete, demo));
+        List<SessionDate> dates = new ArrayList<>(athlete.locked(tell, () -> fill(athlete, demo)));
+        progress.at("recording the last session live", 0);
         LiveRehearsal live = new LiveRehearsal();
-        // It lasts, but mostly waits: meanwhile the pages are drawn.
-        Future<Session> last = inBackground(() -> live(athlete, live, demo));
+        dates.add(live(athlete, live, demo));
+        // What is usual is told by all sessions, so pages are drawn when all of them are there: each would judge
+        // otherwise.
+        List<Session> stored = all(
+                dates,
+                "reading sessions",
+                date -> new LoggedSessions(athlete, Progress.NONE, tell)
+                        .withTraces(date)
+                        .named(name));
         List<Integer> order = IntStream.range(0, stored.size()).boxed().toList();
-        List<DemoPage.Entry> entries = new ArrayList<>(
-                all(order, "drawing sessions", i -> page(stored.get(i).named(name), stored.subList(0, i))));
-        progress.at("recording the last session live", 1);
-        entries.add(page(awaited(last).named(name), stored));
+        List<DemoPage.Entry> entries = all(order, "drawing sessions", i -> page(stored.get(i), stored.subList(0, i)));
         progress.at("drawing the block", 1);
         LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, tell);
         Block block = LoggedBlock.of(athlete, sessions, null, null, tell);
@@ -106,7 +107,7 @@ public final class DemoRun {
         return folder.resolve(INDEX_FILE);
     }
 
-    private List<Session> fill(AthleteFolder athlete, DemoBlock demo) throws IOException {
+    private List<SessionDate> fill(AthleteFolder athlete, DemoBlock demo) throws IOException {
         athlete.who()
                 .add(new AthleteEntry(
                         at(demo.athlete().consent()),
@@ -146,40 +147,23 @@ public final class DemoRun {
         progress.at(doing, share);
     }
 
-    private Session session(AthleteFolder athlete, DemoSession demo) throws IOException {
+    private SessionDate session(AthleteFolder athlete, DemoSession demo) throws IOException {
         note(athlete, demo);
         RecordingInput input = new RecordingInput(demo.pelvis(), demo.upperBack(), null);
-        return new LoggedSessions(athlete, Progress.NONE, tell).store(date(demo), input, at(demo.date()));
+        new LoggedSessions(athlete, Progress.NONE, tell).store(date(demo), input, at(demo.date()));
+        return date(demo);
     }
 
     /** The last session is recorded live. */
-    private static Session live(AthleteFolder athlete, LiveRehearsal live, DemoBlock demo) throws IOException {
+    private static SessionDate live(AthleteFolder athlete, LiveRehearsal live, DemoBlock demo) throws IOException {
         DemoSession last = demo.sessions().get(demo.sessions().size() - 1);
         note(athlete, last);
         Clock now = Clock.system(ZoneId.systemDefault());
         ZonedDateTime then = date(last).day().atTime(AFTERNOON).atZone(ZoneId.systemDefault());
         Clock clock = Clock.offset(now, Duration.between(now.instant(), then.toInstant()));
         Recording said = new RecordingInput(last.pelvis(), last.upperBack(), null).read(Progress.NONE);
-        return live.record(athlete, said, clock);
-    }
-
-    private static <T> Future<T> inBackground(Callable<T> work) {
-        FutureTask<T> task = new FutureTask<>(work);
-        Thread thread = new Thread(task, "live");
-        thread.setDaemon(true);
-        thread.start();
-        return task;
-    }
-
-    private static <T> T awaited(Future<T> work) throws IOException {
-        try {
-            return work.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IOException("The demo was interrupted; run it again.", e);
-        } catch (ExecutionException e) {
-            throw new IOException("The live part failed: " + e.getCause(), e);
-        }
+        live.record(athlete, said, clock);
+        return date(last);
     }
 
     private static void note(AthleteFolder athlete, DemoSession demo) throws IOException {
