@@ -4,12 +4,15 @@ import evenfall.report.log.ArchiveImport;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.result.RecordingInput;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /** Takes in what was exported. */
 final class Archives {
+
+    private static final Words WORDS = Words.beside(Archives.class);
 
     private Archives() {}
 
@@ -25,6 +28,6 @@ final class Archives {
     /** {@code 1 session}, {@code 7 sessions}. */
     static String sessions(AthleteFolder athlete) throws IOException {
         int count = athlete.sessions().size();
-        return count + (count == 1 ? " session" : " sessions");
+        return WORDS.say("sessions", count, String.valueOf(count));
     }
 }

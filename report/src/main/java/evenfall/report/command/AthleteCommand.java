@@ -7,6 +7,7 @@ import evenfall.report.log.AthleteRemoval;
 import evenfall.report.log.Now;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.table.LogText;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.Year;
@@ -24,6 +25,8 @@ import picocli.CommandLine.Option;
         description = "Who an athlete is: notes what is given, and prints what is known. Without --athlete lists all.",
         footer = {"", "An empty text takes an earlier one back. Earlier entries stay in the log."})
 final class AthleteCommand implements Task {
+
+    private static final Words WORDS = Words.beside(AthleteCommand.class);
 
     private static final int EARLIEST_BIRTH = 1900;
 
@@ -83,7 +86,7 @@ final class AthleteCommand implements Task {
         if (born != null
                 && (born < EARLIEST_BIRTH
                         || born > Year.now(ZoneId.systemDefault()).getValue())) {
-            throw new UsageException("--born " + born + " is no year of birth; give it with four digits.");
+            throw new UsageException(WORDS.say("athlete.born", born));
         }
         AthleteFolder athlete = log.athlete(id);
         athlete.create();
@@ -98,7 +101,7 @@ final class AthleteCommand implements Task {
 
     private int list(AthleteEntry given) throws IOException {
         if (delete || saysSomething(given)) {
-            throw new UsageException("Say who is meant: add --athlete ID.");
+            throw new UsageException(WORDS.say("athlete.which"));
         }
         TrainingLog all = log.open();
         ResultFile.at(console, null, List.of()).write(out -> LogText.athletes(all, console::say, out));
@@ -134,41 +137,45 @@ final class AthleteCommand implements Task {
 
     private int remove(AthleteFolder athlete, AthleteEntry given) throws IOException {
         if (saysSomething(given)) {
-            throw new UsageException("--delete stands alone: leave out what is to be noted.");
+            throw new UsageException(WORDS.say("delete.alone"));
         }
         if (!athlete.exists()) {
-            throw new UsageException("There is no athlete " + athlete.id() + " in the log; nothing was deleted.");
+            throw new UsageException(WORDS.say("delete.nobody", athlete.id()));
         }
         AthleteRemoval removal = AthleteRemoval.of(athlete);
-        print("To be deleted for good from " + athlete.folder() + ": " + removal.describe() + ".\n");
+        print(WORDS.say("delete.what", athlete.folder(), removal.describe()) + "\n");
         if (!yes && !agreed()) {
-            throw new UsageException("Nothing was deleted; add --yes to delete all of " + athlete.id() + ".");
+            throw new UsageException(WORDS.say("delete.unsure", athlete.id()));
         }
         removal.perform(console::say);
-        print("Deleted.\n");
+        print(WORDS.say("deleted") + "\n");
         return CommandRunner.DONE;
     }
 
     @SuppressWarnings("SystemConsoleNull") // a newer platform gives a console that reads nothing: then it is no
     private static boolean agreed() {
         java.io.Console terminal = System.console();
-        return terminal != null && "yes".equals(terminal.readLine("Type yes to delete: "));
+        return terminal != null && "yes".equals(terminal.readLine("%s ", WORDS.say("delete.ask")));
     }
 
     private static String describe(AthleteFolder athlete, AthleteEntry who) throws IOException {
         StringBuilder text = new StringBuilder(athlete.id()).append('\n');
-        line(text, "name", who.name());
-        line(text, "born", who.born() == null ? null : who.born().toString());
-        line(text, "consent", who.consent());
-        line(text, "guardian", who.guardian());
-        line(text, "clinician's limit", who.clinicianLimit());
+        line(text, WORDS.say("who.name"), who.name());
+        line(text, WORDS.say("who.born"), who.born() == null ? null : who.born().toString());
+        line(text, WORDS.say("who.consent"), who.consent());
+        line(text, WORDS.say("who.guardian"), who.guardian());
+        line(text, WORDS.say("who.limit"), who.clinicianLimit());
         List<?> sessions = athlete.sessions();
         line(
                 text,
-                "sessions",
+                WORDS.say("who.sessions"),
                 sessions.isEmpty()
-                        ? "none"
-                        : sessions.size() + ", from " + sessions.get(0) + " to " + sessions.get(sessions.size() - 1));
+                        ? WORDS.say("who.sessions.none")
+                        : WORDS.say(
+                                "who.sessions.span",
+                                sessions.size(),
+                                sessions.get(0),
+                                sessions.get(sessions.size() - 1)));
         return text.toString();
     }
 
@@ -176,7 +183,7 @@ final class AthleteCommand implements Task {
         text.append("  ")
                 .append(what)
                 .append(": ")
-                .append(value == null ? "not noted" : value)
+                .append(value == null ? WORDS.say("who.unknown") : value)
                 .append('\n');
     }
 

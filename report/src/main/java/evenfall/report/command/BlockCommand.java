@@ -18,6 +18,7 @@ import evenfall.report.result.LoggedOutlook;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.table.BlockText;
 import evenfall.report.table.ScienceText;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -37,6 +38,8 @@ import picocli.CommandLine.Option;
         name = "block",
         description = "A block of training: an athlete's sessions over weeks, or a tidy table of landings.")
 final class BlockCommand implements Task {
+
+    private static final Words WORDS = Words.beside(BlockCommand.class);
 
     private static final Set<OutputFormat> WRITTEN =
             EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON, OutputFormat.HTML, OutputFormat.PDF);
@@ -90,13 +93,13 @@ final class BlockCommand implements Task {
     public int perform() throws IOException {
         OutputFormat written = format.among(WRITTEN);
         if (from != null && to != null && to.isBefore(from)) {
-            throw new UsageException("--to " + to + " lies before --from " + from + "; give the days in order.");
+            throw new UsageException(WORDS.say("block.days", to, from));
         }
         Map<String, Double> differences = science.differences(written);
         ResultFile result = ResultFile.at(console, out, table == null ? List.of() : List.of(table));
         if (table != null) {
             if (log != null) {
-                throw new UsageException("--table stands instead of --log; give one of the two.");
+                throw new UsageException(WORDS.say("block.table"));
             }
             write(result, written, ofTable(table), new TreeMap<>(), null, differences);
             return CommandRunner.DONE;
@@ -142,7 +145,7 @@ final class BlockCommand implements Task {
 
     private AthleteFolder folder() throws IOException {
         if (log == null || athlete == null) {
-            throw new UsageException("A block needs --log DIR with --athlete ID, or --table FILE.csv.");
+            throw new UsageException(WORDS.say("block.which"));
         }
         if (!TrainingLog.isAthleteId(athlete)) {
             throw LogOptions.noId(athlete);

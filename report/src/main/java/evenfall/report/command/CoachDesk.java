@@ -3,12 +3,15 @@ package evenfall.report.command;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.turn.TurnVoice;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Takes what a coach types while sessions are recorded, one after another. */
 final class CoachDesk {
+
+    private static final Words WORDS = Words.beside(CoachDesk.class);
 
     private final Console console;
     private final StandardLines lines;
@@ -50,7 +53,7 @@ final class CoachDesk {
             } else if (order instanceof CoachOrder.Worn worn) {
                 voice.worn(worn.sensor(), worn.place(), recorder);
             } else {
-                console.say("'" + line.get() + "' is not understood. " + CoachOrder.LINES);
+                console.say(WORDS.say("desk.unknown", line.get(), CoachOrder.LINES));
             }
         }
         return Optional.empty();
@@ -62,9 +65,7 @@ final class CoachDesk {
         boolean certain = athlete.exists() || name.equals(doubtful);
         doubtful = certain ? null : name;
         if (!certain) {
-            console.say(
-                    "There is no athlete '" + name + "' in the log yet; type the name once more to begin with somebody"
-                            + " new, or 'help' for the lines there are.");
+            console.say(WORDS.say("desk.nobody", name));
             return Optional.empty();
         }
         return Optional.of(athlete);

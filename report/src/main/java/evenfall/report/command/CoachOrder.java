@@ -3,6 +3,7 @@ package evenfall.report.command;
 import evenfall.ingest.place.Place;
 import evenfall.report.coaching.TalkChoice;
 import evenfall.report.log.TrainingLog;
+import evenfall.report.words.Words;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -12,10 +13,7 @@ import java.util.regex.Pattern;
 sealed interface CoachOrder {
 
     /** The lines there are, for a person. */
-    String LINES =
-            "Type an athlete's name (or 'next NAME') to hand the sensors over, 'go on' after a fall, 'talk every',"
-                    + " 'talk third', 'talk end' or 'talk none', 'pelvis 1A2B' or 'upper-back 1A2B' to say where a sensor is worn,"
-                    + " 'end' to end.";
+    String LINES = Words.beside(CoachOrder.class).say("desk.lines");
 
     Pattern WORN = Pattern.compile("(pelvis|upper-back)\\s+([0-9A-Fa-f]{1,4})");
     int HEX = 16;

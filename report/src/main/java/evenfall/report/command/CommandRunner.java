@@ -4,6 +4,7 @@ import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.log.DamagedFileException;
 import evenfall.report.log.FileTrouble;
 import evenfall.report.session.ProgramVersion;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -15,6 +16,8 @@ import picocli.CommandLine.ParameterException;
 
 /** Picks the command, runs it, and turns every failure into one sentence and an exit status. */
 final class CommandRunner {
+
+    private static final Words WORDS = Words.beside(CommandRunner.class);
 
     /** Done. */
     static final int DONE = 0;
@@ -52,7 +55,7 @@ final class CommandRunner {
             console.say(String.valueOf(e.getMessage()));
             return UNUSABLE_INPUT;
         } catch (OutOfMemoryError e) {
-            console.say("There is not enough memory for this; give the program more, such as java -Xmx2g -jar …");
+            console.say(WORDS.say("memory"));
             return FAILED;
         } catch (Exception | StackOverflowError e) {
             console.say(Sentences.ofFault(e));
@@ -64,13 +67,11 @@ final class CommandRunner {
 
     private int runOrThrow(String... args) throws Exception {
         if (args.length == 0) {
-            throw new UsageException(
-                    "Say which command to run: " + CommandName.list() + "; 'evenfall --help' tells what each does.");
+            throw new UsageException(WORDS.say("command.which", CommandName.list()));
         }
         Optional<CommandName> name = CommandName.named(args[0]);
         if (name.isEmpty() && !args[0].startsWith("-")) {
-            throw new UsageException(
-                    "There is no command '" + args[0] + "'; the commands are " + CommandName.list() + ".");
+            throw new UsageException(WORDS.say("command.unknown", args[0], CommandName.list()));
         }
         CommandLine root = new CommandLine(new RootCommand());
         if (name.isPresent()) {
@@ -108,7 +109,7 @@ final class CommandRunner {
         if (command.getCommand() instanceof Task task) {
             return task.perform();
         }
-        throw new UsageException("Say which command to run: " + CommandName.list() + ".");
+        throw new UsageException(WORDS.say("command.missing", CommandName.list()));
     }
 
     private void print(String text) throws IOException {

@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.ingest.progress.Progress;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -10,6 +11,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Where a command's results, sentences and progress go, and where a person's lines come from. */
 final class Console {
+
+    private static final Words WORDS = Words.beside(Console.class);
 
     private final StandardLines lines;
     private final PrintStream out;
@@ -93,6 +96,6 @@ final class Console {
         if (cause == null || message.toLowerCase(Locale.ROOT).contains("pipe")) {
             return new OutputClosedException();
         }
-        return new IOException("standard output: " + message, cause);
+        return new IOException(WORDS.say("output", message), cause);
     }
 }

@@ -5,6 +5,7 @@ import evenfall.report.live.LiveLandings.News;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.table.SessionText;
 import evenfall.report.turn.Onlooker;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,8 @@ import java.util.Locale;
 
 /** Prints landings as they come, a line each, and says what a person should know. */
 final class ConsoleOnlooker implements Onlooker {
+
+    private static final Words WORDS = Words.beside(ConsoleOnlooker.class);
 
     private final Console console;
     private final OutputFormat format;
@@ -29,7 +32,7 @@ final class ConsoleOnlooker implements Onlooker {
     @Override
     public void came(News news) throws IOException {
         for (double fall : news.falls()) {
-            console.say(String.format(Locale.ROOT, "A fall at %.1f s: check the athlete before anything else.", fall));
+            console.say(WORDS.say("fall", String.format(Locale.ROOT, "%.1f", fall)));
         }
         for (SessionLanding landing : news.landings()) {
             String line = format == OutputFormat.JSON ? LandingsDocument.line(landing) : SessionText.line(landing);

@@ -1,12 +1,15 @@
 package evenfall.report.command;
 
 import evenfall.report.log.SessionDate;
+import evenfall.report.words.Words;
 import java.time.LocalDate;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads days and dates of sessions. */
 final class DateOption {
+
+    private static final Words WORDS = Words.beside(DateOption.class);
 
     private DateOption() {}
 
@@ -16,8 +19,7 @@ final class DateOption {
         @Override
         public SessionDate convert(String text) {
             return SessionDate.parse(text)
-                    .orElseThrow(() -> new TypeConversionException(
-                            "'" + text + "' is no date such as 2026-03-02 or, for a second session, 2026-03-02-2"));
+                    .orElseThrow(() -> new TypeConversionException(WORDS.say("date.session", text)));
         }
     }
 
@@ -29,7 +31,7 @@ final class DateOption {
             return SessionDate.parse(text)
                     .filter(date -> date.number() == 0)
                     .map(SessionDate::day)
-                    .orElseThrow(() -> new TypeConversionException("'" + text + "' is no date such as 2026-03-02"));
+                    .orElseThrow(() -> new TypeConversionException(WORDS.say("date.day", text)));
         }
     }
 }

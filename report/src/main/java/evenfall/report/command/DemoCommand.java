@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.report.demo.DemoRun;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,8 @@ import picocli.CommandLine.Option;
         description = "An invented athlete and ten invented weeks, through the same code as real recordings:"
                 + " a log, a page for each session and one for the block.")
 final class DemoCommand implements Task {
+
+    private static final Words WORDS = Words.beside(DemoCommand.class);
 
     private final Console console;
 
@@ -31,13 +34,12 @@ final class DemoCommand implements Task {
     @Override
     public int perform() throws IOException {
         if (Files.exists(out) && !Files.isDirectory(out)) {
-            throw new UsageException(out + " is a file; give --out a folder.");
+            throw new UsageException(WORDS.say("demo.file", out));
         }
         Path page = new DemoRun(out, console.progress(), console::say).perform();
         console.endProgress();
         String place = page.toAbsolutePath().normalize().toUri().toString();
-        ResultFile.at(console, null, List.of())
-                .write(text -> text.append("The demo stands ready. Look at " + place + "\n"));
+        ResultFile.at(console, null, List.of()).write(text -> text.append(WORDS.say("demo.ready", place) + "\n"));
         return CommandRunner.DONE;
     }
 }

@@ -7,6 +7,7 @@ import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.Now;
 import evenfall.report.table.DiaryText;
 import evenfall.report.table.OutlookText;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -29,6 +30,8 @@ import picocli.CommandLine.Option;
             "New joint pain or a warning sign ends the drops of the day; let a licensed practitioner look at it."
         })
 final class DiaryCommand implements Task {
+
+    private static final Words WORDS = Words.beside(DiaryCommand.class);
 
     private final Console console;
 
@@ -88,22 +91,21 @@ final class DiaryCommand implements Task {
         DiaryEntry entry = entry();
         if (saysNothing(entry)) {
             if (correct != null) {
-                throw new UsageException("A correction says what is right instead: give values, or a --note.");
+                throw new UsageException(WORDS.say("diary.correction.empty"));
             }
             print(log.open());
             return CommandRunner.DONE;
         }
         LocalDate day = date;
         if (day == null) {
-            throw new UsageException("A diary entry needs its day: add --date YYYY-MM-DD.");
+            throw new UsageException(WORDS.say("diary.day"));
         }
         AthleteFolder athlete = log.open();
         athlete.locked(console::say, () -> add(athlete, day, entry));
         sayUnknown(entry.soreness().keySet());
         sayUnknown(entry.pain().keySet());
         if (entry.stopsDrops()) {
-            console.say("Pain or a warning sign is noted for " + day
-                    + ": no more drops that day, and a licensed practitioner should look at it.");
+            console.say(WORDS.say("diary.stops", day));
         }
         Standing.of(athlete, sentence -> {}).sentences().forEach(console::say);
         return CommandRunner.DONE;
@@ -111,8 +113,7 @@ final class DiaryCommand implements Task {
 
     private Path add(AthleteFolder athlete, LocalDate day, DiaryEntry entry) throws IOException {
         if (correct != null && !athlete.diary(day).numbered(sentence -> {}).containsKey(correct)) {
-            throw new UsageException("There is no entry " + correct + " on " + day
-                    + " to correct; 'evenfall diary --date " + day + "' shows the day's entries with their numbers.");
+            throw new UsageException(WORDS.say("diary.correction.none", correct, day));
         }
         return athlete.diary(day).add(entry);
     }
@@ -121,17 +122,18 @@ final class DiaryCommand implements Task {
     private void sayUnknown(Set<String> regions) {
         for (String region : regions) {
             if (BodyRegion.named(region).isEmpty()) {
-                console.say("'" + region
-                        + "' is none of the places that are known; it is kept as it is written, so write"
-                        + " it the same way next time. Known, with left or right before the first ones: "
-                        + String.join(", ", BodyRegion.PAIRED) + "; " + String.join(", ", BodyRegion.SINGLE) + ".");
+                console.say(WORDS.say(
+                        "diary.place",
+                        region,
+                        String.join(", ", BodyRegion.PAIRED),
+                        String.join(", ", BodyRegion.SINGLE)));
             }
         }
     }
 
     private DiaryEntry entry() {
         if ((effort == null) != (minutes == null)) {
-            throw new UsageException("--effort and --minutes belong together: give both or neither.");
+            throw new UsageException(WORDS.say("diary.effort.alone"));
         }
         return new DiaryEntry(
                 Now.text(),

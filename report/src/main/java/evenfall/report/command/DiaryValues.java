@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Checks what is entered in a diary. */
 final class DiaryValues {
+
+    private static final Words WORDS = Words.beside(DiaryValues.class);
 
     private static final Pattern RESULT = Pattern.compile("([+-]?\\d{1,9}(?:[.,]\\d{1,6})?)\\s*(\\S.*)?");
     private static final Pattern DECIMAL = Pattern.compile("\\d{1,4}(?:[.,]\\d{1,2})?");
@@ -28,12 +31,10 @@ final class DiaryValues {
             String region = split < 0 ? "" : pair.substring(0, split).strip();
             String number = split < 0 ? "" : pair.substring(split + 1).strip();
             if (region.isEmpty() || !number.matches("\\d|10")) {
-                throw new UsageException(
-                        option + " '" + pair
-                                + "' cannot be read; write REGION=NUMBER with a whole number from 0 to 10, such as left-calf=3.");
+                throw new UsageException(WORDS.say("diary.region", option, pair));
             }
             if (regions.put(region, Integer.valueOf(number)) != null) {
-                throw new UsageException(option + " names '" + region + "' twice; give each region once.");
+                throw new UsageException(WORDS.say("diary.region.twice", option, region));
             }
         }
         return regions;
@@ -44,31 +45,30 @@ final class DiaryValues {
         for (String word : words) {
             String sign = word.strip().toLowerCase(Locale.ROOT);
             if (!DiaryEntry.SIGNS.contains(sign) && !sign.equals(DiaryEntry.NO_SIGN)) {
-                throw new UsageException("--sign '" + word
-                        + "' is not known; choose swelling, giving-way, locking, numbness or head-impact.");
+                throw new UsageException(WORDS.say("diary.sign", word));
             }
             if (!signs.contains(sign)) {
                 signs.add(sign);
             }
         }
         if (signs.size() > 1 && signs.contains(DiaryEntry.NO_SIGN)) {
-            throw new UsageException("--sign none says that no sign is there any more; give it alone.");
+            throw new UsageException(WORDS.say("diary.sign.none"));
         }
         return signs;
     }
 
     static double effort(String text) {
-        double effort = decimal("--effort", text, "a number from 0 to 10");
+        double effort = decimal("--effort", text, WORDS.say("diary.effort.asked"));
         if (effort > HIGHEST_EFFORT) {
-            throw new UsageException("--effort " + text + " is too high; give a number from 0 to 10.");
+            throw new UsageException(WORDS.say("diary.effort", text));
         }
         return effort;
     }
 
     static double minutes(String text) {
-        double minutes = decimal("--minutes", text, "the minutes of the session");
+        double minutes = decimal("--minutes", text, WORDS.say("diary.minutes.asked"));
         if (minutes <= 0 || minutes > MINUTES_A_DAY) {
-            throw new UsageException("--minutes " + text + " is no length of a session; give 1 to 1440.");
+            throw new UsageException(WORDS.say("diary.minutes", text));
         }
         return minutes;
     }
@@ -82,14 +82,12 @@ final class DiaryValues {
             Matcher value =
                     RESULT.matcher(split < 0 ? "" : pair.substring(split + 1).strip());
             if (name.isEmpty() || !value.matches()) {
-                throw new UsageException(
-                        "--result '" + pair
-                                + "' cannot be read; write NAME=VALUE with a number and, if it has one, its unit, such as reach=31cm.");
+                throw new UsageException(WORDS.say("diary.result", pair));
             }
             String unit = value.group(2);
             String number = String.valueOf(value.group(1)).replace(',', '.');
             if (results.put(name, unit == null ? number : number + " " + unit.strip()) != null) {
-                throw new UsageException("--result names '" + name + "' twice; give each result once.");
+                throw new UsageException(WORDS.say("diary.result.twice", name));
             }
         }
         return results;
@@ -97,14 +95,14 @@ final class DiaryValues {
 
     static @Nullable String text(String option, @Nullable String text) {
         if (text != null && text.isBlank()) {
-            throw new UsageException(option + " is empty; write something or leave it out.");
+            throw new UsageException(WORDS.say("diary.text", option));
         }
         return text;
     }
 
     private static double decimal(String option, String text, String what) {
         if (!DECIMAL.matcher(text.strip()).matches()) {
-            throw new UsageException(option + " '" + text + "' cannot be read; give " + what + ".");
+            throw new UsageException(WORDS.say("diary.number", option, text, what));
         }
         return Double.parseDouble(text.strip().replace(',', '.'));
     }

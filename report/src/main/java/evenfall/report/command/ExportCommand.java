@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.report.log.AthleteArchive;
 import evenfall.report.log.AthleteFolder;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,6 +17,8 @@ import picocli.CommandLine.Option;
                 "Everything of one athlete in one zip file: to keep a copy, or to 'import' it on another machine.",
         footer = {"", "The file holds health data: it is made readable by its owner only. Keep it so."})
 final class ExportCommand implements Task {
+
+    private static final Words WORDS = Words.beside(ExportCommand.class);
 
     private final Console console;
 
@@ -34,17 +37,17 @@ final class ExportCommand implements Task {
         ResultFile.at(console, out, List.of());
         AthleteFolder athlete = log.find();
         if (!athlete.exists()) {
-            throw new UsageException("There is no athlete " + athlete.id() + " in the log; nothing was exported.");
+            throw new UsageException(WORDS.say("export.nobody", athlete.id()));
         }
         Path folder = athlete.folder().toAbsolutePath().normalize();
         if (out.toAbsolutePath().normalize().startsWith(folder)) {
-            throw new UsageException("--out " + out + " lies in the folder that is exported; choose a place outside.");
+            throw new UsageException(WORDS.say("export.inside", out));
         }
         int files = AthleteArchive.write(athlete, out, console::say);
         ResultFile.at(console, null, List.of())
-                .write(text -> text.append("All of " + athlete.id() + ", " + Archives.sessions(athlete) + " and "
-                        + files + " files, is in " + out
-                        + ". It holds health data: keep it where only you can read it.\n"));
+                .write(text -> text.append(WORDS.say(
+                                "exported", athlete.id(), Archives.sessions(athlete), files, String.valueOf(files), out)
+                        + "\n"));
         return CommandRunner.DONE;
     }
 }

@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.report.rehearsal.Faults;
 import evenfall.report.rehearsal.Stretch;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.ITypeConverter;
@@ -10,6 +11,8 @@ import picocli.CommandLine.TypeConversionException;
 
 /** What is to go wrong in a rehearsal. */
 final class FaultOptions {
+
+    private static final Words WORDS = Words.beside(FaultOptions.class);
 
     @Option(
             names = "--lose",
@@ -62,7 +65,7 @@ final class FaultOptions {
                 percent = Double.NaN;
             }
             if (!(percent >= 0 && percent <= 100)) {
-                throw new TypeConversionException(text + " is no share; give a percentage such as 1%");
+                throw new TypeConversionException(WORDS.say("fault.share", text));
             }
             return percent / 100;
         }
@@ -82,7 +85,7 @@ final class FaultOptions {
             } catch (IllegalArgumentException e) {
                 // Answered below, as what has no dots.
             }
-            throw new TypeConversionException(text + " is no stretch of time; give seconds such as 20..25");
+            throw new TypeConversionException(WORDS.say("fault.stretch", text));
         }
     }
 }

@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.fusion.orientation.FilterKind;
+import evenfall.report.words.Words;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
@@ -9,6 +10,8 @@ import picocli.CommandLine.TypeConversionException;
 /** Reads the name of a filter. */
 final class FilterOption implements ITypeConverter<FilterKind> {
 
+    private static final Words WORDS = Words.beside(FilterOption.class);
+
     static final String DESCRIPTION = "two-pass (the default; may look ahead), live, madgwick or complementary.";
 
     @Override
@@ -16,9 +19,9 @@ final class FilterOption implements ITypeConverter<FilterKind> {
         return Arrays.stream(FilterKind.values())
                 .filter(kind -> kind.code().equals(text))
                 .findFirst()
-                .orElseThrow(() -> new TypeConversionException("'" + text + "' is none of "
-                        + Arrays.stream(FilterKind.values())
-                                .map(FilterKind::code)
-                                .collect(Collectors.joining(", "))));
+                .orElseThrow(() -> new TypeConversionException(WORDS.say(
+                        "none.of",
+                        text,
+                        Arrays.stream(FilterKind.values()).map(FilterKind::code).collect(Collectors.joining(", ")))));
     }
 }

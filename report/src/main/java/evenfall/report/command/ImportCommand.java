@@ -9,6 +9,7 @@ import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.RecordingInput;
 import evenfall.report.session.Session;
 import evenfall.report.turn.Consent;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,6 +32,8 @@ import picocli.CommandLine.Parameters;
             "evenfall import --log DIR [--athlete ID] FILE.zip"
         })
 final class ImportCommand implements Task {
+
+    private static final Words WORDS = Words.beside(ImportCommand.class);
 
     private final Console console;
 
@@ -82,12 +85,10 @@ final class ImportCommand implements Task {
     public int perform() throws IOException {
         if (archive != null) {
             if (date != null || pelvis != null || upperBack != null || layout != null || notes != null) {
-                throw new UsageException(
-                        "An exported athlete is imported whole: leave out all but --log and --athlete.");
+                throw new UsageException(WORDS.say("import.whole"));
             }
             AthleteFolder imported = Archives.read(console, log.open(), archive, athlete);
-            print("All of " + imported.id() + ", " + Archives.sessions(imported) + ", is now in " + imported.folder()
-                    + ".\n");
+            print(WORDS.say("imported", imported.id(), Archives.sessions(imported), imported.folder()) + "\n");
             return CommandRunner.DONE;
         }
         importRecording(required("--athlete=ID", athlete), required("--date=YYYY-MM-DD[-N]", date), pelvis());
@@ -106,8 +107,14 @@ final class ImportCommand implements Task {
         long landings = session.landings().stream()
                 .filter(event -> event.landing().kind() == EventKind.LANDING)
                 .count();
-        print(landings + (landings == 1 ? " landing of " : " landings of ") + folder.id() + " on " + day + " stored in "
-                + folder.session(day).folder() + ".\n");
+        print(WORDS.say(
+                        "import.stored",
+                        landings,
+                        String.valueOf(landings),
+                        folder.id(),
+                        day,
+                        folder.session(day).folder())
+                + "\n");
     }
 
     private Path pelvis() {
@@ -116,8 +123,7 @@ final class ImportCommand implements Task {
 
     private static <T> T required(String option, @Nullable T value) {
         if (value == null) {
-            throw new UsageException("evenfall import: missing required option: '" + option
-                    + "'; 'evenfall import --help' tells what it takes.");
+            throw new UsageException(WORDS.say("import.required", option));
         }
         return value;
     }
@@ -125,8 +131,7 @@ final class ImportCommand implements Task {
     private Session store(AthleteFolder folder, SessionDate day, RecordingInput input, CoachNotes said)
             throws IOException {
         if (folder.session(day).exists()) {
-            throw new UsageException("The log holds a session " + day + " of " + folder.id()
-                    + " already, and nothing is overwritten; give this one --date " + free(folder, day) + ".");
+            throw new UsageException(WORDS.say("import.taken", day, folder.id(), free(folder, day)));
         }
         String now = Now.text();
         said.add(folder, day, now);

@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.TrainingLog;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
@@ -10,6 +11,8 @@ import picocli.CommandLine.Option;
 /** The options that name an athlete of a training log. */
 @Command
 final class LogOptions {
+
+    private static final Words WORDS = Words.beside(LogOptions.class);
 
     @Option(
             names = "--log",
@@ -46,7 +49,6 @@ final class LogOptions {
     }
 
     static UsageException noId(String id) {
-        return new UsageException("--athlete '" + id + "' cannot name a folder of the log; use 1 to 64 letters,"
-                + " digits, dots, hyphens and underscores, and begin with a letter or digit.");
+        return new UsageException(WORDS.say("athlete.id", id));
     }
 }

@@ -11,6 +11,7 @@ import evenfall.report.log.NotesTable;
 import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +29,8 @@ import picocli.CommandLine.Option;
         description = "Notes what the coach knows of landings, and where a film of them lies, before or after import.",
         footer = {"", "A later note is laid over an earlier one; an empty text takes the earlier back."})
 final class NoteCommand implements Task {
+
+    private static final Words WORDS = Words.beside(NoteCommand.class);
 
     private static final Pattern RANGE = Pattern.compile("([1-9]\\d{0,4})(?:-([1-9]\\d{0,4}))?");
 
@@ -114,29 +117,27 @@ final class NoteCommand implements Task {
         LandingNote note = new LandingNote(side, height, surface, shoes, leaveOut, remark);
         if (film != null) {
             if (landing != null || table != null || !note.equals(LandingNote.NONE)) {
-                throw new UsageException("--film stands alone with --film-starts and --film-drift.");
+                throw new UsageException(WORDS.say("film.alone"));
             }
             return add(filmed(film));
         }
         if (filmStartsS != null) {
-            throw new UsageException("--film-starts says nothing without --film PATH.");
+            throw new UsageException(WORDS.say("film.starts.alone"));
         }
         if (table != null) {
             if (landing != null || !note.equals(LandingNote.NONE) || baseline != null) {
-                throw new UsageException("--notes stands alone with --log, --athlete and --date.");
+                throw new UsageException(WORDS.say("note.table.alone"));
             }
             return add(CoachNotes.read(table.toString(), TextFile.read(table)));
         }
         if (landing == null) {
-            throw new UsageException("Say which landing is meant: add --landing N or N-M, or --notes FILE.");
+            throw new UsageException(WORDS.say("note.which"));
         }
         if (note.equals(LandingNote.NONE) && baseline == null) {
-            throw new UsageException("Nothing to note: give at least one of --side, --height, --surface, --shoes,"
-                    + " --leave-out, --remark and --baseline.");
+            throw new UsageException(WORDS.say("note.nothing"));
         }
         if (height != null && !(height >= 0 && height <= NotesTable.HIGHEST_M)) {
-            throw new UsageException(
-                    "--height " + height + " is no drop height; give metres from 0 to 10, such as 0.6.");
+            throw new UsageException(WORDS.say("note.height", String.valueOf(height)));
         }
         RangeNote range = range(landing, note);
         return add(new CoachNotes(
@@ -145,7 +146,7 @@ final class NoteCommand implements Task {
 
     private int add(CoachNotes said) throws IOException {
         if (said.isEmpty()) {
-            throw new UsageException(said.source() + " has no row below its header; nothing was noted.");
+            throw new UsageException(WORDS.say("note.no.row", said.source()));
         }
         AthleteFolder athlete = log.open();
         athlete.locked(console::say, () -> {
@@ -163,15 +164,13 @@ final class NoteCommand implements Task {
 
     private FilmEntry filmed(Path path) {
         if (!Files.isRegularFile(path)) {
-            throw new UnusableInputException("There is no film " + path + "; give --film its whole path.");
+            throw new UnusableInputException(WORDS.say("film.missing", path));
         }
         if (filmStartsS == null || !Double.isFinite(filmStartsS)) {
-            throw new UsageException("--film needs --film-starts: when the film begins, in seconds on the recording's"
-                    + " clock; the session's page tells it.");
+            throw new UsageException(WORDS.say("film.starts"));
         }
         if (!(Math.abs(filmDriftPpm) <= MOST_DRIFT_PPM)) {
-            throw new UsageException("--film-drift " + filmDriftPpm + " is no drift of a clock; give parts in a"
-                    + " million from -10000 to 10000.");
+            throw new UsageException(WORDS.say("film.drift", String.valueOf(filmDriftPpm)));
         }
         return new FilmEntry(Now.text(), path.toAbsolutePath().normalize().toString(), filmStartsS, filmDriftPpm);
     }
@@ -181,8 +180,7 @@ final class NoteCommand implements Task {
             return List.of();
         }
         boolean approved = NotesTable.yesOrNo(baseline)
-                .orElseThrow(
-                        () -> new UsageException("--baseline '" + baseline + "' is neither yes nor no; write one."));
+                .orElseThrow(() -> new UsageException(WORDS.say("note.baseline", baseline)));
         return List.of(new Approval(range.first(), range.last(), approved));
     }
 
@@ -195,7 +193,6 @@ final class NoteCommand implements Task {
                 return new RangeNote(first, last, note);
             }
         }
-        throw new UsageException(
-                "--landing '" + landing + "' is no landing; give a number from 1, or a range such as 3-7.");
+        throw new UsageException(WORDS.say("note.landing", landing));
     }
 }

@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.report.words.Words;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
@@ -19,6 +20,8 @@ enum OutputFormat {
     VTT,
     MOTION_BIDS;
 
+    private static final Words WORDS = Words.beside(OutputFormat.class);
+
     /** The name on the command line. */
     String code() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -31,8 +34,10 @@ enum OutputFormat {
      */
     OutputFormat among(Set<OutputFormat> written) {
         if (!written.contains(this)) {
-            throw new UsageException("--format " + code() + " is not written by this command; choose one of "
-                    + written.stream().sorted().map(OutputFormat::code).collect(Collectors.joining(", ")) + ".");
+            throw new UsageException(WORDS.say(
+                    "format.elsewhere",
+                    code(),
+                    written.stream().sorted().map(OutputFormat::code).collect(Collectors.joining(", "))));
         }
         return this;
     }
@@ -45,8 +50,10 @@ enum OutputFormat {
             return Arrays.stream(values())
                     .filter(format -> format.code().equals(text))
                     .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("'" + text + "' is none of "
-                            + Arrays.stream(values()).map(OutputFormat::code).collect(Collectors.joining(", "))));
+                    .orElseThrow(() -> new TypeConversionException(WORDS.say(
+                            "none.of",
+                            text,
+                            Arrays.stream(values()).map(OutputFormat::code).collect(Collectors.joining(", ")))));
         }
     }
 }

@@ -14,6 +14,7 @@ import evenfall.report.turn.Consent;
 import evenfall.report.turn.LaterWork;
 import evenfall.report.turn.Turn;
 import evenfall.report.turn.TurnVoice;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -33,6 +34,8 @@ import picocli.CommandLine.Option;
                         + " the whole again and stores it under today's date. An athlete's name typed meanwhile hands the"
                         + " sensors over. Not a medical device: pain means stop.")
 final class RecordCommand implements Task {
+
+    private static final Words WORDS = Words.beside(RecordCommand.class);
 
     private static final Set<OutputFormat> WRITTEN = EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON);
 
@@ -81,10 +84,10 @@ final class RecordCommand implements Task {
     public int perform() throws IOException, InterruptedException {
         OutputFormat written = format.among(WRITTEN);
         if ((baud != null && baud <= 0) || !(seconds > 0)) {
-            throw new UsageException("--baud and --seconds take numbers above 0.");
+            throw new UsageException(WORDS.say("record.above.zero"));
         }
-        TalkChoice choice = TalkChoice.named(talk)
-                .orElseThrow(() -> new UsageException("--talk takes every, third, end or none, not '" + talk + "'."));
+        TalkChoice choice =
+                TalkChoice.named(talk).orElseThrow(() -> new UsageException(WORDS.say("record.talk", talk)));
         if (ports.isEmpty()) {
             throw new UsageException(PortChoice.sentence(SerialPorts.free()));
         }
@@ -114,7 +117,7 @@ final class RecordCommand implements Task {
         Turn turn = turn(onlooker, log.open(), choice, round);
         while (true) {
             double left = seconds - (System.nanoTime() - start) * 1e-9;
-            TypedLead lead = new TypedLead(begun(turn), left, desk, round.signal(), console);
+            TypedLead lead = new TypedLead(begun(turn, left), left, desk, round.signal(), console);
             turn.record(open, lead);
             allWritten &= turn.written();
             boolean empty = turn.removeIfNothingCame();
@@ -140,8 +143,11 @@ final class RecordCommand implements Task {
         return new Turn(onlooker, athlete, choice, round.speech());
     }
 
-    private static String begun(Turn turn) {
-        return "Recording " + turn.athlete().id() + " into " + turn.session().folder() + "; ";
+    private static String begun(Turn turn, double left) {
+        return WORDS.say(
+                Double.isInfinite(left) ? "record.begun" : "record.begun.timed",
+                turn.athlete().id(),
+                turn.session().folder());
     }
 
     /** Ends the last turn; says whether all earlier ones could be stored. */
@@ -158,8 +164,7 @@ final class RecordCommand implements Task {
     }
 
     private String nothingCame() {
-        return "Nothing came from " + String.join(" and ", ports)
-                + ", so nothing was stored; look whether the sensors are switched on and try again.";
+        return WORDS.say("record.nothing", String.join(" " + WORDS.say("record.and") + " ", ports));
     }
 
     private List<Link> open() {

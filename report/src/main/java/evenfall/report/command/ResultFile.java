@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.report.log.WholeFile;
+import evenfall.report.words.Words;
 import java.io.BufferedOutputStream;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -15,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Where a command's result goes: standard output, or a file that is written whole or not at all. */
 final class ResultFile {
+
+    private static final Words WORDS = Words.beside(ResultFile.class);
 
     private static final int BUFFER = 1 << 16;
 
@@ -70,20 +73,18 @@ final class ResultFile {
     private static void check(Path file, List<Path> inputs) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         if (Files.isDirectory(file)) {
-            throw new UsageException(file + " is a folder; give --out a file in it.");
+            throw new UsageException(WORDS.say("out.folder", file));
         }
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new UsageException("There is no folder " + folder + " for --out; make it first or choose another.");
+            throw new UsageException(WORDS.say("out.no.folder", String.valueOf(folder)));
         }
         for (Path input : inputs) {
             if (Files.exists(file) && Files.exists(input) && Files.isSameFile(file, input)) {
-                throw new UsageException(
-                        "--out " + file + " is one of the files that are read; choose another name for the result.");
+                throw new UsageException(WORDS.say("out.input", file));
             }
         }
         if ("raw".equals(String.valueOf(folder.getFileName())) && Files.exists(file)) {
-            throw new UsageException(
-                    "--out " + file + " is a raw recording of a training log; choose another place for the result.");
+            throw new UsageException(WORDS.say("out.raw", file));
         }
     }
 }

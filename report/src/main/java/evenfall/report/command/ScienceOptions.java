@@ -5,6 +5,7 @@ import evenfall.report.block.Needed;
 import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureKind;
 import evenfall.report.measure.MeasureList;
+import evenfall.report.words.Words;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,8 @@ import picocli.CommandLine.Option;
 /** What a scientist may ask of a block beside what a coach is shown. */
 @Command
 final class ScienceOptions {
+
+    private static final Words WORDS = Words.beside(ScienceOptions.class);
 
     private static final Pattern STATED = Pattern.compile("([^=]+)=(\\d{1,9}(?:\\.\\d{1,9})?)");
 
@@ -44,16 +47,13 @@ final class ScienceOptions {
      */
     Map<String, Double> differences(OutputFormat written) {
         if (table() && written != OutputFormat.TABLE && written != OutputFormat.JSON) {
-            throw new UsageException(
-                    "--science and --difference are for the scientist's table; choose --format table or json.");
+            throw new UsageException(WORDS.say("science.format"));
         }
         Map<String, Double> differences = new LinkedHashMap<>();
         for (String text : stated) {
             Matcher matcher = STATED.matcher(text);
             if (!matcher.matches() || !(Double.parseDouble(matcher.group(2)) > 0)) {
-                throw new UsageException("--difference '" + text
-                        + "' cannot be read; write MEASURE=NUMBER with a number above 0 in the measure's unit, such as"
-                        + " peakG=0.5.");
+                throw new UsageException(WORDS.say("science.difference", text));
             }
             differences.put(compared(matcher.group(1)), Double.valueOf(matcher.group(2)));
         }
@@ -68,8 +68,7 @@ final class ScienceOptions {
         return MeasureList.named(name)
                 .map(Measure::name)
                 .filter(known::contains)
-                .orElseThrow(() -> new UsageException("--difference knows no measure '" + name + "'; the measures are "
-                        + String.join(", ", known) + "."));
+                .orElseThrow(() -> new UsageException(WORDS.say("science.measure", name, String.join(", ", known))));
     }
 
     /** What they need in a block. */

@@ -8,6 +8,7 @@ import evenfall.report.rehearsal.Pace;
 import evenfall.report.rehearsal.Playback;
 import evenfall.report.rehearsal.Player;
 import evenfall.report.rehearsal.WireForm;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,6 +20,8 @@ import picocli.CommandLine.Option;
         description =
                 "Plays a recording onto a port as the sensors would: for rehearsal without sensors, and for tests.")
 final class SendCommand implements Task {
+
+    private static final Words WORDS = Words.beside(SendCommand.class);
 
     /** What was written last may still be on its way when a port is closed. */
     private static final long LINGER_MS = 500;
@@ -60,10 +63,10 @@ final class SendCommand implements Task {
     public int perform() throws IOException, InterruptedException {
         WireForm form = form();
         if (!(speed > 0) || Double.isInfinite(speed)) {
-            throw new UsageException("--speed " + speed + " is no speed; give a number above 0, such as 1 or 4.");
+            throw new UsageException(WORDS.say("send.speed", String.valueOf(speed)));
         }
         if (baud <= 0) {
-            throw new UsageException("--baud " + baud + " is no speed of a port; usual are 115200 and 921600.");
+            throw new UsageException(WORDS.say("send.baud", baud));
         }
         Recording read = recording.files().read(console.progress());
         Faults wrong = faults.faults();
@@ -75,8 +78,12 @@ final class SendCommand implements Task {
             }
         }
         if (playback.lost() + playback.damaged() > 0) {
-            console.say("As asked, " + playback.lost() + " samples were not sent and " + playback.damaged()
-                    + " were damaged.");
+            console.say(WORDS.say(
+                    "send.suffered",
+                    playback.lost(),
+                    String.valueOf(playback.lost()),
+                    playback.damaged(),
+                    String.valueOf(playback.damaged())));
         }
         return CommandRunner.DONE;
     }
@@ -84,14 +91,13 @@ final class SendCommand implements Task {
     private WireForm form() {
         if ("text".equals(wire)) {
             if (unplaced) {
-                throw new UsageException(
-                        "--unplaced goes with --wire binary: a line of text always says where it is" + " from.");
+                throw new UsageException(WORDS.say("send.placed"));
             }
             return WireForm.TEXT;
         }
         if ("binary".equals(wire)) {
             return unplaced ? WireForm.BINARY_UNPLACED : WireForm.BINARY;
         }
-        throw new UsageException("--wire " + wire + " is not spoken; use text or binary.");
+        throw new UsageException(WORDS.say("send.wire", wire));
     }
 }

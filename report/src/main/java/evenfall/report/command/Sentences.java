@@ -1,10 +1,13 @@
 package evenfall.report.command;
 
+import evenfall.report.words.Words;
 import java.util.Locale;
 import picocli.CommandLine.ParameterException;
 
 /** Failures as one sentence for a person: what, where, and what to do. */
 final class Sentences {
+
+    private static final Words WORDS = Words.beside(Sentences.class);
 
     private Sentences() {}
 
@@ -12,14 +15,13 @@ final class Sentences {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
         String what = String.valueOf(e.getMessage()).strip();
         String plain = what.endsWith(".") ? what.substring(0, what.length() - 1) : what;
-        plain = plain.replaceFirst("is not a double$", "is not a number")
-                .replaceFirst("is not an (?:int|long)$", "is not a whole number");
-        return command + ": " + lowerFirst(plain) + "; '" + command + " --help' tells what it takes.";
+        plain = plain.replaceFirst("is not a double$", WORDS.say("usage.number"))
+                .replaceFirst("is not an (?:int|long)$", WORDS.say("usage.whole"));
+        return WORDS.say("usage", command, lowerFirst(plain));
     }
 
     static String ofFault(Throwable e) {
-        return "The program itself failed (" + e.getClass().getSimpleName() + ": " + e.getMessage()
-                + "); keep the files and report this sentence together with the command.";
+        return WORDS.say("fault", e.getClass().getSimpleName(), String.valueOf(e.getMessage()));
     }
 
     private static String lowerFirst(String text) {

@@ -17,6 +17,7 @@ import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.table.LogText;
 import evenfall.report.table.OutlookText;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
@@ -31,6 +32,8 @@ import picocli.CommandLine.Option;
 /** Prints one session of the log. */
 @Command(name = "session", description = "One session of the log, with its notes and the diary of the day.")
 final class SessionCommand implements Task {
+
+    private static final Words WORDS = Words.beside(SessionCommand.class);
 
     private static final Set<OutputFormat> WRITTEN = EnumSet.allOf(OutputFormat.class);
 
@@ -88,7 +91,7 @@ final class SessionCommand implements Task {
         }
         Double starts = filmStartsS;
         if (starts != null && !Double.isFinite(starts)) {
-            throw new UsageException("--film-starts takes a number of seconds.");
+            throw new UsageException(WORDS.say("session.film"));
         }
         ResultFile result = ResultFile.at(console, out, List.of());
         AthleteFolder athlete = log.open();
@@ -136,8 +139,7 @@ final class SessionCommand implements Task {
 
     private int list(OutputFormat written) throws IOException {
         if (written != OutputFormat.TABLE) {
-            throw new UsageException("Say which session is meant: add --date YYYY-MM-DD; without it and --format all"
-                    + " sessions are listed.");
+            throw new UsageException(WORDS.say("session.which"));
         }
         AthleteFolder athlete = log.open();
         ResultFile.at(console, out, List.of()).write(text -> LogText.sessions(athlete, console::say, text));
@@ -151,7 +153,7 @@ final class SessionCommand implements Task {
 
     private int writeFolder(SessionDate day) throws IOException {
         if (out == null) {
-            throw new UsageException("--format motion-bids writes a folder; give --out a new one.");
+            throw new UsageException(WORDS.say("session.folder"));
         }
         LoggedSessions sessions = sessions();
         Session session = sessions.summary(day);

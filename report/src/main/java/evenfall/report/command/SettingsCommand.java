@@ -8,6 +8,7 @@ import evenfall.report.setting.SettingList;
 import evenfall.report.setting.SettingValue;
 import evenfall.report.setting.Settings;
 import evenfall.report.table.TextGrid;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,6 +23,8 @@ import picocli.CommandLine.Option;
         description = "What the coach may set: what holds, and where it comes from.",
         footer = {"", "A file in an athlete's folder goes before the one at the top of the log, name by name."})
 final class SettingsCommand implements Task {
+
+    private static final Words WORDS = Words.beside(SettingsCommand.class);
 
     /** All that a coach may set, a file each. */
     private static final List<SettingList> LISTS = List.of(LimitSettings.LIST, RuleSettings.LIST);
@@ -68,7 +71,7 @@ final class SettingsCommand implements Task {
                 grid.row(
                         "  " + value.setting().name(),
                         value.setting().say(value.value()),
-                        from == null ? "where a coach starts" : from,
+                        from == null ? WORDS.say("settings.start") : from,
                         value.setting().explanation());
             }
         }
@@ -83,7 +86,7 @@ final class SettingsCommand implements Task {
     private void say(SettingList list, Optional<Path> written) {
         console.say(
                 written.isPresent()
-                        ? "Wrote " + written.get() + "; take away the # before a name to set it."
-                        : "There is a " + list.file() + " already; it stays as it is.");
+                        ? WORDS.say("settings.wrote", written.get())
+                        : WORDS.say("settings.there", list.file()));
     }
 }

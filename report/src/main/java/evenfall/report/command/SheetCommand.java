@@ -9,6 +9,7 @@ import evenfall.report.paper.Paper;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Session;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,6 +25,8 @@ import picocli.CommandLine.Option;
                 "The athlete's own page, as PDF: the last session in plain words, a typical and the best landing, one"
                         + " thing to work on.")
 final class SheetCommand implements Task {
+
+    private static final Words WORDS = Words.beside(SheetCommand.class);
 
     private final Console console;
 
@@ -43,8 +46,7 @@ final class SheetCommand implements Task {
         AthleteFolder athlete = log.open();
         List<SessionDate> dates = athlete.sessions();
         if (dates.isEmpty()) {
-            throw new UnusableInputException("There is no session of " + athlete.id()
-                    + " in the log yet; record or import one, then ask for the sheet.");
+            throw new UnusableInputException(WORDS.say("sheet.none", athlete.id()));
         }
         SessionDate newest = dates.get(dates.size() - 1);
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);

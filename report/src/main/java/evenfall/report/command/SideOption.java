@@ -2,15 +2,18 @@ package evenfall.report.command;
 
 import evenfall.fusion.landing.Side;
 import evenfall.report.log.NotesTable;
+import evenfall.report.words.Words;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads the foot or feet landed on. */
 final class SideOption implements ITypeConverter<Side> {
 
+    private static final Words WORDS = Words.beside(SideOption.class);
+
     @Override
     public Side convert(String text) {
         return NotesTable.side(text)
-                .orElseThrow(() -> new TypeConversionException("'" + text + "' is none of left, right, both"));
+                .orElseThrow(() -> new TypeConversionException(WORDS.say("none.of", text, "left, right, both")));
     }
 }

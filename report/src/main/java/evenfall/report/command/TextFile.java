@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.result.RecordingInput;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
@@ -9,6 +10,8 @@ import java.nio.file.Path;
 
 /** Small text files that a person gives: notes and tidy tables. */
 final class TextFile {
+
+    private static final Words WORDS = Words.beside(TextFile.class);
 
     /** Larger than any table of notes or landings of one athlete. */
     private static final long LARGEST = 64L << 20;
@@ -23,12 +26,12 @@ final class TextFile {
     static String read(Path file) throws IOException {
         RecordingInput.requireFile(file);
         if (Files.size(file) > LARGEST) {
-            throw new UnusableInputException(file + " is larger than 64 MB and no table of notes; check the path.");
+            throw new UnusableInputException(WORDS.say("text.large", file));
         }
         try {
             return Files.readString(file);
         } catch (MalformedInputException e) {
-            throw new UnusableInputException(file + " is not UTF-8 text; save it as CSV in UTF-8.", e);
+            throw new UnusableInputException(WORDS.say("text.code", file), e);
         }
     }
 }

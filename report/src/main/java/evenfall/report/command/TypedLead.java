@@ -39,7 +39,7 @@ final class TypedLead implements Leader {
     @Override
     public void begins(Runnable end) {
         signal.tell(end);
-        console.say(begun + (Double.isInfinite(seconds) ? "Ctrl-C ends." : "it ends by itself."));
+        console.say(begun);
     }
 
     @Override

@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.report.log.TrainingLog;
 import evenfall.report.window.CoachWindow;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
@@ -16,6 +17,8 @@ import picocli.CommandLine.Option;
                 "The coach's window: today's athletes, how they feel, the sensors, the opening routine, the drops."
                         + " Not a medical device: pain means stop.")
 final class WindowCommand implements Task {
+
+    private static final Words WORDS = Words.beside(WindowCommand.class);
 
     private final Console console;
 
@@ -38,10 +41,10 @@ final class WindowCommand implements Task {
     @Override
     public int perform() throws IOException, InterruptedException {
         if (!(speed > 0) || Double.isInfinite(speed)) {
-            throw new UsageException("--rehearsal-speed takes a number above 0, such as 1 or 4.");
+            throw new UsageException(WORDS.say("window.speed"));
         }
         if (!CoachWindow.hasScreen()) {
-            throw new IOException("There is no screen to open a window on; use 'record' and the other commands here.");
+            throw new IOException(WORDS.say("window.screen"));
         }
         Path given = log;
         TrainingLog opened =
