@@ -88,7 +88,11 @@ public final class BodyFigure {
                 letters(graphics, MIDDLE + 4, colours);
             }
             case BEHIND -> {
-                feetFromBehind(graphics, foot, colours);
+                floor(graphics, colours);
+                // Feet that nobody knows the place of are not drawn: they would show the pelvis beside them.
+                if (pose.leftM() != null) {
+                    feetFromBehind(graphics, foot, colours);
+                }
                 graphics.setStroke(Ink.BONE);
                 fromBehind(graphics, quiet, colours.quiet());
                 fromBehind(graphics, pose, colours.pose());
@@ -96,9 +100,11 @@ public final class BodyFigure {
             }
             case SIDE -> {
                 floor(graphics, colours);
-                graphics.setPaint(colours.second());
-                graphics.setStroke(Ink.LEADING);
-                graphics.draw(new Line2D.Double(CENTRE - 10, FLOOR - 2, CENTRE + 14, FLOOR - 2));
+                if (pose.forwardM() != null) {
+                    graphics.setPaint(colours.second());
+                    graphics.setStroke(Ink.LEADING);
+                    graphics.draw(new Line2D.Double(CENTRE - 10, FLOOR - 2, CENTRE + 14, FLOOR - 2));
+                }
                 word(graphics, "figure.forward", CENTRE + 48, FLOOR + 14, colours);
                 graphics.setStroke(Ink.BONE);
                 fromTheSide(graphics, quiet, colours.quiet());
@@ -182,7 +188,6 @@ public final class BodyFigure {
     }
 
     private static void feetFromBehind(Graphics2D graphics, @Nullable Side foot, Colours colours) {
-        floor(graphics, colours);
         if (foot == Side.LEFT || foot == Side.RIGHT) {
             Color ink = foot == Side.LEFT ? colours.left() : colours.right();
             new Mark(foot, Form.HELD).draw(graphics, CENTRE, FLOOR - 4, 4, ink, ink);
