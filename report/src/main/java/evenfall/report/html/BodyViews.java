@@ -90,6 +90,7 @@ public final class BodyViews {
         String title = WORDS.say("body." + code);
         return new BodyView(
                 title,
+                WORDS.say("body.when." + code),
                 pose.words(),
                 BodyFigure.svg(
                         id + "-" + code, pose.view(), pose.pose(), foot, WORDS.say("body.alone", title, pose.words())),

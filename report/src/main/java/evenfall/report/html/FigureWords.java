@@ -4,6 +4,7 @@ import evenfall.fusion.landing.Balance;
 import evenfall.fusion.landing.Estimate;
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.StepDirection;
+import evenfall.report.form.FormVerdict;
 import evenfall.report.glossary.Glossary;
 import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.FigureView;
@@ -23,14 +24,25 @@ final class FigureWords {
 
     private final UsualHalf usual;
 
-    FigureWords(UsualHalf usual) {
+    private final @Nullable FormVerdict verdict;
+
+    /**
+     * For one landing.
+     *
+     * @param verdict how it was judged, or null where it was not
+     */
+    FigureWords(UsualHalf usual, @Nullable FormVerdict verdict) {
         this.usual = usual;
+        this.verdict = verdict;
     }
 
     /** The figures by question; the groups and figures are the same for every landing. */
     List<FigureGroup> groups(@Nullable Measures measures) {
         return FigureList.GROUPS.stream()
-                .map(group -> new FigureGroup(WORDS.say(group.question()), views(group.figures(), measures)))
+                .map(group -> new FigureGroup(
+                        WORDS.say(group.question()),
+                        Answers.of(group.judged(), verdict, measures),
+                        views(group.figures(), measures)))
                 .toList();
     }
 
@@ -70,7 +82,15 @@ final class FigureWords {
     private FigureView view(Figure figure, String value, String error, String size) {
         UsualHalf.Range range = usual.of(figure);
         String beside = range == null ? "" : range(figure, range);
-        return new FigureView(Glossary.name(figure.term()), figure.term().code(), value, error, beside, size);
+        return new FigureView(
+                Glossary.name(figure.term()), figure.term().code(), value, error, beside, size, over(figure));
+    }
+
+    private String over(Figure figure) {
+        boolean over = verdict != null
+                && verdict.reasons().stream()
+                        .anyMatch(reason -> reason.over() && reason.measure().equals(figure.measure()));
+        return over ? WORDS.say("over") : "";
     }
 
     /** A value with its side and unit. */

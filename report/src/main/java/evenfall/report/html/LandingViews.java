@@ -66,7 +66,7 @@ final class LandingViews {
         Measures measures = event.landing().measures();
         Moments moments = event.landing().moments();
         LandingTrace trace = event.trace();
-        FigureWords figures = new FigureWords(UsualHalf.beside(event, earlier));
+        FigureWords figures = new FigureWords(UsualHalf.beside(event, earlier), event.verdict());
         Side side = event.side();
         Form form = event.form();
         Double height = event.heightM();

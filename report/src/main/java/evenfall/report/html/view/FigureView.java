@@ -9,5 +9,7 @@ package evenfall.report.html.view;
  * @param error one standard deviation of its error with a sign before it, or empty
  * @param usual what is usual for this athlete, or empty
  * @param size its size as a plain number, for sorting, or empty
+ * @param over the word that it is beyond its limit, or empty
  */
-public record FigureView(String label, String term, String value, String error, String usual, String size) {}
+public record FigureView(
+        String label, String term, String value, String error, String usual, String size, String over) {}
