@@ -23,7 +23,6 @@ import evenfall.report.result.LoggedBlock;
 import evenfall.report.result.LoggedOutlook;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.RecordingInput;
-import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import java.io.IOException;
@@ -179,7 +178,7 @@ public final class DemoRun {
         String date = String.valueOf(stored.date());
         String file = "session-" + date + ".html";
         page(file, out -> SessionPage.write(stored, new Background(earlier, null, null), out));
-        return new DemoPage.Entry(SessionDate.words(date), file, SessionSentence.of(stored));
+        return DemoPage.Entry.of(SessionDate.words(date), file, stored);
     }
 
     private static SessionDate date(DemoSession demo) {

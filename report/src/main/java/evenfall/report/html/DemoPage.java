@@ -2,8 +2,12 @@ package evenfall.report.html;
 
 import evenfall.report.html.view.DemoView;
 import evenfall.report.html.view.LinkView;
+import evenfall.report.sentence.SessionSentence;
+import evenfall.report.session.Session;
 import evenfall.report.words.Words;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** The demo's first page: what is invented, and where to look. */
@@ -19,7 +23,7 @@ public final class DemoPage {
      * @param athlete the invented athlete's name
      * @param place the invented place
      * @param blockFile file name of the block page
-     * @param sessions in order of time
+     * @param sessions in any order; the newest stands first
      * @param heard what was heard while the last session was recorded live, in order
      * @throws IOException if {@code out} fails
      */
@@ -31,7 +35,8 @@ public final class DemoPage {
                 place,
                 blockFile,
                 sessions.stream()
-                        .map(entry -> new LinkView(entry.file(), entry.date(), entry.sentence()))
+                        .sorted(Comparator.comparing(Entry::file).reversed())
+                        .map(entry -> new LinkView(entry.file(), entry.date(), entry.remark()))
                         .toList(),
                 heard);
         out.append(Pages.render("demo.jte", view, "page.js"));
@@ -42,7 +47,15 @@ public final class DemoPage {
      *
      * @param date its date
      * @param file name of its page
-     * @param sentence it in one breath
+     * @param remark it in one breath, what hurt first
      */
-    public record Entry(String date, String file, String sentence) {}
+    public record Entry(String date, String file, String remark) {
+
+        /** The line of a session; {@code file} comes later in the alphabet for a later day. */
+        public static Entry of(String date, String file, Session session) {
+            List<String> lines = new ArrayList<>(DiaryWords.hurt(session.diary()));
+            lines.add(SessionSentence.of(session));
+            return new Entry(date, file, String.join(" ", lines));
+        }
+    }
 }

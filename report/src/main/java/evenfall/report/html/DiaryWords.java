@@ -46,6 +46,21 @@ final class DiaryWords {
         return lines;
     }
 
+    /** What hurt and which signs there were, with what the athlete noted of it; nothing on a day without. */
+    static List<String> hurt(List<DiaryEntry> diary) {
+        List<String> lines = new ArrayList<>();
+        for (DiaryEntry entry : diary) {
+            Map<String, Integer> pain = new TreeMap<>(entry.pain());
+            pain.values().removeIf(size -> size == 0);
+            if (!pain.isEmpty() || !entry.signs().isEmpty()) {
+                add(lines, "diary.pain", regions(pain));
+                add(lines, "diary.sign", signs(entry));
+                add(lines, "diary.note", entry.note() == null ? "" : entry.note());
+            }
+        }
+        return lines;
+    }
+
     /** Whether anything hurt, in a sentence, or that nobody asked. */
     static String pain(List<DiaryEntry> diary) {
         Map<String, Integer> most = new TreeMap<>();
