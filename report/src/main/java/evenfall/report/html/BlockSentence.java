@@ -5,6 +5,7 @@ import evenfall.report.block.BlockLanding;
 import evenfall.report.block.Chances;
 import evenfall.report.block.FormHeight;
 import evenfall.report.block.FormHeightTrend;
+import evenfall.report.block.SessionFormHeight;
 import evenfall.report.block.Trend;
 import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
@@ -52,8 +53,10 @@ final class BlockSentence {
                             : WORDS.say("block.form.of", held, judged));
         }
         parts.add(formHeight(block));
+        parts.add(lastHeight(block));
         parts.add(pain(diary));
-        return String.join(" ", parts).strip();
+        parts.removeIf(String::isEmpty);
+        return String.join(" ", parts);
     }
 
     private static String formHeight(Block block) {
@@ -71,6 +74,18 @@ final class BlockSentence {
                 Figures.fixed(height.heightM(), 2),
                 WORDS.say("range", Figures.fixed(height.low(), 2), Figures.fixed(height.high(), 2)),
                 Figures.size(trend.perWeekM() == null ? 0.0 : 100 * trend.perWeekM(), 1));
+    }
+
+    /** The last session's own form height beside that of the block, which lags behind; empty where there is none. */
+    private static String lastHeight(Block block) {
+        List<SessionFormHeight> sessions = SessionFormHeight.of(block);
+        FormHeight last = sessions.get(sessions.size() - 1).height();
+        return sessions.size() < 2 || last.heightM() == null || last.low() == null || last.high() == null
+                ? ""
+                : WORDS.say(
+                        "block.height.last",
+                        Figures.fixed(last.heightM(), 2),
+                        WORDS.say("range", Figures.fixed(last.low(), 2), Figures.fixed(last.high(), 2)));
     }
 
     /** Lowest to highest drop height in words, or {@link Figures#MISSING}. */

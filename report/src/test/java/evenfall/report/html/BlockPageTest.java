@@ -33,7 +33,7 @@ class BlockPageTest {
     void sentence_countsSessionsWeeksLandingsAndForm() throws Exception {
         assertThat(sentence(InventedBlocks.block(3), new TreeMap<>()))
                 .isEqualTo("3 sessions in 2 weeks, 18 landings from 0.4 to 1.2 m. Form held in 9."
-                        + " Form height 0.80 m (0.68 to 0.92, 95 %).");
+                        + " Over the whole block form height 0.80 m (0.68 to 0.92, 95 %).");
         assertThat(sentence(InventedBlocks.block(1), new TreeMap<>()))
                 .isEqualTo("1 session in 1 week, 6 landings from 0.4 to 1.2 m. Form held in 3.");
         assertThat(sentence(InventedBlocks.block(0), new TreeMap<>())).isEqualTo("There is no session in this block.");
