@@ -4,6 +4,7 @@ import evenfall.report.block.Block;
 import evenfall.report.block.BothFeet;
 import evenfall.report.block.Chances;
 import evenfall.report.block.MeasureCourse;
+import evenfall.report.block.SessionMedian;
 import evenfall.report.block.Sides;
 import evenfall.report.block.Tiring;
 import evenfall.report.block.Trend;
@@ -50,7 +51,7 @@ final class BlockChanges {
             MeasureCourse course = course(figure);
             if (course != null && isTrend(course)) {
                 Trend trend = course.trend();
-                lines.add(moves("weeks", figure, value(trend.perWeek()), value(trend.low()), value(trend.high())));
+                lines.add(moves(figure, course, value(trend.perWeek()), value(trend.low()), value(trend.high())));
             }
         }
         lines.addAll(rest(
@@ -72,11 +73,11 @@ final class BlockChanges {
                 continue;
             }
             lines.add(WORDS.say(
-                    "tiring." + direction(figure, tiring.overSession()),
+                    "tiring." + direction(figure, course, tiring.overSession()),
                     Glossary.name(figure.term()),
                     size(figure, tiring.overSession()),
                     String.valueOf(tiring.landings()),
-                    side(figure, tiring.overSession())));
+                    side(figure, course, tiring.overSession())));
         }
         if (lines.isEmpty()) {
             lines.add(WORDS.say("tiring.none"));
@@ -212,25 +213,41 @@ final class BlockChanges {
         return WORDS.say(difference > 0 ? "sides.clear.left" : "sides.clear.right", phrase, size, range);
     }
 
-    private static String moves(String about, Figure figure, double value, double low, double high) {
+    private static String moves(Figure figure, MeasureCourse course, double value, double low, double high) {
         return WORDS.say(
-                about + "." + direction(figure, value),
+                "weeks." + direction(figure, course, value),
                 Glossary.name(figure.term()),
                 size(figure, value),
                 WORDS.say(
                         "range",
                         size(figure, Math.min(Math.abs(low), Math.abs(high))),
                         size(figure, Math.max(Math.abs(low), Math.abs(high)))),
-                side(figure, value));
+                side(figure, course, value));
     }
 
-    private static String direction(Figure figure, double value) {
-        return figure.sided() ? "moves" : value > 0 ? "rises" : "falls";
+    /** Of a measure whose sessions stay on one side of zero, less or more to that side; only one that crosses it moves. */
+    private static String direction(Figure figure, MeasureCourse course, double value) {
+        if (!figure.sided()) {
+            return value > 0 ? "rises" : "falls";
+        }
+        double lies = sideOfZero(course);
+        return lies == 0 ? "moves" : lies * value > 0 ? "more" : "less";
     }
 
-    private static String side(Figure figure, double value) {
-        String key = value > 0 ? figure.plus() : figure.minus();
-        return key == null ? "" : WORDS.say("to." + key);
+    private static String side(Figure figure, MeasureCourse course, double value) {
+        double lies = sideOfZero(course);
+        String key = (lies == 0 ? value : lies) > 0 ? figure.plus() : figure.minus();
+        return key == null ? "" : WORDS.say((lies == 0 ? "to." : "far.") + key);
+    }
+
+    /** 1 or -1 where the medians of all sessions lie on that side of zero, else 0. */
+    private static double sideOfZero(MeasureCourse course) {
+        List<SessionMedian> sessions = course.sessions();
+        if (sessions.isEmpty()) {
+            return 0;
+        }
+        double first = Math.signum(sessions.get(0).median());
+        return sessions.stream().allMatch(session -> Math.signum(session.median()) == first) ? first : 0;
     }
 
     /** A size with its unit: one decimal more where the value's own would leave less than two digits. */

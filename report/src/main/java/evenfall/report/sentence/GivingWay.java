@@ -1,6 +1,7 @@
 package evenfall.report.sentence;
 
 import evenfall.fusion.landing.Measures;
+import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
 import evenfall.report.measure.MeasureList;
@@ -8,6 +9,7 @@ import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,7 +19,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What gave way most in a session, and from which height: of everything that passed a limit at least twice, the one
@@ -32,8 +33,8 @@ final class GivingWay {
 
     private GivingWay() {}
 
-    /** One sentence, or null where nothing passed a limit twice. */
-    static @Nullable String words(Words words, List<SessionLanding> landings) {
+    /** What gave way most, and what else took part in at least two landings that were lost; empty where nothing did. */
+    static List<String> words(Words words, List<SessionLanding> landings) {
         Map<String, List<SessionLanding>> byWhat = new TreeMap<>();
         for (SessionLanding event : landings) {
             for (String what : new TreeSet<>(gaveIn(words, event))) {
@@ -50,13 +51,29 @@ final class GivingWay {
                 }
             }
         }
+        List<String> sentences = new ArrayList<>();
         if (best != null) {
-            return best.words(words);
+            sentences.add(best.words(words));
+            byWhat.remove(best.what);
+        } else {
+            byWhat.entrySet().stream()
+                    .max(Comparator.comparingInt(entry -> entry.getValue().size()))
+                    .ifPresent(most -> {
+                        sentences.add(
+                                often(words, most.getKey(), most.getValue().size(), landings.size()));
+                        byWhat.remove(most.getKey());
+                    });
         }
-        return byWhat.entrySet().stream()
-                .max((a, b) -> Integer.compare(a.getValue().size(), b.getValue().size()))
-                .map(most -> often(words, most.getKey(), most.getValue().size(), landings.size()))
-                .orElse(null);
+        byWhat.entrySet().stream()
+                .filter(entry -> lost(entry.getValue()) >= FEWEST)
+                .max(Comparator.comparingLong(entry -> lost(entry.getValue())))
+                .ifPresent(second -> sentences.add(
+                        often(words, second.getKey(), second.getValue().size(), landings.size())));
+        return sentences;
+    }
+
+    private static long lost(List<SessionLanding> landings) {
+        return landings.stream().filter(event -> event.form() == Form.LOST).count();
     }
 
     private static String often(Words words, String what, int times, int of) {
@@ -116,6 +133,7 @@ final class GivingWay {
         private int above;
         private int gaveBelow;
         private int below;
+        private double highestBelow;
 
         Above(String what, List<SessionLanding> gave, List<SessionLanding> all, double height) {
             this.what = what;
@@ -135,6 +153,7 @@ final class GivingWay {
                 } else {
                     below++;
                     gaveBelow += gaveWay ? 1 : 0;
+                    highestBelow = gaveWay ? Math.max(highestBelow, from) : highestBelow;
                 }
             }
         }
@@ -153,9 +172,12 @@ final class GivingWay {
 
         String words(Words words) {
             String from = Figures.height(height);
+            String lower = gaveBelow == 0
+                    ? ""
+                    : words.say("gave.lower", gaveBelow, Figures.height(Math.round(100 * highestBelow) / 100.0));
             return gaveAbove == above
-                    ? words.say("gave.above", from, words.say(what), above)
-                    : words.say("gave.above.some", from, words.say(what), gaveAbove, above);
+                    ? words.say("gave.above", from, words.say(what), above, lower)
+                    : words.say("gave.above.some", from, words.say(what), gaveAbove, above, lower);
         }
 
         private double share() {

@@ -35,10 +35,7 @@ public final class SessionSentence {
         parts.add(howMany(counted));
         if (!counted.isEmpty()) {
             parts.add(form(counted));
-            String gave = GivingWay.words(WORDS, counted);
-            if (gave != null) {
-                parts.add(gave);
-            }
+            parts.addAll(GivingWay.words(WORDS, counted));
         }
         if (counted.size() < all.size()) {
             parts.add(WORDS.say("leftOut", all.size() - counted.size()));

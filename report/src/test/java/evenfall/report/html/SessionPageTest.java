@@ -197,6 +197,31 @@ class SessionPageTest {
         assertThat(page.text()).contains("height not known", "foot not known", "No question could be judged.");
     }
 
+    /** The lean is beyond its limit in the table and by the landing; the question it belongs to has failed. */
+    @Test
+    void whatIsBeyondItsLimit_isMarkedInWords_andEachQuestionIsAnswered() throws Exception {
+        SessionLanding made = InventedSessions.landing(1, 60, 0.4, Side.BOTH, 14, new SplittableRandom(1));
+        Markup page = Markup.of(page(InventedSessions.session(List.of(made), List.of(), List.of())));
+
+        assertThat(page.all("strong").stream().map(Element::getTextContent).filter(words -> words.endsWith("(over)")))
+                .hasSize(2)
+                .allSatisfy(words -> assertThat(words).startsWith("right 14°"));
+        assertThat(page.ofClass("span", "answer").stream().map(Element::getTextContent))
+                .hasSize(5)
+                .element(1)
+                .isEqualTo("failed");
+        SessionLanding bare = new SessionLanding(
+                new Landing(1, EventKind.LANDING, made.landing().moments(), null, null, Set.of()),
+                null,
+                null,
+                LandingNote.NONE);
+        assertThat(Markup.of(page(InventedSessions.session(List.of(bare), List.of(), List.of())))
+                        .ofClass("span", "answer")
+                        .stream()
+                        .map(Element::getTextContent))
+                .startsWith("cannot be judged", "cannot be judged", "cannot be judged", "cannot be judged");
+    }
+
     @ParameterizedTest
     @EnumSource(LandingFlag.class)
     void everyFlag_hasWords(LandingFlag flag) {

@@ -6,13 +6,17 @@ import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.Moments;
 import evenfall.fusion.landing.Side;
+import evenfall.report.form.Form;
+import evenfall.report.form.FormQuestion;
 import evenfall.report.form.FormVerdict;
+import evenfall.report.form.Reason;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -59,6 +63,40 @@ class SessionSentenceTest {
                         landing(7, 1.2, STRAINED)))
                 .isEqualTo(
                         "7 landings from 0.4 to 1.2 m. Form held in 4. Above 0.9 m the trunk leaned right in 3 of 4.");
+    }
+
+    @Test
+    void whatGaveWayLowerDownToo_isNotHidden() {
+        assertThat(say(
+                        landing(1, 0.4, LITTLE),
+                        landing(2, 0.6, LITTLE),
+                        landing(3, 0.6, LITTLE),
+                        landing(4, 0.9, LITTLE),
+                        landing(5, 0.9, LITTLE),
+                        landing(6, 0.9, STRAINED),
+                        landing(7, 1.2, STRAINED),
+                        landing(8, 1.2, STRAINED),
+                        landing(9, 1.2, STRAINED)))
+                .endsWith("Above 0.9 m the trunk leaned right in all 3, and once from 0.9 m.");
+    }
+
+    @Test
+    void whatElseMadeLandingsLost_isSaid() {
+        List<SessionLanding> landings = new ArrayList<>();
+        for (int i = 1; i <= 6; i++) {
+            SessionLanding made = landing(i, i < 4 ? 0.6 : 1.2, i < 4 ? LITTLE : STRAINED);
+            landings.add(i < 5 ? made : lostByStep(made));
+        }
+        assertThat(say(landings.toArray(SessionLanding[]::new)))
+                .endsWith("Above 0.6 m the trunk leaned right in all 3. A step back followed in 2 of 6.");
+    }
+
+    private static SessionLanding lostByStep(SessionLanding made) {
+        List<Reason> reasons =
+                new ArrayList<>(Objects.requireNonNull(made.verdict()).reasons());
+        reasons.add(new Reason(FormQuestion.STAYS_OVER_THE_FEET, "stepsAfter", "one step back", true, false));
+        return new SessionLanding(
+                made.landing(), new FormVerdict(Form.LOST, reasons, false), made.trace(), made.note());
     }
 
     @Test

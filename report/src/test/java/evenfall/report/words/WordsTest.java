@@ -45,6 +45,8 @@ class WordsTest {
             "html: tiring.rises",
             "html: tiring.falls",
             "html: tiring.moves",
+            "html: tiring.more",
+            "html: tiring.less",
             "sentence: landings.between",
             "window: sensor.slow",
             "window: sensor.rest",
