@@ -5,6 +5,7 @@ import evenfall.report.log.SessionDate;
 import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureList;
 import evenfall.report.statistics.FalseDiscovery;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Counts a block's sessions and follows each measure over them. */
 public final class BlockAnalysis {
+
+    private static final Words WORDS = Words.beside(BlockAnalysis.class);
 
     private final List<BlockLanding> counted;
     private final Set<SessionDate> dates;
@@ -86,7 +89,7 @@ public final class BlockAnalysis {
                 counted,
                 Map.of(),
                 FormHeightFinder.find(counted),
-                FormHeightTrend.untold(Trend.TOO_FEW, "The trend of form height was not asked for."),
+                FormHeightTrend.untold(Trend.TOO_FEW, WORDS.say("height.trend.unasked")),
                 null);
     }
 

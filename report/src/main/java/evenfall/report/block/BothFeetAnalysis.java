@@ -5,6 +5,7 @@ import evenfall.report.measure.Turning;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
+import evenfall.report.words.Words;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /** To which side two-footed landings go: their median, with Student's interval from the scatter of session medians. */
 final class BothFeetAnalysis {
+
+    private static final Words WORDS = Words.beside(BothFeetAnalysis.class);
 
     private static final int SESSIONS_FOR_BIAS = 3;
 
@@ -38,7 +41,7 @@ final class BothFeetAnalysis {
                     values.length == 0 ? null : Double.valueOf(Medians.of(values)),
                     null,
                     Trend.TOO_FEW,
-                    "Two-footed landings are judged from three sessions on that have them.");
+                    WORDS.say("feet.few"));
             this.p = 1;
             return;
         }

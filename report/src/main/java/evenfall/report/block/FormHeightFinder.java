@@ -3,6 +3,7 @@ package evenfall.report.block;
 import evenfall.report.form.Form;
 import evenfall.report.statistics.FallingChance;
 import evenfall.report.statistics.Interval;
+import evenfall.report.words.Words;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -10,9 +11,10 @@ import org.jspecify.annotations.Nullable;
 /** Finds the drop height at which form was held half of the time; {@code strained} and {@code lost} both count as not held. */
 final class FormHeightFinder {
 
+    private static final Words WORDS = Words.beside(FormHeightFinder.class);
+
     private static final int LEAST = 12;
-    private static final String METHOD = "logistic curve of held against drop height (Firth 1993), interval by profile"
-            + " likelihood, widened where sessions differ; never beyond the heights tried";
+    private static final String METHOD = WORDS.say("height.method");
 
     private FormHeightFinder() {}
 
@@ -42,7 +44,7 @@ final class FormHeightFinder {
         List<BlockLanding> judged = judged(counted);
         int n = judged.size();
         if (n == 0) {
-            return none(n, "No landing has both a drop height and a form.");
+            return none(n, WORDS.say("height.none"));
         }
         double[] heights = heights(counted, judged);
         boolean[] held = new boolean[n];
@@ -56,41 +58,29 @@ final class FormHeightFinder {
             highest = Math.max(highest, heights[i]);
         }
         if (n < LEAST) {
-            return none(n, "Fewer than " + LEAST + " landings have a drop height and a form.");
+            return none(n, WORDS.say("height.few", String.valueOf(LEAST)));
         }
         if (count == n) {
-            return none(n, say("Form was held in every landing, up to %.2f m.", highest));
+            return none(n, say("height.always", highest));
         }
         if (count == 0) {
-            return none(n, say("Form was held in no landing, from %.2f m on.", lowest));
+            return none(n, say("height.never", lowest));
         }
         if (highest - lowest < 2 * HeightModel.EQUAL_M) {
-            return none(n, say("All landings were from one height, %.2f m.", highest));
+            return none(n, say("height.one", highest));
         }
         BySession by = new BySession(judged);
         FallingChance fit = new FallingChance(heights, held, by.session(), by.sessions());
         double half = fit.half();
         if (!fit.falls()) {
-            return none(n, "Form was not held less often from higher up, so no height stands out.");
+            return none(n, WORDS.say("height.flat"));
         }
         Interval interval = fit.interval();
         if (half > highest) {
-            return new FormHeight(
-                    null,
-                    interval.low(),
-                    null,
-                    n,
-                    METHOD,
-                    say("Held more often than not up to the highest drop, %.2f m.", highest));
+            return new FormHeight(null, interval.low(), null, n, METHOD, say("height.above", highest));
         }
         if (half < lowest) {
-            return new FormHeight(
-                    null,
-                    null,
-                    interval.high(),
-                    n,
-                    METHOD,
-                    say("Held less often than not even from the lowest drop, %.2f m.", lowest));
+            return new FormHeight(null, null, interval.high(), n, METHOD, say("height.below", lowest));
         }
         return new FormHeight(half, interval.low(), interval.high(), n, METHOD, null);
     }
@@ -99,8 +89,8 @@ final class FormHeightFinder {
         return new FormHeight(null, null, null, n, null, why);
     }
 
-    private static String say(String words, double height) {
-        return String.format(Locale.ROOT, words, height);
+    private static String say(String key, double height) {
+        return WORDS.say(key, String.format(Locale.ROOT, "%.2f", height));
     }
 
     private static @Nullable Double height(BlockLanding landing, boolean noted) {

@@ -5,6 +5,7 @@ import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Jackknife;
 import evenfall.report.statistics.LogisticFit;
 import evenfall.report.statistics.StudentT;
+import evenfall.report.words.Words;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -14,6 +15,8 @@ import java.util.OptionalDouble;
  * (jackknife: Efron and Tibshirani 1993, chapter 11), with Student's t.
  */
 final class FormHeightTrendAnalysis {
+
+    private static final Words WORDS = Words.beside(FormHeightTrendAnalysis.class);
 
     private static final int SESSIONS = 4;
 
@@ -45,21 +48,18 @@ final class FormHeightTrendAnalysis {
 
     private FormHeightTrend trend() {
         if (by.sessions() < SESSIONS || weeks[weeks.length - 1] == 0) {
-            return FormHeightTrend.untold(
-                    Trend.TOO_FEW, "A trend of form height needs four sessions or more, on several days.");
+            return FormHeightTrend.untold(Trend.TOO_FEW, WORDS.say("height.trend.few"));
         }
         OptionalDouble whole = perWeek(-1);
         if (whole.isEmpty()) {
-            return FormHeightTrend.untold(
-                    Trend.NO_CLEAR_CHANGE, "Form was not held less often from higher up, so no height stands out.");
+            return FormHeightTrend.untold(Trend.NO_CLEAR_CHANGE, WORDS.say("height.flat"));
         }
         int n = by.sessions();
         double[] without = new double[n];
         for (int s = 0; s < n; s++) {
             OptionalDouble one = perWeek(s);
             if (one.isEmpty()) {
-                return FormHeightTrend.untold(
-                        Trend.NO_CLEAR_CHANGE, "Too much hangs on a single session to tell how form height moves.");
+                return FormHeightTrend.untold(Trend.NO_CLEAR_CHANGE, WORDS.say("height.trend.single"));
             }
             without[s] = one.getAsDouble();
         }

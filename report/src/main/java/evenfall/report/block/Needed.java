@@ -1,6 +1,7 @@
 package evenfall.report.block;
 
 import evenfall.report.statistics.StudentT;
+import evenfall.report.words.Words;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +24,8 @@ public record Needed(
         @Nullable Count sessions,
         @Nullable Integer stretch,
         @Nullable String why) {
+
+    private static final Words WORDS = Words.beside(Needed.class);
 
     private static final int MOST = 1_000_000;
     private static final int LEAST_SESSIONS = 3;
@@ -52,7 +55,7 @@ public record Needed(
     public static Needed of(Block block, String measure, double difference) {
         MeasureCourse course = block.measures().get(measure);
         if (course == null) {
-            return new Needed(measure, difference, null, null, null, "No landing of the block has this measure.");
+            return new Needed(measure, difference, null, null, null, WORDS.say("needed.unmeasured"));
         }
         Evidence.Feet feet = course.evidence().feet();
         Double mdc95 = course.mdc95();
@@ -62,7 +65,7 @@ public record Needed(
                 feet == null ? null : feet(course.sides(), feet, difference),
                 feet == null ? null : sessions(feet, difference),
                 mdc95 == null ? null : whole(mdc95 / difference * mdc95 / difference, 1),
-                feet == null ? course.sides().why() : mdc95 == null ? "The typical error needs three sessions." : null);
+                feet == null ? course.sides().why() : mdc95 == null ? WORDS.say("needed.error") : null);
     }
 
     private static Count feet(Sides sides, Evidence.Feet feet, double difference) {

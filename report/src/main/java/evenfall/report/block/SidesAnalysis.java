@@ -6,6 +6,7 @@ import evenfall.report.statistics.Jackknife;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
 import evenfall.report.statistics.Symmetry;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,13 +24,14 @@ import org.jspecify.annotations.Nullable;
  */
 final class SidesAnalysis {
 
+    private static final Words WORDS = Words.beside(SidesAnalysis.class);
+
     private static final int SESSIONS_FOR_SIDES = 3;
     /** 1.96 + 0.84: called at 5 %, found four times in five: common practice. */
     private static final double CALLED_AND_FOUND = 1.96 + 0.8416;
 
-    private static final String PLAIN =
-            "mean over sessions of left less right session medians, interval by leaving out one session after another";
-    private static final String EQUAL = PLAIN + ", at equal height";
+    private static final String PLAIN = WORDS.say("sides.method");
+    private static final String EQUAL = WORDS.say("sides.method.height");
 
     private final Sides sides;
     private final double p;
@@ -59,37 +61,21 @@ final class SidesAnalysis {
         Sides.OneSide right = oneSide(onOneFoot, turned, Side.RIGHT);
         List<List<BlockLanding>> sessions = withBoth(onOneFoot);
         if (sessions.size() < SESSIONS_FOR_SIDES) {
-            this.sides = Sides.untold(
-                    left,
-                    right,
-                    Trend.TOO_FEW,
-                    null,
-                    "Sides are compared from three sessions on that have landings on each foot.");
+            this.sides = Sides.untold(left, right, Trend.TOO_FEW, null, WORDS.say("sides.few"));
             this.p = 1;
             this.feet = null;
             return;
         }
         if (sessions.stream()
                 .anyMatch(session -> hides(session, cutOff, Side.LEFT) || hides(session, cutOff, Side.RIGHT))) {
-            this.sides = Sides.untold(
-                    left,
-                    right,
-                    Sides.NO_CLEAR_DIFFERENCE,
-                    null,
-                    "In a session half of the values of a foot or more were cut off at full scale: how much larger they were"
-                            + " is not known.");
+            this.sides = Sides.untold(left, right, Sides.NO_CLEAR_DIFFERENCE, null, WORDS.say("sides.hidden"));
             this.p = 1;
             this.feet = null;
             return;
         }
         Contrast whole = contrast(sessions, heights, turned);
         if (whole == null) {
-            this.sides = Sides.untold(
-                    left,
-                    right,
-                    Sides.NO_CLEAR_DIFFERENCE,
-                    EQUAL,
-                    "Left and right were landed from different heights, never from the same: the two cannot be told apart.");
+            this.sides = Sides.untold(left, right, Sides.NO_CLEAR_DIFFERENCE, EQUAL, WORDS.say("sides.apart"));
             this.p = 1;
             this.feet = null;
             return;

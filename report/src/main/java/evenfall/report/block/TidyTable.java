@@ -13,6 +13,7 @@ import evenfall.report.log.SessionDate;
 import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureKind;
 import evenfall.report.measure.MeasureList;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -29,6 +30,8 @@ import org.jspecify.annotations.Nullable;
  * says that they are no landings.
  */
 public final class TidyTable {
+
+    private static final Words WORDS = Words.beside(TidyTable.class);
 
     private static final Set<String> MISSING = Set.of("nan", "na", "null", "-");
 
@@ -53,8 +56,7 @@ public final class TidyTable {
     public static List<BlockLanding> read(String source, String text) {
         TidyTable tidy = new TidyTable(CsvTable.read(source, text));
         if (!tidy.table.has("date")) {
-            throw new UnusableInputException(
-                    source + " has no column 'date'; its header must begin date,landing,side and then name measures.");
+            throw new UnusableInputException(WORDS.say("table.dates", source));
         }
         List<BlockLanding> landings = new ArrayList<>();
         for (CsvRow row : tidy.table.rows()) {
@@ -69,7 +71,7 @@ public final class TidyTable {
     private BlockLanding landing(CsvRow row, int position) {
         String dateText = table.cell(row, "date").orElse("");
         SessionDate date = SessionDate.parse(dateText)
-                .orElseThrow(() -> refused(row, "date", dateText, "a date such as 2026-03-02"));
+                .orElseThrow(() -> refused(row, "date", dateText, WORDS.say("table.cell.date")));
         Optional<String> number = table.cell(row, "landing").or(() -> table.cell(row, "index"));
         Double index = number.isPresent() ? number(row, "landing", number.get()) : Double.valueOf(position);
         Map<String, Double> values = new LinkedHashMap<>();
@@ -109,7 +111,8 @@ public final class TidyTable {
         if (cell.isEmpty()) {
             return null;
         }
-        return NotesTable.side(cell.get()).orElseThrow(() -> refused(row, "side", cell.get(), "left, right or both"));
+        return NotesTable.side(cell.get())
+                .orElseThrow(() -> refused(row, "side", cell.get(), WORDS.say("table.cell.side")));
     }
 
     private @Nullable Form form(CsvRow row) {
@@ -120,7 +123,7 @@ public final class TidyTable {
         return Arrays.stream(Form.values())
                 .filter(form -> form.code().equals(cell.get().toLowerCase(Locale.ROOT)))
                 .findFirst()
-                .orElseThrow(() -> refused(row, "form", cell.get(), "held, strained or lost"));
+                .orElseThrow(() -> refused(row, "form", cell.get(), WORDS.say("table.cell.form")));
     }
 
     private @Nullable Double number(CsvRow row, String column, String cell) {
@@ -133,13 +136,13 @@ public final class TidyTable {
                 return value;
             }
         } catch (NumberFormatException e) {
-            throw refused(row, column, cell, "a number");
+            throw refused(row, column, cell, WORDS.say("table.cell.number"));
         }
-        throw refused(row, column, cell, "a number");
+        throw refused(row, column, cell, WORDS.say("table.cell.number"));
     }
 
     private UnusableInputException refused(CsvRow row, String column, String cell, String wanted) {
-        return new UnusableInputException(table.source() + ", line " + row.line() + ": '" + cell + "' in column '"
-                + column + "' cannot be read; write " + wanted + ".");
+        return new UnusableInputException(
+                WORDS.say("table.cell", table.source(), String.valueOf(row.line()), cell, column, wanted));
     }
 }

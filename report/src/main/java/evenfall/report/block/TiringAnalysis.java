@@ -4,6 +4,7 @@ import evenfall.report.statistics.GroupSlope;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
+import evenfall.report.words.Words;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * group has a level of its own, so that neither what a day does nor a ladder of boxes, however height acts, passes for tiring.
  */
 final class TiringAnalysis {
+
+    private static final Words WORDS = Words.beside(TiringAnalysis.class);
 
     private static final int SESSIONS = 4;
 
@@ -42,9 +45,7 @@ final class TiringAnalysis {
             Predicate<BlockLanding> cutOff,
             @Nullable Double mdc95) {
         if (!heights) {
-            this.tiring = Tiring.untold(
-                    Trend.NO_CLEAR_CHANGE,
-                    "No drop heights are noted: boxes that rise within a session could pass for tiring.");
+            this.tiring = Tiring.untold(Trend.NO_CLEAR_CHANGE, WORDS.say("tiring.heights"));
             this.p = 1;
             return;
         }
@@ -53,8 +54,7 @@ final class TiringAnalysis {
         BySession by = new BySession(used);
         double[] number = used.stream().mapToDouble(BlockLanding::number).toArray();
         if (CutOff.share(used, cutOff) > CutOff.MOST) {
-            this.tiring =
-                    Tiring.untold(Trend.NO_CLEAR_CHANGE, "More than a tenth of the values were cut off at full scale.");
+            this.tiring = Tiring.untold(Trend.NO_CLEAR_CHANGE, WORDS.say("tiring.hidden"));
             this.p = 1;
             return;
         }
@@ -67,9 +67,7 @@ final class TiringAnalysis {
                 used.stream().mapToDouble(value).toArray(),
                 SESSIONS);
         if (said == null) {
-            this.tiring = Tiring.untold(
-                    Trend.TOO_FEW,
-                    "Tiring is looked for from four sessions on that have landings from the same height on the same foot.");
+            this.tiring = Tiring.untold(Trend.TOO_FEW, WORDS.say("tiring.few"));
             this.p = 1;
             return;
         }

@@ -4,6 +4,7 @@ import evenfall.report.log.SessionDate;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.StudentT;
 import evenfall.report.statistics.TheilSen;
+import evenfall.report.words.Words;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
@@ -25,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class TrendAnalysis {
 
+    private static final Words WORDS = Words.beside(TrendAnalysis.class);
+
     private static final int SESSIONS_FOR_TREND = 4;
     private static final int SESSIONS_FOR_ERROR = 3;
     private static final int SESSIONS_FOR_BOTH = 5;
@@ -34,18 +37,12 @@ final class TrendAnalysis {
     /** 1.96 √2: two measurements, each with the typical error, 95 % (Hopkins 2000, Sports Med 30:1). */
     static final double MDC_FACTOR = 1.96 * Math.sqrt(2);
 
-    private static final String PLAIN =
-            "median of slopes between plain session medians (Sen 1968), interval by Kendall's distribution";
-    private static final String EQUAL = "median of slopes between session medians at equal height and foot (Sen 1968),"
-            + " interval by Kendall's distribution, widened by the error of what height does";
-    private static final String TOGETHER =
-            "regression of session medians on weeks and height together, since each day had" + " one height of its own";
-    private static final String NOT_APART =
-            "Each day had one height of its own, and the heights rose or fell with the weeks: the two cannot be told apart.";
+    private static final String PLAIN = WORDS.say("trend.method");
+    private static final String EQUAL = WORDS.say("trend.method.height");
+    private static final String TOGETHER = WORDS.say("trend.method.together");
+    private static final String NOT_APART = WORDS.say("trend.apart");
 
-    private static final String HIDDEN =
-            "In a session half of the values or more were cut off at full scale: its median is at"
-                    + " least so much, and the trend is not told.";
+    private static final String HIDDEN = WORDS.say("trend.hidden");
 
     private final Trend trend;
     private final List<SessionDate> dates;
@@ -82,13 +79,13 @@ final class TrendAnalysis {
         }
         this.typicalError = typicalError(medians);
         if (by.sessions() < SESSIONS_FOR_TREND) {
-            this.trend = tooFew("A trend needs four sessions or more.");
+            this.trend = tooFew(WORDS.say("trend.few"));
             this.p = 1;
             return;
         }
         double[] weeks = by.weeks();
         if (weeks[weeks.length - 1] == 0) {
-            this.trend = tooFew("All sessions are of one day.");
+            this.trend = tooFew(WORDS.say("trend.day"));
             this.p = 1;
             return;
         }

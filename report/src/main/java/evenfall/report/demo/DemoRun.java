@@ -25,6 +25,7 @@ import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.RecordingInput;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -44,6 +45,8 @@ import java.util.stream.IntStream;
 
 /** Makes recordings, log and pages of the invented block in one folder; several sessions at once. */
 public final class DemoRun {
+
+    private static final Words WORDS = Words.beside(DemoRun.class);
 
     private static final long SEED = 4;
     private static final String BLOCK_FILE = "block.html";
@@ -74,7 +77,7 @@ public final class DemoRun {
      * @throws IOException if a file cannot be written
      */
     public Path perform() throws IOException {
-        progress.at("inventing recordings", 0);
+        progress.at(WORDS.say("step.inventing"), 0);
         DemoBlock demo = DemoBlock.write(folder.resolve(RECORDINGS), SEED);
         AthleteFolder athlete =
                 TrainingLog.open(folder.resolve("log")).athlete(demo.athlete().id());
@@ -83,20 +86,21 @@ public final class DemoRun {
         }
         String name = demo.athlete().name();
         List<SessionDate> dates = new ArrayList<>(athlete.locked(tell, () -> fill(athlete, demo)));
-        progress.at("recording the last session live", 0);
+        progress.at(WORDS.say("step.live"), 0);
         LiveRehearsal live = new LiveRehearsal();
         dates.add(live(athlete, live, demo));
         // What is usual is told by all sessions, so pages are drawn when all of them are there: each would judge
         // otherwise.
         List<Session> stored = all(
                 dates,
-                "reading sessions",
+                WORDS.say("step.reading"),
                 date -> new LoggedSessions(athlete, Progress.NONE, tell)
                         .withTraces(date)
                         .named(name));
         List<Integer> order = IntStream.range(0, stored.size()).boxed().toList();
-        List<DemoPage.Entry> entries = all(order, "drawing sessions", i -> page(stored.get(i), stored.subList(0, i)));
-        progress.at("drawing the block", 1);
+        List<DemoPage.Entry> entries =
+                all(order, WORDS.say("step.drawing"), i -> page(stored.get(i), stored.subList(0, i)));
+        progress.at(WORDS.say("step.block"), 1);
         LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, tell);
         Block block = LoggedBlock.of(athlete, sessions, null, null, tell);
         Outlook outlook = LoggedOutlook.of(athlete, sessions, block, tell);
@@ -119,7 +123,7 @@ public final class DemoRun {
             athlete.diary(LocalDate.parse(entry.date())).add(diaryEntry(entry));
         }
         List<DemoSession> imported = demo.sessions().subList(0, demo.sessions().size() - 1);
-        return all(imported, "importing sessions", session -> session(athlete, session));
+        return all(imported, WORDS.say("step.importing"), session -> session(athlete, session));
     }
 
     /** Does something with each, several at once; in their order. */

@@ -20,6 +20,7 @@ import evenfall.report.turn.Leader;
 import evenfall.report.turn.Onlooker;
 import evenfall.report.turn.Turn;
 import evenfall.report.turn.TurnVoice;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -32,6 +33,8 @@ import java.util.concurrent.atomic.AtomicInteger;
  * record}. Time goes on as fast as what comes is looked at, so that a slow machine hears the same.
  */
 final class LiveRehearsal {
+
+    private static final Words WORDS = Words.beside(LiveRehearsal.class);
 
     private final List<String> heard = new ArrayList<>();
 
@@ -50,7 +53,7 @@ final class LiveRehearsal {
             turn.record(List.of(link), new ToTheEnd(bench));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new IOException("The live part was interrupted; run the demo again.", e);
+            throw new IOException(WORDS.say("live.interrupted"), e);
         }
         return turn.store(Progress.NONE, Unspoken.WISHED);
     }

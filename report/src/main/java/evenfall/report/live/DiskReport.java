@@ -2,6 +2,7 @@ package evenfall.report.live;
 
 import evenfall.ingest.recorder.DiskFullException;
 import evenfall.ingest.recorder.DiskRoom;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -9,6 +10,8 @@ import java.util.Optional;
 
 /** Says when the disk gets short of room for a recording. Not safe for use from several threads. */
 public final class DiskReport {
+
+    private static final Words WORDS = Words.beside(DiskReport.class);
 
     /** A long session with all that goes with it, minutes. */
     static final double ENOUGH_MIN = 180;
@@ -41,17 +44,11 @@ public final class DiskReport {
     public Optional<String> before() throws IOException {
         double minutes = DiskRoom.minutes(folder, DiskRoom.FASTEST);
         if (minutes < LEAST_MIN) {
-            throw new DiskFullException("There is hardly any room on the disk that holds " + folder
-                    + ", not even for five minutes of recording; make room and start again.");
+            throw new DiskFullException(WORDS.say("disk.full", folder));
         }
         return minutes >= ENOUGH_MIN
                 ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
-                        "The disk that holds %s has room for %.0f minutes of the fastest sensors; make room before a long"
-                                + " session.",
-                        folder,
-                        Math.floor(minutes)));
+                : Optional.of(WORDS.say("disk.short", folder, String.format(Locale.ROOT, "%.0f", Math.floor(minutes))));
     }
 
     /**
@@ -71,12 +68,12 @@ public final class DiskReport {
             told++;
             isShort = true;
         }
-        return isShort
-                ? Optional.of("The disk has room for " + left(minutes) + " of this recording; make room now.")
-                : Optional.empty();
+        return isShort ? Optional.of(WORDS.say("disk.left", left(minutes))) : Optional.empty();
     }
 
     private static String left(double minutes) {
-        return minutes < 1 ? "less than a minute" : String.format(Locale.ROOT, "%.0f more minutes", Math.ceil(minutes));
+        return minutes < 1
+                ? WORDS.say("disk.left.none")
+                : WORDS.say("disk.left.minutes", String.format(Locale.ROOT, "%.0f", Math.ceil(minutes)));
     }
 }

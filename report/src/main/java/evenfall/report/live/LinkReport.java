@@ -3,6 +3,7 @@ package evenfall.report.live;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recorder.Heard;
 import evenfall.ingest.serial.LinkState;
+import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -13,6 +14,8 @@ import java.util.Map;
  * seconds. Not safe for use from several threads.
  */
 public final class LinkReport {
+
+    private static final Words WORDS = Words.beside(LinkReport.class);
 
     /** Nobody speaks for so long without a reason, s. */
     static final double SILENCE_S = 2.5;
@@ -85,7 +88,7 @@ public final class LinkReport {
             boolean otherSpeaks = other.samples > 0 && nowS - other.lastS < SILENCE_S;
             if (missed && speaks) {
                 missed = false;
-                news.add("The " + name(place) + " sensor speaks now.");
+                news.add(WORDS.say("sensor.speaks", name(place)));
             } else if (!missed && !speaks && otherSpeaks && !portQuiet && nowS - other.firstS >= SILENCE_S) {
                 missed = true;
                 news.add(samples > 0 ? fellSilent() : neverSpoke());
@@ -93,19 +96,15 @@ public final class LinkReport {
         }
 
         private String fellSilent() {
-            return "The " + name(place)
-                    + " sensor has fallen silent; look at its battery and whether it is within reach.";
+            return WORDS.say("sensor.silent", name(place));
         }
 
         private String neverSpoke() {
-            return place == Place.PELVIS
-                    ? "Only the upper-back sensor is talking; switch the pelvis sensor on, for without it no landing is"
-                            + " found."
-                    : "Only the pelvis sensor is talking; if the upper-back sensor is worn, look whether it is switched on.";
+            return WORDS.say(place == Place.PELVIS ? "sensor.pelvis.missing" : "sensor.upper-back.missing");
         }
 
         private static String name(Place place) {
-            return place == Place.PELVIS ? "pelvis" : "upper-back";
+            return WORDS.say(place == Place.PELVIS ? "sensor.pelvis" : "sensor.upper-back");
         }
     }
 }

@@ -4,11 +4,14 @@ import evenfall.ingest.recorder.Heard;
 import evenfall.ingest.serial.LinkState;
 import evenfall.ingest.serial.LinkState.Search;
 import evenfall.ingest.serial.SerialPorts;
+import evenfall.report.words.Words;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** What was said of one port. */
 final class PortTale {
+
+    private static final Words WORDS = Words.beside(PortTale.class);
 
     private boolean there;
     private int losses;
@@ -39,9 +42,7 @@ final class PortTale {
         if (link.losses() > losses) {
             losses = link.losses();
             there = false;
-            news.add("The port " + link.name()
-                    + " is gone; look at the cable. What came until now is kept, and the port is"
-                    + " tried again by itself.");
+            news.add(WORDS.say("port.gone", link.name()));
         }
         if (!link.trouble().isEmpty() && !link.trouble().equals(trouble)) {
             news.add(link.trouble());
@@ -53,11 +54,11 @@ final class PortTale {
             goodS = nowS;
             silenceTold = false;
             rubbishTold = false;
-            news.add("The port " + link.name() + " is back" + elsewhere(link) + "; the recording goes on.");
+            news.add(back(link));
         }
         if (!speedTold && link.search() == Search.FOUND) {
             speedTold = true;
-            news.add(link.name() + " speaks at " + link.speed() + " bits a second.");
+            news.add(WORDS.say("port.speed", link.name(), String.valueOf(link.speed())));
         }
         silence(nowS, link, news);
         rubbish(nowS, link, heard.counts().good(), news);
@@ -69,12 +70,11 @@ final class PortTale {
             bytesS = nowS;
             if (silenceTold) {
                 silenceTold = false;
-                news.add("Something comes from " + link.name() + " now.");
+                news.add(WORDS.say("port.something", link.name()));
             }
         } else if (there && !silenceTold && nowS - bytesS >= LinkReport.SILENCE_S) {
             silenceTold = true;
-            news.add("Nothing comes from " + link.name()
-                    + "; look whether the sensors are switched on and within reach.");
+            news.add(WORDS.say("port.nothing", link.name()));
         }
     }
 
@@ -83,7 +83,7 @@ final class PortTale {
         if (count > good || !speaks || !there || bytes == 0) {
             if (count > good && rubbishTold) {
                 rubbishTold = false;
-                news.add("What comes from " + link.name() + " can be read now.");
+                news.add(WORDS.say("port.readable", link.name()));
             }
             good = count;
             goodS = nowS;
@@ -99,20 +99,21 @@ final class PortTale {
     }
 
     private static String unreadable(LinkState link) {
-        String what = "What comes from " + link.name() + " cannot be read";
+
         return switch (link.search()) {
-            case SAID ->
-                what + " at " + link.speed()
-                        + " bits a second; leave --baud out to have the speed looked for, or look at the cable.";
+            case SAID -> WORDS.say("port.unreadable.said", link.name(), String.valueOf(link.speed()));
             case IN_VAIN ->
-                what + " at any usual speed ("
-                        + SerialPorts.USUAL_SPEEDS.stream().map(String::valueOf).collect(Collectors.joining(", "))
-                        + "); look whether it is the port of the sensors, or give their speed with --baud.";
-            default -> what + "; look whether it is the port of the sensors, and at the cable.";
+                WORDS.say(
+                        "port.unreadable.vain",
+                        link.name(),
+                        SerialPorts.USUAL_SPEEDS.stream().map(String::valueOf).collect(Collectors.joining(", ")));
+            default -> WORDS.say("port.unreadable", link.name());
         };
     }
 
-    private static String elsewhere(LinkState link) {
-        return link.path().equals(link.name()) ? "" : " as " + link.path();
+    private static String back(LinkState link) {
+        return link.path().equals(link.name())
+                ? WORDS.say("port.back", link.name())
+                : WORDS.say("port.back.elsewhere", link.name(), link.path());
     }
 }

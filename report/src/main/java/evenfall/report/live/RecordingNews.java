@@ -4,6 +4,7 @@ import evenfall.ingest.place.Place;
 import evenfall.ingest.recorder.Heard;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.ingest.serial.Link;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -12,6 +13,8 @@ import java.util.Map;
 
 /** What a person should know of a recording that goes on, besides landings: ports, sensors, disk. */
 public final class RecordingNews {
+
+    private static final Words WORDS = Words.beside(RecordingNews.class);
 
     private final WireRecorder recorder;
     private final List<Link> links;
@@ -44,8 +47,7 @@ public final class RecordingNews {
                 new ArrayList<>(ports.news(nowS, links.stream().map(Link::state).toList(), heard, samples));
         if (!deafTold && recorder.deafness().isPresent()) {
             deafTold = true;
-            news.add("Landings cannot be shown any more (" + recorder.deafness().get()
-                    + "); the recording goes on and is analysed by the next command that asks for it.");
+            news.add(WORDS.say("deaf", recorder.deafness().get()));
         }
         disk.during(nowS, heard.stream().mapToLong(Heard::bytes).sum()).ifPresent(news::add);
         return news;

@@ -10,6 +10,7 @@ import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureList;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
+import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Events in order of time, one row each, with every measure, and what the columns mean. */
 final class EventTable {
+
+    private static final Words WORDS = Words.beside(EventTable.class);
 
     private static final String MISSING = "n/a";
 
@@ -65,24 +68,22 @@ final class EventTable {
     /** The columns described, as the standard wants them beside the table. */
     static Map<String, Object> columns() {
         Map<String, Object> columns = new LinkedHashMap<>();
-        columns.put(
-                "onset",
-                column("First foot contact (of a run of steps: the first), on the pelvis sensor's clock.", "s"));
-        columns.put("duration", column("From contact until settled.", "s"));
-        columns.put("trial_type", column("What happened: landing, steps or fall.", null));
-        columns.put("landing", column("Number of the event in the session.", null));
+        columns.put("onset", column(WORDS.say("event.onset"), "s"));
+        columns.put("duration", column(WORDS.say("event.duration"), "s"));
+        columns.put("trial_type", column(WORDS.say("event.kind"), null));
+        columns.put("landing", column(WORDS.say("event.landing"), null));
         for (String moment : List.of("takeoffS", "peakS", "lowestS", "settledS")) {
-            columns.put(moment, column("On the pelvis sensor's clock, from its first sample.", "s"));
+            columns.put(moment, column(WORDS.say("event.moment"), "s"));
         }
-        columns.put("side", column("Foot or feet landed on, as the coach noted.", null));
-        columns.put("height_m", column("Drop height, as the coach noted.", "m"));
-        columns.put("leave_out", column("Why the coach left the landing out.", null));
-        columns.put("form", column("Verdict: held, strained or lost.", null));
-        columns.put("flags", column("Why something is missing or weaker than usual.", null));
+        columns.put("side", column(WORDS.say("event.side"), null));
+        columns.put("height_m", column(WORDS.say("event.height"), "m"));
+        columns.put("leave_out", column(WORDS.say("event.out"), null));
+        columns.put("form", column(WORDS.say("event.form"), null));
+        columns.put("flags", column(WORDS.say("event.flags"), null));
         for (Measure measure : MeasureList.all()) {
             columns.put(
                     measure.name(),
-                    column("As in the program's results.", measure.unit().isEmpty() ? null : measure.unit()));
+                    column(WORDS.say("event.measure"), measure.unit().isEmpty() ? null : measure.unit()));
         }
         return columns;
     }

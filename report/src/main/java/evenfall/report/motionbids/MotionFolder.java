@@ -9,6 +9,7 @@ import evenfall.report.json.PlainDocument;
 import evenfall.report.log.FolderRemoval;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
+import evenfall.report.words.Words;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -22,6 +23,8 @@ import java.util.stream.Stream;
 
 /** Writes a session as a folder of the standard, whole or not at all. */
 public final class MotionFolder {
+
+    private static final Words WORDS = Words.beside(MotionFolder.class);
 
     private static final String STANDARD = "1.9.0";
     private static final String TASK = "drops";
@@ -47,8 +50,7 @@ public final class MotionFolder {
     public static void write(Session session, Recording recording, Path folder) throws IOException {
         if (Files.exists(folder)) {
             if (!Files.isDirectory(folder) || !isEmpty(folder)) {
-                throw new UnusableInputException(folder
-                        + " is there already and nothing is written over; give --out a folder that is new or empty.");
+                throw new UnusableInputException(WORDS.say("folder.taken", folder));
             }
         }
         Path absolute = folder.toAbsolutePath();
@@ -104,7 +106,7 @@ public final class MotionFolder {
 
     private static Map<String, Object> about() {
         Map<String, Object> about = new LinkedHashMap<>();
-        about.put("Name", "Drops and landings recorded with body-worn motion sensors");
+        about.put("Name", WORDS.say("name"));
         about.put("BIDSVersion", STANDARD);
         about.put("DatasetType", "raw");
         about.put("GeneratedBy", List.of(Map.of("Name", ProgramVersion.PROGRAM, "Version", ProgramVersion.version())));
@@ -114,7 +116,7 @@ public final class MotionFolder {
     private Map<String, Object> sensor(Place place, SensorStream stream) {
         Map<String, Object> sensor = new LinkedHashMap<>();
         sensor.put("TaskName", TASK);
-        sensor.put("TaskDescription", "Drops from boxes and walls, each begun and ended in a quiet stance.");
+        sensor.put("TaskDescription", WORDS.say("task"));
         sensor.put("TrackingSystemName", label(place.words(), "sensor"));
         sensor.put("SamplingFrequency", Math.rint(stream.rateHz()));
         sensor.put("SamplingFrequencyEffective", stream.rateHz());
@@ -124,7 +126,7 @@ public final class MotionFolder {
         sensor.put("GYROChannelCount", 3);
         sensor.put("LATENCYChannelCount", 1);
         sensor.put("TrackedPointsCount", 1);
-        sensor.put("MissingValues", "Missing samples have no row: see the latency channel.");
+        sensor.put("MissingValues", WORDS.say("missing"));
         sensor.put("SoftwareVersions", ProgramVersion.PROGRAM + " " + ProgramVersion.version());
         return sensor;
     }
@@ -134,24 +136,17 @@ public final class MotionFolder {
         Map<String, Object> frame = new LinkedHashMap<>();
         frame.put("SpatialAxes", "___");
         frame.put("RotationRule", "right-hand");
-        frame.put(
-                "Description",
-                "The sensor's own axes, fixed to its case; how it sits on the body is not known beforehand.");
-        return Map.of(
-                "reference_frame", Map.of("Description", "Axes of a channel.", "Levels", Map.of("sensor", frame)));
+        frame.put("Description", WORDS.say("axes.sensor"));
+        return Map.of("reference_frame", Map.of("Description", WORDS.say("axes"), "Levels", Map.of("sensor", frame)));
     }
 
     private String readme() {
-        return "Drops and landings of one session, recorded with "
-                + recording.places().size()
-                + (recording.places().size() == 1 ? " body-worn motion sensor.\n\n" : " body-worn motion sensors.\n\n")
-                + "Samples are as they were read, on each sensor's own clock from its first sample (latency channel), in the"
-                + " sensor's own axes: specific force (+9.81 m/s^2 up at rest) and turn rate. The upper back's clock is tied to the"
-                + " pelvis's by t_upper_back = t_pelvis + clock_offset_s + clock_drift_ppm * 1e-6 * t_pelvis (scans table). Events and measures are those of "
-                + ProgramVersion.PROGRAM + " "
-                + ProgramVersion.version() + ", filter "
-                + session.filter().name().toLowerCase(Locale.ROOT).replace('_', '-')
-                + ". Not a medical device: measures of movement, no diagnosis. The date of a session is known to the day.\n";
+        return WORDS.say(
+                "readme",
+                recording.places().size(),
+                ProgramVersion.PROGRAM,
+                ProgramVersion.version(),
+                session.filter().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /** Letters and digits only, which is all a label of the standard may hold. */

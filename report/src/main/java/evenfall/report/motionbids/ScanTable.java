@@ -5,12 +5,15 @@ import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.SensorStream;
 import evenfall.report.csv.PlainNumber;
+import evenfall.report.words.Words;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 
 /** The table of recordings, with what is needed to lay one sensor's samples beside the other's. */
 final class ScanTable {
+
+    private static final Words WORDS = Words.beside(ScanTable.class);
 
     static final String HEADER =
             "filename\tacq_time\tclock_offset_s\tclock_drift_ppm\tacceleration_range\tturn_rate_range\n";
@@ -34,24 +37,10 @@ final class ScanTable {
     /** The columns of our own, described. */
     static Map<String, Object> columns() {
         Map<String, Object> columns = new LinkedHashMap<>();
-        columns.put(
-                "clock_offset_s",
-                Map.of(
-                        "Description",
-                        "This sensor's clock less the pelvis's at the pelvis's first sample.",
-                        "Units",
-                        "s"));
-        columns.put(
-                "clock_drift_ppm",
-                Map.of(
-                        "Description",
-                        "How much faster this sensor's clock runs than the pelvis's, parts per million."));
-        columns.put(
-                "acceleration_range",
-                Map.of("Description", "Where the accelerometer clips, if stated or seen.", "Units", "m/s^2"));
-        columns.put(
-                "turn_rate_range",
-                Map.of("Description", "Where the gyroscope clips, if stated or seen.", "Units", "rad/s"));
+        columns.put("clock_offset_s", Map.of("Description", WORDS.say("scan.offset"), "Units", "s"));
+        columns.put("clock_drift_ppm", Map.of("Description", WORDS.say("scan.drift")));
+        columns.put("acceleration_range", Map.of("Description", WORDS.say("scan.acceleration"), "Units", "m/s^2"));
+        columns.put("turn_rate_range", Map.of("Description", WORDS.say("scan.turn"), "Units", "rad/s"));
         return columns;
     }
 
