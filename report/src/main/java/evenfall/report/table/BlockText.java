@@ -121,9 +121,7 @@ public final class BlockText {
                     tiring(name, course));
         }
         grid.write(out);
-        out.append(
-                "Each day counts as one; heights and feet are held equal where they are noted. Of all called a change or a"
-                        + " difference here, at most one in twenty is expected to be chance.\n\n");
+        out.append(WORDS.say("block.chance") + "\n\n");
     }
 
     /** A verdict, unless among so many looked at it may well be chance. */
@@ -192,15 +190,18 @@ public final class BlockText {
 
     private static String formHeight(FormHeight height) {
         if (height.heightM() == null) {
-            return "Form height: " + height.why();
+            return WORDS.say("block.height.none", String.valueOf(height.why()));
         }
-        return String.format(
-                Locale.ROOT,
-                "Form was held half of the time at %.2f m (95 %%: %.2f to %.2f m), of %d landings: what was, not a permission.",
-                height.heightM(),
-                height.low(),
-                height.high(),
-                height.n());
+        return WORDS.say(
+                "block.height",
+                metres(height.heightM()),
+                metres(height.low()),
+                metres(height.high()),
+                String.valueOf(height.n()));
+    }
+
+    private static String metres(@Nullable Double height) {
+        return String.format(Locale.ROOT, "%.2f", height);
     }
 
     private static String count(int n, String what) {

@@ -22,11 +22,10 @@ import org.jspecify.annotations.Nullable;
 /** A session as text for a person at a terminal: units, sides in words, reasons under each landing. */
 public final class SessionText {
 
-    /** Said wherever form is shown. */
-    public static final String CAUTION = "Form says nothing about knees, feet or head: look at the film."
-            + " Not a medical device: pain means stop, and new joint pain ends the drops of the day.";
-
     private static final Words WORDS = Words.beside(SessionText.class);
+
+    /** Said wherever form is shown. */
+    public static final String CAUTION = WORDS.say("caution");
 
     private SessionText() {}
 

@@ -55,6 +55,7 @@ class WordsTest {
             "window: sensor.moving",
             "window: owed.minutes.about",
             "form: standard.baseline",
+            "table: block.height",
             "table: tiring",
             "table: science.heights",
             "table: science.needed.feet",
