@@ -128,8 +128,7 @@ final class PostureMeasurer {
     }
 
     /** Largest rate at which the upper back flexes against the pelvis shortly after contact, deg/s. */
-    @Nullable
-    Double collapse() {
+    @Nullable Double collapse() {
         SegmentMotion upper = upperBack;
         double start = moments.contactS() - ROOM_S;
         double end = moments.contactS() + COLLAPSE_WITHIN_S + ROOM_S;

@@ -28,8 +28,7 @@ final class UsualHalf {
     }
 
     /** What is usual of a figure, or null where too little is known. */
-    @Nullable
-    Range of(Figure figure) {
+    @Nullable Range of(Figure figure) {
         double[] values = alike.stream()
                 .map(figure::value)
                 .filter(Objects::nonNull)

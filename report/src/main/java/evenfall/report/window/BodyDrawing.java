@@ -76,8 +76,7 @@ final class BodyDrawing extends Drawing {
     }
 
     /** The place below a point of this component, or null. */
-    @Nullable
-    String at(double x, double y) {
+    @Nullable String at(double x, double y) {
         String nearest = null;
         double least = 2 * SPOT;
         for (Spot spot : SPOTS) {
