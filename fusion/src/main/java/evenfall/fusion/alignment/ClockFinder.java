@@ -45,14 +45,13 @@ public final class ClockFinder {
 
     private final double[] pelvis;
     private final double[] upperBack;
-    private final OffsetGuess guess;
+    /** Null where there is too little to compare. */
+    private final @Nullable OffsetGuess guess;
 
     private ClockFinder(double[] pelvis, double[] upperBack) {
         this.pelvis = pelvis;
         this.upperBack = upperBack;
-        this.guess = pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN
-                ? new OffsetGuess(0, null)
-                : guess(pelvis, upperBack);
+        this.guess = pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN ? null : guess(pelvis, upperBack);
     }
 
     /** What of a sensor's motion its clock is told by, at even times; see {@link ForceColumn}. */
@@ -81,7 +80,7 @@ public final class ClockFinder {
      * @param landingsS contacts of landings, s on the pelvis's clock
      */
     public @Nullable ClockMap map(List<Double> landingsS) {
-        if (pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN) {
+        if (guess == null) {
             return null;
         }
         ClockMap away = fit(guess.steps(), landingsS, LEAST_CORRELATION, AWAY_FROM_LANDINGS);

@@ -3,6 +3,7 @@ package evenfall.fusion.analysis;
 import evenfall.fusion.alignment.ClockMap;
 import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.event.Event;
+import evenfall.fusion.event.EventFinder;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.LandingMeasurer;
@@ -31,12 +32,14 @@ final class LandingAnalysis {
 
     private final RecordingAnalyser.Sensors sensors;
     private final List<Event> events;
+    private final List<Double> heelDropsS;
     private final List<Event> landings;
     private final List<Finding> findings;
 
-    LandingAnalysis(RecordingAnalyser.Sensors sensors, List<Event> events, List<Finding> findings) {
+    LandingAnalysis(RecordingAnalyser.Sensors sensors, EventFinder.Found found, List<Finding> findings) {
         this.sensors = sensors;
-        this.events = events;
+        this.events = found.events();
+        this.heelDropsS = found.heelDropsS();
         this.landings = RecordingAnalyser.landings(events);
         this.findings = findings;
     }
@@ -82,7 +85,7 @@ final class LandingAnalysis {
         }
         progress.at("measuring landings", 1);
         return new RecordingAnalysis(
-                stream.durationS(), stream.rateHz(), clock, mounting.first(), findings, List.of(), found, traces);
+                stream.durationS(), stream.rateHz(), clock, mounting.first(), findings, heelDropsS, found, traces);
     }
 
     private List<LandingMeasurer.Measured> measure(

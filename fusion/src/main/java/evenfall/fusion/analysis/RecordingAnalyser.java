@@ -56,10 +56,7 @@ public final class RecordingAnalyser {
             findings.addAll(worn.findings());
             sensors = withUpperBack(pelvis, aside.result(), finding, findings, progress);
         }
-        EventFinder.Found found = finding.result();
-        return new LandingAnalysis(sensors, found.events(), findings)
-                .run(progress)
-                .withHeelDrops(found.heelDropsS());
+        return new LandingAnalysis(sensors, finding.result(), findings).run(progress);
     }
 
     private Followed follow(SensorRecording sensor) {

@@ -45,11 +45,6 @@ public record RecordingAnalysis(
         return new RecordingAnalysis(durationS, rateHz, clock, mounting, others, heelDropsS, landings, traces);
     }
 
-    /** The same with these heel drops. */
-    RecordingAnalysis withHeelDrops(List<Double> othersS) {
-        return new RecordingAnalysis(durationS, rateHz, clock, mounting, findings, othersS, landings, traces);
-    }
-
     /** The same without signals, which need much room. */
     public RecordingAnalysis withoutTraces() {
         return withTraces(Map.of());

@@ -1,6 +1,7 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.rotation.SegmentAngles;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Both segments at one moment.
@@ -9,6 +10,16 @@ import evenfall.fusion.rotation.SegmentAngles;
  * @param upper the upper back; the pelvis again where it has no sensor
  */
 record BodyMoment(Segment pelvis, Segment upper) {
+
+    /**
+     * The moment of the pelvis's clock, s.
+     *
+     * @param upper the upper back, or null without a sensor there
+     */
+    static BodyMoment at(double timeS, SegmentMotion pelvis, @Nullable SegmentMotion upper) {
+        Segment own = pelvis.momentAt(timeS);
+        return new BodyMoment(own, upper == null ? own : upper.momentAt(timeS));
+    }
 
     /**
      * One segment.

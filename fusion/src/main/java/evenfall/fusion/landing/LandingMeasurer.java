@@ -172,7 +172,7 @@ public final class LandingMeasurer {
 
     private Braking braking(Fall fall, @Nullable Double collapse) {
         Double lowest = moments.lowestS();
-        if (lowest == null || brakeUnseen) {
+        if (lowest == null) {
             return new Braking(null, null, null, collapse);
         }
         Motion motion = pelvis.motion();
@@ -261,7 +261,7 @@ public final class LandingMeasurer {
         double speed = Math.hypot(1.1 * atContact.speedUp(), Gravity.STANDARD * contact);
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
-        Double depth = braking.depthM() == null || lowest == null
+        Double depth = lowest == null
                 ? null
                 : Math.hypot(
                         Math.hypot(DEPTH_SIGMA_M, fallSpeed == null ? 0 : fallSpeed * contact),

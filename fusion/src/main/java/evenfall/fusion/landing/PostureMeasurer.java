@@ -80,9 +80,7 @@ final class PostureMeasurer {
     }
 
     private BodyMoment at(double timeS) {
-        BodyMoment.Segment own = pelvis.momentAt(timeS);
-        SegmentMotion upper = upperBack;
-        return new BodyMoment(own, upper != null ? upper.momentAt(timeS) : own);
+        return BodyMoment.at(timeS, pelvis, upperBack);
     }
 
     /** Whether a segment was measured from contact until {@link #WITHIN_S} after it, or to the end of its window. */

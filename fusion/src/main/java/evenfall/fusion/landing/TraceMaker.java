@@ -1,7 +1,6 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.posture.Motion;
-import evenfall.fusion.rotation.SegmentAngles;
 import evenfall.ingest.recording.Gravity;
 import org.jspecify.annotations.Nullable;
 
@@ -32,20 +31,19 @@ final class TraceMaker {
         for (int k = 0; k < n; k++) {
             int i = from + k * stride;
             double t = motion.time(i);
-            SegmentAngles a = pelvis.at(t);
+            BodyMoment both = BodyMoment.at(t, pelvis, upper);
             c[0][k] = t - contact;
             c[1][k] = largest(motion, i, stride);
             c[2][k] = motion.place(i).z() - ground;
             c[3][k] = motion.speed(i).z();
-            c[4][k] = a.flexionDegrees();
-            c[5][k] = a.leanDegrees();
-            c[6][k] = a.yawDegrees();
+            c[4][k] = both.tilt();
+            c[5][k] = both.obliquity();
+            c[6][k] = both.rotation();
             if (upper != null) {
-                SegmentAngles b = upper.at(t);
                 u[0][k] = largest(upper.motion(), upper.indexAt(t), stride);
-                u[1][k] = b.flexionDegrees();
-                u[2][k] = b.leanDegrees();
-                u[3][k] = Math.toDegrees(Math.IEEEremainder(b.yaw() - a.yaw(), 2 * Math.PI));
+                u[1][k] = both.flexion();
+                u[2][k] = both.lean();
+                u[3][k] = both.twist();
             }
         }
         return new LandingTrace(

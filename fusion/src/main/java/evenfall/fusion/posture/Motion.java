@@ -66,17 +66,7 @@ public final class Motion {
 
     /** Index of the last sample at or before a moment, but within the window. */
     public int indexAt(double timeS) {
-        int low = 0;
-        int high = clock.length;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (clock[middle] <= timeS) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return Math.max(0, low - 1);
+        return Math.max(0, Math.min(size() - 1, stream.indexAtOrBefore(timeS) - from));
     }
 
     /** Index in the stream of the window's first sample. */

@@ -151,8 +151,11 @@ public final class MotionSmoother {
         private static void addRow(double[][] a, double[] b, double[][] row, int r, double miss, double weight) {
             for (int i = 0; i < b.length; i++) {
                 double left = weight * row[i][r];
+                if (left == 0) {
+                    continue;
+                }
                 b[i] += left * miss;
-                for (int j = 0; left != 0 && j < b.length; j++) {
+                for (int j = 0; j < b.length; j++) {
                     a[i][j] += left * row[j][r];
                 }
             }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 
 /**
  * Bounds on errors, one a row: scenario, figure, bound, and what was measured when the bound was set. They lie 13 % above that, or
@@ -26,10 +27,15 @@ final class BoundTable {
     record Bound(String scenario, Figure figure, double bound) {}
 
     static List<Bound> read(String resource) {
+        return rows(resource, BoundTable::row);
+    }
+
+    /** What each line of a table below its header says. */
+    static <T> List<T> rows(String resource, Function<String, T> row) {
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(BoundTable.class.getResourceAsStream(resource), resource),
                 StandardCharsets.UTF_8))) {
-            return in.lines().skip(1).map(BoundTable::row).toList();
+            return in.lines().skip(1).map(row).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

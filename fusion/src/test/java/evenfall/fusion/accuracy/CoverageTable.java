@@ -1,14 +1,8 @@
 package evenfall.fusion.accuracy;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 
 /**
  * How many errors in a hundred may lie within one and two stated sigmas, one scenario and figure a row: least and most within
@@ -31,13 +25,7 @@ final class CoverageTable {
     record Row(String scenario, Figure figure, double leastOne, double mostOne, double leastTwo) {}
 
     static List<Row> read(String resource) {
-        try (BufferedReader in = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(CoverageTable.class.getResourceAsStream(resource), resource),
-                StandardCharsets.UTF_8))) {
-            return in.lines().skip(1).map(CoverageTable::row).toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return BoundTable.rows(resource, CoverageTable::row);
     }
 
     private static Row row(String line) {

@@ -23,7 +23,7 @@ public final class KnownClock {
         OrientationTrack track = upperBack == null ? null : upperBack.orientation(FilterKind.TWO_PASS);
         return new LandingAnalysis(
                         new RecordingAnalyser.Sensors(pelvis, pelvisTrack, upperBack, track, clock),
-                        new EventFinder().find(pelvis.stream(), pelvisTrack),
+                        new EventFinder().all(pelvis.stream(), pelvisTrack),
                         new ArrayList<>())
                 .run(Progress.NONE);
     }

@@ -128,26 +128,24 @@ final class RestCheck {
             return;
         }
         double[] first = new double[3];
-        double[] u = new double[3];
+        double[] mean = new double[6];
         double[] up = new double[3];
         double[] left = new double[3];
         for (int k = 0; k < seconds; k++) {
-            double[] rate = new double[3];
-            double force = means(stream, k * length, scratch, u, rate);
-            if (force == 0) {
+            if (Means.of(stream, k * length, scratch, mean) == 0) {
                 return;
             }
             for (int c = 0; c < 3; c++) {
                 int d = (c + 1) % 3;
                 int e = (c + 2) % 3;
-                first[c] = k == 0 ? u[c] : first[c];
-                up[c] += u[c] / seconds;
-                left[c] += (rate[d] * u[e] - rate[e] * u[d]) / seconds;
+                first[c] = k == 0 ? mean[c] : first[c];
+                up[c] += mean[c] / seconds;
+                left[c] += (mean[3 + d] * mean[e] - mean[3 + e] * mean[d]) / seconds;
             }
         }
         double squares = 0;
         for (int c = 0; c < 3; c++) {
-            left[c] += (u[c] - first[c]) / (seconds - 1.0);
+            left[c] += (mean[c] - first[c]) / (seconds - 1.0);
         }
         for (int c = 0; c < 3; c++) {
             double across = up[(c + 1) % 3] * left[(c + 2) % 3] - up[(c + 2) % 3] * left[(c + 1) % 3];
@@ -164,24 +162,6 @@ final class RestCheck {
                     null,
                     0.0));
         }
-    }
-
-    /** Mean direction of force and mean turn rate; returns the size of the mean force, m/s². */
-    private static double means(SensorStream stream, int from, float[] scratch, double[] direction, double[] rate) {
-        for (int axis = 0; axis < 6; axis++) {
-            stream.readAxis(axis, from, scratch);
-            double sum = 0;
-            for (float value : scratch) {
-                sum += value;
-            }
-            (axis < 3 ? direction : rate)[axis % 3] = sum / scratch.length;
-        }
-        double size =
-                Math.sqrt(direction[0] * direction[0] + direction[1] * direction[1] + direction[2] * direction[2]);
-        for (int c = 0; c < 3; c++) {
-            direction[c] /= size > 0 ? size : 1;
-        }
-        return size;
     }
 
     private static String significant(double ratio) {

@@ -103,7 +103,7 @@ final class TurnUnitsCheck {
         int good = 0;
         for (int step = 0; step < steps; step++) {
             double[] now = mean[step % 3];
-            double force = means(stream, step * length, scratch, now);
+            double force = Means.of(stream, step * length, scratch, now);
             double spent = stream.time(step * length + length - 1) - stream.time(step * length);
             good = Math.abs(force / usual - 1) < MOSTLY_GRAVITY && spent < 1.5 * STEP_S ? good + 1 : 0;
             if (good >= 3) {
@@ -124,27 +124,10 @@ final class TurnUnitsCheck {
         float[] scratch = new float[length];
         double[] forces = new double[(steps + stride - 1) / stride];
         for (int k = 0; k < forces.length; k++) {
-            forces[k] = means(stream, k * stride * length, scratch, mean);
+            forces[k] = Means.of(stream, k * stride * length, scratch, mean);
         }
         Arrays.sort(forces);
         return forces[forces.length / 2];
-    }
-
-    /** Mean direction of force and mean turn rate over a step; returns the size of the mean force, m/s². */
-    private static double means(SensorStream stream, int from, float[] scratch, double[] into) {
-        for (int axis = 0; axis < 6; axis++) {
-            stream.readAxis(axis, from, scratch);
-            double sum = 0;
-            for (float value : scratch) {
-                sum += value;
-            }
-            into[axis] = sum / scratch.length;
-        }
-        double force = Math.sqrt(into[0] * into[0] + into[1] * into[1] + into[2] * into[2]);
-        for (int c = 0; c < 3; c++) {
-            into[c] = force > 0 ? into[c] / force : 0;
-        }
-        return force;
     }
 
     private static final class Relation {

@@ -37,6 +37,11 @@ public record Evidence(
         public Feet {
             leftLessRight = List.copyOf(leftLessRight);
         }
+
+        /** The differences. */
+        double[] differences() {
+            return leftLessRight.stream().mapToDouble(Double::doubleValue).toArray();
+        }
     }
 
     /** The medians. */

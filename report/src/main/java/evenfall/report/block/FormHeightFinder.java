@@ -3,9 +3,9 @@ package evenfall.report.block;
 import evenfall.report.form.Form;
 import evenfall.report.statistics.FallingChance;
 import evenfall.report.statistics.Interval;
+import evenfall.report.words.Figures;
 import evenfall.report.words.Words;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the drop height at which form was held half of the time; {@code strained} and {@code lost} both count as not held. */
@@ -90,7 +90,7 @@ final class FormHeightFinder {
     }
 
     private static String say(String key, double height) {
-        return WORDS.say(key, String.format(Locale.ROOT, "%.2f", height));
+        return WORDS.say(key, Figures.fixed(height, 2));
     }
 
     private static @Nullable Double height(BlockLanding landing, boolean noted) {

@@ -74,8 +74,7 @@ public record Needed(
     }
 
     private static Count sessions(Evidence.Feet feet, double difference) {
-        double[] differences =
-                feet.leftLessRight().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] differences = feet.differences();
         double spread = new StandardDeviation().evaluate(differences);
         int need = LEAST_SESSIONS;
         while (need < MOST && need < enough(need, spread / difference)) {

@@ -81,8 +81,7 @@ public record Science(
         if (feet == null) {
             return null;
         }
-        double[] differences =
-                feet.leftLessRight().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] differences = feet.differences();
         Double chance = FewDifferences.signFlipChance(differences);
         double half = Arrays.stream(differences).average().orElse(0) / 2;
         boolean share = evidence.positive() && feet.middle() > Math.abs(half);

@@ -1,7 +1,6 @@
 package evenfall.report.block;
 
 import evenfall.report.log.SessionDate;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -14,14 +13,15 @@ public record SessionFormHeight(SessionDate date, FormHeight height) {
 
     /** One a session of a block, in order of time. */
     public static List<SessionFormHeight> of(Block block) {
-        List<SessionFormHeight> heights = new ArrayList<>();
-        for (BlockSession session : block.sessions()) {
-            heights.add(new SessionFormHeight(
-                    session.date(),
-                    FormHeightFinder.find(block.landings().stream()
-                            .filter(landing -> landing.date().equals(session.date()))
-                            .toList())));
-        }
-        return heights;
+        return block.sessions().stream().map(session -> of(block, session)).toList();
+    }
+
+    /** That of one session of a block. */
+    public static SessionFormHeight of(Block block, BlockSession session) {
+        return new SessionFormHeight(
+                session.date(),
+                FormHeightFinder.find(block.landings().stream()
+                        .filter(landing -> landing.date().equals(session.date()))
+                        .toList()));
     }
 }

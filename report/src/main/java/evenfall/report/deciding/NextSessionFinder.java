@@ -157,14 +157,16 @@ public final class NextSessionFinder {
     private boolean tooHigh(LastSession last) {
         Double height = last.mostlyNotHeld();
         Double lost = last.lowestOfLost(rules.lostInARow());
+        Double working = last.workingHeight(rules.heldShare());
         if (height != null) {
-            Double held = last.workingHeight(rules.heldShare());
-            facts.say(held == null ? "too.high" : "too.high.working", metres(height), held == null ? "" : metres(held))
+            facts.say(
+                            working == null ? "too.high" : "too.high.working",
+                            metres(height),
+                            working == null ? "" : metres(working))
                     .speaksFor(GO_LOWER)
                     .against(STAY, SAME_PLAN);
         }
         Double below = height == null || (lost != null && lost < height) ? lost : height;
-        Double working = last.workingHeight(rules.heldShare());
         if (below != null && working != null && working < below) {
             facts.name(GO_LOWER, "choice.go-lower.working", metres(working));
         } else if (below != null) {

@@ -14,7 +14,6 @@ import evenfall.report.rehearsal.Pace;
 import evenfall.report.rehearsal.Playback;
 import evenfall.report.rehearsal.RehearsalBench;
 import evenfall.report.rehearsal.WireForm;
-import evenfall.report.session.Session;
 import evenfall.report.speech.Unspoken;
 import evenfall.report.turn.Leader;
 import evenfall.report.turn.Onlooker;
@@ -44,7 +43,7 @@ final class LiveRehearsal {
      * @param recording what the sensors say
      * @param clock what time it is
      */
-    Session record(AthleteFolder athlete, Recording recording, Clock clock) throws IOException {
+    void record(AthleteFolder athlete, Recording recording, Clock clock) throws IOException {
         Steps pace = new Steps();
         Playback playback = new Playback(recording, WireForm.BINARY, Faults.NONE);
         RehearsalBench bench = new RehearsalBench(playback, () -> pace);
@@ -55,7 +54,7 @@ final class LiveRehearsal {
             Thread.currentThread().interrupt();
             throw new IOException(WORDS.say("live.interrupted"), e);
         }
-        return turn.store(Progress.NONE, Unspoken.WISHED);
+        turn.store(Progress.NONE, Unspoken.WISHED);
     }
 
     /** What coach and athlete heard of landings and of the opening routine, in order. */

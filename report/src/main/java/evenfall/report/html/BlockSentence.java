@@ -2,6 +2,7 @@ package evenfall.report.html;
 
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
+import evenfall.report.block.BlockSession;
 import evenfall.report.block.Chances;
 import evenfall.report.block.FormHeight;
 import evenfall.report.block.FormHeightTrend;
@@ -78,9 +79,13 @@ final class BlockSentence {
 
     /** The last session's own form height beside that of the block, which lags behind; empty where there is none. */
     private static String lastHeight(Block block) {
-        List<SessionFormHeight> sessions = SessionFormHeight.of(block);
-        FormHeight last = sessions.get(sessions.size() - 1).height();
-        return sessions.size() < 2 || last.heightM() == null || last.low() == null || last.high() == null
+        List<BlockSession> sessions = block.sessions();
+        if (sessions.size() < 2) {
+            return "";
+        }
+        FormHeight last =
+                SessionFormHeight.of(block, sessions.get(sessions.size() - 1)).height();
+        return last.heightM() == null || last.low() == null || last.high() == null
                 ? ""
                 : WORDS.say(
                         "block.height.last",

@@ -9,7 +9,6 @@ import evenfall.report.chart.Mark;
 import evenfall.report.chart.StripChart;
 import evenfall.report.form.Form;
 import evenfall.report.form.Reason;
-import evenfall.report.glossary.Glossary;
 import evenfall.report.html.view.ColumnGroup;
 import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.LandingView;
@@ -69,8 +68,7 @@ final class SessionViews {
                 others(session),
                 FilmViews.of(session, background),
                 SidesViews.of(landings, WIDE, NARROW),
-                MethodWords.of(session),
-                Glossary.all());
+                MethodWords.of(session));
     }
 
     private static List<SessionLanding> landings(Session session) {

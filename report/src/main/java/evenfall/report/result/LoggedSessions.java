@@ -3,7 +3,6 @@ package evenfall.report.result;
 import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.orientation.FilterKind;
-import evenfall.ingest.parallel.Aside;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recording.Recording;
@@ -25,7 +24,6 @@ import evenfall.report.session.Session;
 import evenfall.report.setting.Settings;
 import evenfall.report.words.Words;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -167,32 +165,15 @@ public final class LoggedSessions {
     public Session withTraces(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
         Manifest manifest = folder.manifest();
-        Optional<RecordingAnalysis> stored = stored(folder);
-        Optional<RecordingAnalysis> drawn = stored.isEmpty() ? Optional.empty() : drawn(folder, manifest, stored.get());
-        return session(date, names(manifest), drawn.isPresent() ? drawn.get() : made(folder, manifest), true);
-    }
-
-    /** Stored results with their stored signals; empty without signals. */
-    private Optional<RecordingAnalysis> drawn(SessionFolder folder, Manifest manifest, RecordingAnalysis stored)
-            throws IOException {
-        Aside<List<String>> changed = Aside.start("check raw files", () -> {
-            try {
-                return folder.changedRawFiles(manifest);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
+        Optional<String> document = folder.result(DOCUMENT);
+        Optional<RecordingAnalysis> stored = stored(folder, document);
         Optional<Map<Integer, LandingTrace>> traces =
-                StoredTraces.read(folder, folder.result(DOCUMENT).orElse(""));
+                stored.isEmpty() ? Optional.empty() : StoredTraces.read(folder, document.orElseThrow());
         if (traces.isEmpty()) {
-            return Optional.empty();
+            return session(date, names(manifest), made(folder, manifest), true);
         }
-        try {
-            tellOfChanged(folder, changed.result());
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
-        return Optional.of(stored.withTraces(traces.get()));
+        tellOfChanged(folder, manifest);
+        return session(date, names(manifest), stored.orElseThrow().withTraces(traces.get()), true);
     }
 
     /** The samples of a session, read from its raw files. */
@@ -217,7 +198,10 @@ public final class LoggedSessions {
     }
 
     private Optional<RecordingAnalysis> stored(SessionFolder folder) throws IOException {
-        Optional<String> document = folder.result(DOCUMENT);
+        return stored(folder, folder.result(DOCUMENT));
+    }
+
+    private Optional<RecordingAnalysis> stored(SessionFolder folder, Optional<String> document) {
         if (document.isEmpty()) {
             return Optional.empty();
         }
@@ -237,14 +221,14 @@ public final class LoggedSessions {
             return madeLive(folder, manifest);
         }
         RecordingInput input = tables(folder, manifest);
-        tellOfChanged(folder, folder.changedRawFiles(manifest));
+        tellOfChanged(folder, manifest);
         RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
         keep(folder, manifest, analysis);
         return analysis;
     }
 
-    private void tellOfChanged(SessionFolder folder, List<String> names) {
-        for (String name : names) {
+    private void tellOfChanged(SessionFolder folder, Manifest manifest) throws IOException {
+        for (String name : folder.changedRawFiles(manifest)) {
             tell.accept(WORDS.say("raw.changed", name, folder.date()));
         }
     }

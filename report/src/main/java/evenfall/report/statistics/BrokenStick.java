@@ -62,7 +62,7 @@ public record BrokenStick(double at, double level, double before, double after, 
     private static double[] bend(double[] time, double at) {
         double[] hinge = Arrays.stream(time).map(t -> Math.max(0, t - at)).toArray();
         double[] own = withoutLine(time, hinge);
-        double length = Math.sqrt(dot(own, own));
+        double length = Math.sqrt(Columns.dot(own, own));
         return Arrays.stream(own).map(v -> length > 0 ? v / length : 0).toArray();
     }
 
@@ -70,7 +70,7 @@ public record BrokenStick(double at, double level, double before, double after, 
         int best = 0;
         double most = -1;
         for (int k = 0; k < bends.length; k++) {
-            double along = dot(bends[k], value);
+            double along = Columns.dot(bends[k], value);
             if (along * along > most) {
                 most = along * along;
                 best = k;
@@ -82,9 +82,9 @@ public record BrokenStick(double at, double level, double before, double after, 
     /** Of what a straight line leaves, the share a bend explains; not a number where a straight line leaves nothing. */
     private static double share(double[] time, double[] value, double[] bend) {
         double[] left = withoutLine(time, value);
-        double along = dot(bend, value);
-        double squares = dot(left, left);
-        double size = dot(value, value);
+        double along = Columns.dot(bend, value);
+        double squares = Columns.dot(left, left);
+        double size = Columns.dot(value, value);
         return squares > 1e-18 * size ? along * along / squares : Double.NaN;
     }
 
@@ -109,7 +109,7 @@ public record BrokenStick(double at, double level, double before, double after, 
         for (int k = 0; k < NARROWINGS; k++) {
             double a = high - GOLDEN * (high - low);
             double b = low + GOLDEN * (high - low);
-            if (Math.abs(dot(bend(time, a), value)) > Math.abs(dot(bend(time, b), value))) {
+            if (Math.abs(Columns.dot(bend(time, a), value)) > Math.abs(Columns.dot(bend(time, b), value))) {
                 high = b;
             } else {
                 low = a;
@@ -121,21 +121,21 @@ public record BrokenStick(double at, double level, double before, double after, 
     private static BrokenStick fitted(double[] time, double[] value, double at, double chance) {
         double[] hinge = Arrays.stream(time).map(t -> Math.max(0, t - at)).toArray();
         double[] own = withoutLine(time, hinge);
-        double turn = dot(own, value) / dot(own, own);
+        double turn = Columns.dot(own, value) / Columns.dot(own, own);
         double[] straight = new double[value.length];
         for (int i = 0; i < straight.length; i++) {
             straight[i] = value[i] - turn * hinge[i];
         }
         double[] left = withoutLine(time, straight);
         double slope = slope(time, straight);
-        double level = mean(straight) - slope * mean(time);
-        return new BrokenStick(at, level, slope, slope + turn, dot(left, left), chance);
+        double level = Columns.mean(straight) - slope * Columns.mean(time);
+        return new BrokenStick(at, level, slope, slope + turn, Columns.dot(left, left), chance);
     }
 
     private static double[] withoutLine(double[] time, double[] value) {
         double slope = slope(time, value);
-        double middle = mean(time);
-        double level = mean(value);
+        double middle = Columns.mean(time);
+        double level = Columns.mean(value);
         double[] left = new double[value.length];
         for (int i = 0; i < left.length; i++) {
             left[i] = value[i] - level - slope * (time[i] - middle);
@@ -144,7 +144,7 @@ public record BrokenStick(double at, double level, double before, double after, 
     }
 
     private static double slope(double[] time, double[] value) {
-        double middle = mean(time);
+        double middle = Columns.mean(time);
         double across = 0;
         double up = 0;
         for (int i = 0; i < time.length; i++) {
@@ -152,21 +152,5 @@ public record BrokenStick(double at, double level, double before, double after, 
             up += (time[i] - middle) * value[i];
         }
         return up / across;
-    }
-
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }

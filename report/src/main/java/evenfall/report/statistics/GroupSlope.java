@@ -72,7 +72,7 @@ public final class GroupSlope {
             squares[session[i]] += own[i] * own[i];
         }
         double left = Arrays.stream(squares).sum();
-        return left > OWN_SHARE * dot(columns[0], columns[0])
+        return left > OWN_SHARE * Columns.dot(columns[0], columns[0])
                 ? IntStream.range(0, sessions)
                         .filter(s -> varies(s) && squares[s] > NOTHING * left)
                         .count()
@@ -81,7 +81,7 @@ public final class GroupSlope {
 
     /** Whether the quantity varies within a group of a session. */
     private boolean varies(int s) {
-        return products[s][0][0] > NOTHING * dot(columns[0], columns[0]);
+        return products[s][0][0] > NOTHING * Columns.dot(columns[0], columns[0]);
     }
 
     /** The quantity less what the other columns say of it. */
@@ -103,8 +103,8 @@ public final class GroupSlope {
     }
 
     private static void takeAway(double[] from, double[] column) {
-        double length = dot(column, column);
-        double share = length > NOTHING * column.length ? dot(from, column) / length : 0;
+        double length = Columns.dot(column, column);
+        double share = length > NOTHING * column.length ? Columns.dot(from, column) / length : 0;
         for (int i = 0; i < from.length; i++) {
             from[i] -= share * column[i];
         }
@@ -174,27 +174,7 @@ public final class GroupSlope {
         return tamed;
     }
 
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
-    }
-
-    /** Each value less the mean of its group. */
     private static double[] centred(int[] group, double[] values) {
-        int groups = Arrays.stream(group).max().orElse(0) + 1;
-        double[] sum = new double[groups];
-        int[] count = new int[groups];
-        for (int i = 0; i < values.length; i++) {
-            sum[group[i]] += values[i];
-            count[group[i]]++;
-        }
-        double[] centred = new double[values.length];
-        for (int i = 0; i < values.length; i++) {
-            centred[i] = values[i] - sum[group[i]] / count[group[i]];
-        }
-        return centred;
+        return Columns.centred(group, Arrays.stream(group).max().orElse(0) + 1, values);
     }
 }

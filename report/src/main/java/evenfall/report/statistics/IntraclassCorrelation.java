@@ -48,7 +48,7 @@ public record IntraclassCorrelation(double value, double spread, Interval interv
         double between = 0;
         double within = 0;
         for (double[] group : groups) {
-            double mean = mean(group);
+            double mean = Columns.mean(group);
             between += group.length * (mean - sum / all) * (mean - sum / all);
             for (double value : group) {
                 within += (value - mean) * (value - mean);
@@ -119,14 +119,6 @@ public record IntraclassCorrelation(double value, double spread, Interval interv
         return new FDistribution(null, df1, df2).inverseCumulativeProbability(UPPER);
     }
 
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
-    }
-
     /** Mean squares of a table: between things, between measurers, and what is left. */
     private static final class Squares {
 
@@ -151,7 +143,7 @@ public record IntraclassCorrelation(double value, double spread, Interval interv
             double columnSquares = 0;
             double whole = 0;
             for (double[] row : table) {
-                double mean = mean(row);
+                double mean = Columns.mean(row);
                 rowSquares += k * (mean - all) * (mean - all);
                 for (double value : row) {
                     whole += (value - all) * (value - all);

@@ -49,14 +49,14 @@ public final class WithinSessions {
     public static WithinSessions of(int[] session, int sessions, double[][] columns, double[] value) {
         double[][] x = new double[columns.length][];
         for (int c = 0; c < columns.length; c++) {
-            x[c] = centred(session, sessions, columns[c]);
+            x[c] = Columns.centred(session, sessions, columns[c]);
         }
         int[] kept = choose(x);
         double[] coefficients = new double[columns.length];
         if (kept.length == 0) {
             return new WithinSessions(coefficients, kept, new double[0][0]);
         }
-        double[] y = centred(session, sessions, value);
+        double[] y = Columns.centred(session, sessions, value);
         double[] weight = new double[y.length];
         Arrays.fill(weight, 1);
         RealVector solved = new ArrayRealVector(kept.length);
@@ -95,38 +95,24 @@ public final class WithinSessions {
         return Math.max(0, sum);
     }
 
-    private static double[] centred(int[] session, int sessions, double[] column) {
-        double[] sum = new double[sessions];
-        int[] count = new int[sessions];
-        for (int i = 0; i < column.length; i++) {
-            sum[session[i]] += column[i];
-            count[session[i]]++;
-        }
-        double[] centred = new double[column.length];
-        for (int i = 0; i < column.length; i++) {
-            centred[i] = column[i] - sum[session[i]] / count[session[i]];
-        }
-        return centred;
-    }
-
     /** Gram-Schmidt: what of each column the ones taken before it leave. */
     private static int[] choose(double[][] x) {
         double[][] basis = new double[x.length][];
         int[] kept = new int[x.length];
         int count = 0;
         for (int c = 0; c < x.length; c++) {
-            double whole = Math.sqrt(dot(x[c], x[c]));
+            double whole = Math.sqrt(Columns.dot(x[c], x[c]));
             if (whole < CONSTANT * Math.sqrt(x[c].length)) {
                 continue;
             }
             double[] own = x[c].clone();
             for (int k = 0; k < count; k++) {
-                double share = dot(own, basis[k]);
+                double share = Columns.dot(own, basis[k]);
                 for (int i = 0; i < own.length; i++) {
                     own[i] -= share * basis[k][i];
                 }
             }
-            double length = Math.sqrt(dot(own, own));
+            double length = Math.sqrt(Columns.dot(own, own));
             if (length >= OWN_SHARE * whole) {
                 for (int i = 0; i < own.length; i++) {
                     own[i] /= length;
@@ -136,14 +122,6 @@ public final class WithinSessions {
             }
         }
         return Arrays.copyOf(kept, count);
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 
     private static RealMatrix products(double[][] x, int[] kept, double[] weight) {

@@ -21,7 +21,6 @@ import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -194,14 +193,10 @@ public final class BlockText {
         }
         return WORDS.say(
                 "block.height",
-                metres(height.heightM()),
-                metres(height.low()),
-                metres(height.high()),
+                Figures.fixed(height.heightM(), 2),
+                Figures.fixed(height.low(), 2),
+                Figures.fixed(height.high(), 2),
                 String.valueOf(height.n()));
-    }
-
-    private static String metres(@Nullable Double height) {
-        return String.format(Locale.ROOT, "%.2f", height);
     }
 
     private static String count(int n, String what) {

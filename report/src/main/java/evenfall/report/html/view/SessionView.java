@@ -2,7 +2,6 @@ package evenfall.report.html.view;
 
 import evenfall.report.chart.Picture;
 import evenfall.report.chart.Svg;
-import evenfall.report.glossary.Glossary;
 import java.util.List;
 
 /**
@@ -28,7 +27,6 @@ import java.util.List;
  * @param film the film beside it
  * @param sides left and right of this session
  * @param method how it was measured
- * @param glossary what each measure is
  */
 public record SessionView(
         String title,
@@ -50,5 +48,4 @@ public record SessionView(
         List<String> others,
         FilmView film,
         SidesView sides,
-        MethodView method,
-        List<Glossary.Entry> glossary) {}
+        MethodView method) {}
