@@ -1,11 +1,11 @@
 package evenfall.report.block;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.SessionDate;
 import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureList;
 import evenfall.report.statistics.FalseDiscovery;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;

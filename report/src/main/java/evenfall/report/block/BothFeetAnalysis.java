@@ -1,11 +1,11 @@
 package evenfall.report.block;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.measure.Turning;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
-import evenfall.report.words.Words;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;

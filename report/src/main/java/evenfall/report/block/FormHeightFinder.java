@@ -1,10 +1,10 @@
 package evenfall.report.block;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.form.Form;
 import evenfall.report.statistics.FallingChance;
 import evenfall.report.statistics.Interval;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,11 +1,11 @@
 package evenfall.report.block;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.form.Form;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Jackknife;
 import evenfall.report.statistics.LogisticFit;
 import evenfall.report.statistics.StudentT;
-import evenfall.report.words.Words;
 import java.util.List;
 import java.util.OptionalDouble;
 

@@ -1,7 +1,7 @@
 package evenfall.report.block;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.statistics.StudentT;
-import evenfall.report.words.Words;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.jspecify.annotations.Nullable;
 

@@ -1,12 +1,12 @@
 package evenfall.report.block;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Jackknife;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
 import evenfall.report.statistics.Symmetry;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

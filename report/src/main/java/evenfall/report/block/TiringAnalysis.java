@@ -1,10 +1,10 @@
 package evenfall.report.block;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.statistics.GroupSlope;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.Medians;
 import evenfall.report.statistics.StudentT;
-import evenfall.report.words.Words;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;

@@ -1,10 +1,10 @@
 package evenfall.report.block;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.SessionDate;
 import evenfall.report.statistics.Interval;
 import evenfall.report.statistics.StudentT;
 import evenfall.report.statistics.TheilSen;
-import evenfall.report.words.Words;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
@@ -111,12 +111,14 @@ final class TrendAnalysis {
     }
 
     /** Standard deviation of the differences of successive session medians over √2; null with fewer than three sessions. */
-    @Nullable Double typicalError() {
+    @Nullable
+    Double typicalError() {
         return typicalError;
     }
 
     /** The smallest change that is more than the typical error explains, 95 %. */
-    @Nullable Double mdc95() {
+    @Nullable
+    Double mdc95() {
         return typicalError == null ? null : Double.valueOf(MDC_FACTOR * typicalError);
     }
 
@@ -131,7 +133,8 @@ final class TrendAnalysis {
     }
 
     /** How alike landings of one day are, or null where that cannot be told. */
-    @Nullable WithinDay withinDay() {
+    @Nullable
+    WithinDay withinDay() {
         return withinDay;
     }
 

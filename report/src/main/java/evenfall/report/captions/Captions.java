@@ -2,6 +2,7 @@ package evenfall.report.captions;
 
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
+import evenfall.ingest.words.Words;
 import evenfall.report.film.FilmClock;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
@@ -9,7 +10,6 @@ import evenfall.report.form.Reason;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package evenfall.report.chart;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.text.FieldPosition;
 import java.text.NumberFormat;
 import java.text.ParsePosition;

@@ -1,8 +1,8 @@
 package evenfall.report.chart;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.form.Form;
-import evenfall.report.words.Words;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;

@@ -1,9 +1,9 @@
 package evenfall.report.chart;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.chart.BlockChart.Count;
 import evenfall.report.chart.BlockChart.Place;
-import evenfall.report.words.Words;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;

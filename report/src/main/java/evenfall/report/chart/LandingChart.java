@@ -2,7 +2,7 @@ package evenfall.report.chart;
 
 import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.landing.Moments;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
@@ -216,7 +216,8 @@ public final class LandingChart {
     }
 
     /** A line as a path over the drawing; null where it was not measured. */
-    @Nullable Path2D path(LandingTrace trace, Signal signal, double tolerance) {
+    @Nullable
+    Path2D path(LandingTrace trace, Signal signal, double tolerance) {
         double[] values = signal.of(trace);
         if (values == null) {
             return null;

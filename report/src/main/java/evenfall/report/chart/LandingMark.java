@@ -1,7 +1,7 @@
 package evenfall.report.chart;
 
 import evenfall.fusion.landing.Side;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.awt.Graphics2D;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

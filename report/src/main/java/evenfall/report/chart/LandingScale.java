@@ -1,7 +1,7 @@
 package evenfall.report.chart;
 
 import evenfall.fusion.landing.LandingTrace;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.Collection;
 import org.jfree.chart.axis.NumberAxis;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,7 @@
 package evenfall.report.chart;
 
 import evenfall.fusion.landing.Moments;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;

@@ -1,6 +1,6 @@
 package evenfall.report.chart;
 
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;

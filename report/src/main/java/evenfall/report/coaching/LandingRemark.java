@@ -1,10 +1,10 @@
 package evenfall.report.coaching;
 
 import evenfall.fusion.event.EventKind;
+import evenfall.ingest.words.Words;
 import evenfall.report.form.FormStandard;
 import evenfall.report.session.AlikeLandings;
 import evenfall.report.session.SessionLanding;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

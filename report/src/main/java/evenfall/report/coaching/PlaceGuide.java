@@ -2,7 +2,7 @@ package evenfall.report.coaching;
 
 import evenfall.ingest.place.Place;
 import evenfall.ingest.wire.TapWatch;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

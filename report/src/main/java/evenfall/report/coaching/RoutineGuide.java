@@ -2,7 +2,7 @@ package evenfall.report.coaching;
 
 import evenfall.fusion.analysis.OpeningState;
 import evenfall.ingest.place.Place;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.Map;
 import java.util.Optional;
 

@@ -1,13 +1,13 @@
 package evenfall.report.coaching;
 
 import evenfall.fusion.landing.Moments;
+import evenfall.ingest.words.Words;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormQuestion;
 import evenfall.report.form.FormStandard;
 import evenfall.report.form.Reason;
 import evenfall.report.live.LiveLandings.News;
 import evenfall.report.session.SessionLanding;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

@@ -1,10 +1,10 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.ArchiveImport;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.result.RecordingInput;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;

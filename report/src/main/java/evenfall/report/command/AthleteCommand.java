@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.heed.Standing;
 import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
@@ -7,7 +8,6 @@ import evenfall.report.log.AthleteRemoval;
 import evenfall.report.log.Now;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.table.LogText;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.Year;

@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockAnalysis;
 import evenfall.report.block.BlockLanding;
@@ -18,7 +19,6 @@ import evenfall.report.result.LoggedOutlook;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.table.BlockText;
 import evenfall.report.table.ScienceText;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;

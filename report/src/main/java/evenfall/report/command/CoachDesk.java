@@ -1,9 +1,9 @@
 package evenfall.report.command;
 
 import evenfall.ingest.recorder.WireRecorder;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.turn.TurnVoice;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

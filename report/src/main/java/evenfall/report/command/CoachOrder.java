@@ -1,9 +1,9 @@
 package evenfall.report.command;
 
 import evenfall.ingest.place.Place;
+import evenfall.ingest.words.Words;
 import evenfall.report.coaching.TalkChoice;
 import evenfall.report.log.TrainingLog;
-import evenfall.report.words.Words;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;

@@ -1,10 +1,10 @@
 package evenfall.report.command;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.DamagedFileException;
 import evenfall.report.log.FileTrouble;
 import evenfall.report.session.ProgramVersion;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -1,7 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.ingest.progress.Progress;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;

@@ -1,11 +1,11 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.json.LandingsDocument;
 import evenfall.report.live.LiveLandings.News;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.table.SessionText;
 import evenfall.report.turn.Onlooker;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

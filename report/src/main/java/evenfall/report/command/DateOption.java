@@ -1,7 +1,7 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.SessionDate;
-import evenfall.report.words.Words;
 import java.time.LocalDate;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;

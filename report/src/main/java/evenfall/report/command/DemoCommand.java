@@ -1,7 +1,7 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.demo.DemoRun;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.heed.BodyRegion;
 import evenfall.report.heed.Standing;
 import evenfall.report.log.AthleteFolder;
@@ -7,7 +8,6 @@ import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.Now;
 import evenfall.report.table.DiaryText;
 import evenfall.report.table.OutlookText;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;

@@ -1,7 +1,7 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.DiaryEntry;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.rehearsal.Faults;
 import evenfall.report.rehearsal.Stretch;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.ITypeConverter;

@@ -1,7 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.fusion.orientation.FilterKind;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;

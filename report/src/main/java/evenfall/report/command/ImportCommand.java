@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.fusion.event.EventKind;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.CoachNotes;
 import evenfall.report.log.Now;
@@ -9,7 +10,6 @@ import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.RecordingInput;
 import evenfall.report.session.Session;
 import evenfall.report.turn.Consent;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import evenfall.fusion.landing.Side;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.ApprovalEntry.Approval;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.CoachNotes;
@@ -11,7 +12,6 @@ import evenfall.report.log.NotesTable;
 import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

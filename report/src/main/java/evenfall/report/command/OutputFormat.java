@@ -1,6 +1,6 @@
 package evenfall.report.command;
 
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;

@@ -1,7 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.ingest.serial.PortIdentity;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.List;
 import java.util.stream.Collectors;
 

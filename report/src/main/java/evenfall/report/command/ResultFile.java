@@ -1,7 +1,7 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.WholeFile;
-import evenfall.report.words.Words;
 import java.io.BufferedOutputStream;
 import java.io.BufferedWriter;
 import java.io.IOException;

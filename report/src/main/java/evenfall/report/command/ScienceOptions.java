@@ -1,11 +1,11 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.Needed;
 import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureKind;
 import evenfall.report.measure.MeasureList;
-import evenfall.report.words.Words;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

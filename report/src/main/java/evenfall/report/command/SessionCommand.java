@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.captions.Captions;
 import evenfall.report.deciding.Outlook;
 import evenfall.report.film.Film;
@@ -17,7 +18,6 @@ import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.table.LogText;
 import evenfall.report.table.OutlookText;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;

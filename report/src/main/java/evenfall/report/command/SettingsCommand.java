@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.deciding.RuleSettings;
 import evenfall.report.form.LimitSettings;
 import evenfall.report.log.AthleteFolder;
@@ -8,7 +9,6 @@ import evenfall.report.setting.SettingList;
 import evenfall.report.setting.SettingValue;
 import evenfall.report.setting.Settings;
 import evenfall.report.table.TextGrid;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

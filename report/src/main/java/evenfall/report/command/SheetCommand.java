@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.handout.AthleteSheet;
 import evenfall.report.html.SheetViews;
 import evenfall.report.log.AthleteFolder;
@@ -9,7 +10,6 @@ import evenfall.report.paper.Paper;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Session;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

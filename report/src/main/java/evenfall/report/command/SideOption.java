@@ -1,8 +1,8 @@
 package evenfall.report.command;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.NotesTable;
-import evenfall.report.words.Words;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 

@@ -1,8 +1,8 @@
 package evenfall.report.command;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.result.RecordingInput;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;

@@ -1,8 +1,8 @@
 package evenfall.report.command;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.window.CoachWindow;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;

@@ -6,7 +6,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package evenfall.report.deciding;
 
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

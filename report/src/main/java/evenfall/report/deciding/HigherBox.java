@@ -1,8 +1,8 @@
 package evenfall.report.deciding;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.FormHeight;
 import evenfall.report.heed.Standing;
-import evenfall.report.words.Words;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -34,7 +34,8 @@ final class HigherBox {
      *
      * @param whyNot gets a sentence for each reason why none is named
      */
-    @Nullable Double find(Choice argued, List<String> whyNot) {
+    @Nullable
+    Double find(Choice argued, List<String> whyNot) {
         require(!standing.stops(), "no.box.pain", whyNot);
         require(standing.clinicianLimit() == null, "no.box.limit", whyNot);
         require(!standing.unreadable() && !rules.unreadable(), "no.box.unreadable", whyNot);

@@ -6,6 +6,7 @@ import static evenfall.report.deciding.Choice.SAME_PLAN;
 import static evenfall.report.deciding.Choice.STAY;
 import static evenfall.report.deciding.Choice.STOP;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.form.FormQuestion;
 import evenfall.report.heed.Standing;
@@ -16,7 +17,6 @@ import evenfall.report.weeks.CueSpan;
 import evenfall.report.weeks.HeightCount;
 import evenfall.report.weeks.Weeks;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package evenfall.report.deciding;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.setting.Setting;
 import evenfall.report.setting.SettingList;
-import evenfall.report.words.Words;
 import java.util.List;
 
 /**

@@ -1,7 +1,7 @@
 package evenfall.report.form;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import org.jspecify.annotations.Nullable;
 
 /** Measures in words, sides written out. */

@@ -2,7 +2,7 @@ package evenfall.report.form;
 
 import evenfall.fusion.landing.Impact;
 import evenfall.fusion.landing.Side;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;

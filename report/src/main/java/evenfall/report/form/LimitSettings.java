@@ -1,8 +1,8 @@
 package evenfall.report.form;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.setting.Setting;
 import evenfall.report.setting.SettingList;
-import evenfall.report.words.Words;
 import java.util.List;
 
 /** What a coach may set of the limits of form. Where a coach starts from: common practice, no source. */

@@ -1,6 +1,6 @@
 package evenfall.report.form;
 
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

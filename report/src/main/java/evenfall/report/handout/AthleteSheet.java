@@ -1,11 +1,11 @@
 package evenfall.report.handout;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.html.SheetViews;
 import evenfall.report.html.view.BodyView;
 import evenfall.report.html.view.SheetView;
 import evenfall.report.paper.Paper;
 import evenfall.report.paper.TextStyle;
-import evenfall.report.words.Words;
 import java.util.List;
 
 /** The athlete's own sheet: one page. */

@@ -1,5 +1,6 @@
 package evenfall.report.handout;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.html.BlockPage;
 import evenfall.report.html.view.BlockView;
 import evenfall.report.html.view.DayView;
@@ -9,7 +10,6 @@ import evenfall.report.html.view.Span;
 import evenfall.report.paper.Paper;
 import evenfall.report.paper.TableText;
 import evenfall.report.paper.TextStyle;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,5 +1,6 @@
 package evenfall.report.handout;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.html.SessionPage;
 import evenfall.report.html.view.BodyView;
 import evenfall.report.html.view.FigureGroup;
@@ -10,7 +11,6 @@ import evenfall.report.html.view.SessionView;
 import evenfall.report.paper.Paper;
 import evenfall.report.paper.TableText;
 import evenfall.report.paper.TextStyle;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,10 +1,10 @@
 package evenfall.report.heed;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.words.Days;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,11 +1,11 @@
 package evenfall.report.html;
 
 import evenfall.fusion.landing.Measures;
+import evenfall.ingest.words.Words;
 import evenfall.report.form.FormQuestion;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Judged;
 import evenfall.report.form.Reason;
-import evenfall.report.words.Words;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

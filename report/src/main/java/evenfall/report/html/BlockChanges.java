@@ -1,5 +1,6 @@
 package evenfall.report.html;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BothFeet;
 import evenfall.report.block.Chances;
@@ -12,7 +13,6 @@ import evenfall.report.chart.DifferenceChart;
 import evenfall.report.glossary.Glossary;
 import evenfall.report.statistics.Interval;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

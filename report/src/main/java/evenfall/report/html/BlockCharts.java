@@ -1,5 +1,6 @@
 package evenfall.report.html;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
@@ -21,7 +22,6 @@ import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.statistics.Medians;
 import evenfall.report.weeks.ResultValue;
-import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,5 +1,6 @@
 package evenfall.report.html;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
@@ -11,7 +12,6 @@ import evenfall.report.block.Trend;
 import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

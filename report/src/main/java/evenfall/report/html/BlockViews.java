@@ -1,6 +1,7 @@
 package evenfall.report.html;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
@@ -18,7 +19,6 @@ import evenfall.report.log.DiaryEntry;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.words.Days;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;

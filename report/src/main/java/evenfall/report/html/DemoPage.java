@@ -1,10 +1,10 @@
 package evenfall.report.html;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.html.view.DemoView;
 import evenfall.report.html.view.LinkView;
 import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Session;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;

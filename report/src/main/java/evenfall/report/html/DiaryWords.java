@@ -1,8 +1,8 @@
 package evenfall.report.html;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

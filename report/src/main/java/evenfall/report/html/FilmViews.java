@@ -1,11 +1,11 @@
 package evenfall.report.html;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.film.Film;
 import evenfall.report.html.view.FilmView;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,7 @@
 package evenfall.report.html;
 
 import evenfall.fusion.event.EventKind;
+import evenfall.ingest.words.Words;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.FormHeight;
 import evenfall.report.chart.HeightChart;
@@ -12,7 +13,6 @@ import evenfall.report.log.SessionDate;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 

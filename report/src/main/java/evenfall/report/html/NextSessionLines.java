@@ -1,11 +1,11 @@
 package evenfall.report.html;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.deciding.NextSession;
 import evenfall.report.deciding.Option;
 import evenfall.report.deciding.Outlook;
 import evenfall.report.html.view.DayView;
 import evenfall.report.setting.SettingValue;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 

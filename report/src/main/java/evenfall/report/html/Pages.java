@@ -1,8 +1,8 @@
 package evenfall.report.html;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.chart.Typeface;
 import evenfall.report.html.view.PageParts;
-import evenfall.report.words.Words;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;

@@ -2,6 +2,7 @@ package evenfall.report.html;
 
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Measures;
+import evenfall.ingest.words.Words;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.FormHeight;
 import evenfall.report.form.Form;
@@ -13,7 +14,6 @@ import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -2,6 +2,7 @@ package evenfall.report.html;
 
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.chart.Picture;
 import evenfall.report.chart.SidesChart;
 import evenfall.report.glossary.Glossary;
@@ -9,7 +10,6 @@ import evenfall.report.html.view.SidesView;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.statistics.Medians;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

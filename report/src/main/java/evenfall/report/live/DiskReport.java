@@ -2,7 +2,7 @@ package evenfall.report.live;
 
 import evenfall.ingest.recorder.DiskFullException;
 import evenfall.ingest.recorder.DiskRoom;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;

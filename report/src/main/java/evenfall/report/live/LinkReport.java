@@ -3,7 +3,7 @@ package evenfall.report.live;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recorder.Heard;
 import evenfall.ingest.serial.LinkState;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

@@ -4,7 +4,7 @@ import evenfall.ingest.recorder.Heard;
 import evenfall.ingest.serial.LinkState;
 import evenfall.ingest.serial.LinkState.Search;
 import evenfall.ingest.serial.SerialPorts;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -4,7 +4,7 @@ import evenfall.ingest.place.Place;
 import evenfall.ingest.recorder.Heard;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.ingest.serial.Link;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumMap;

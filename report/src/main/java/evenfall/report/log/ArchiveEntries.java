@@ -1,7 +1,7 @@
 package evenfall.report.log;
 
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;

@@ -2,7 +2,7 @@ package evenfall.report.log;
 
 import evenfall.ingest.recorder.DiskFullException;
 import evenfall.ingest.serial.PortGoneException;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;

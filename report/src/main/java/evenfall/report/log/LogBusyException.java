@@ -1,6 +1,6 @@
 package evenfall.report.log;
 
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 

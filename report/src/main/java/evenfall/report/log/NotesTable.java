@@ -2,9 +2,9 @@ package evenfall.report.log;
 
 import evenfall.fusion.landing.Side;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.csv.CsvRow;
 import evenfall.report.csv.CsvTable;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

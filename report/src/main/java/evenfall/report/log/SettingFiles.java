@@ -1,11 +1,11 @@
 package evenfall.report.log;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.setting.SettingList;
 import evenfall.report.setting.SettingText;
 import evenfall.report.setting.SettingValue;
 import evenfall.report.setting.Settings;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;

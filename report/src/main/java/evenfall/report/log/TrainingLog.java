@@ -1,9 +1,9 @@
 package evenfall.report.log;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.setting.SettingList;
 import evenfall.report.setting.Settings;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

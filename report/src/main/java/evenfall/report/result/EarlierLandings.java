@@ -1,11 +1,11 @@
 package evenfall.report.result;
 
 import evenfall.ingest.progress.Progress;
+import evenfall.ingest.words.Words;
 import evenfall.report.form.FormStandard;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.session.SessionLanding;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Consumer;

@@ -5,7 +5,7 @@ import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.table.RecordingFiles;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,13 +2,13 @@ package evenfall.report.result;
 
 import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.fusion.landing.Landing;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.LandingNote;
 import evenfall.report.log.Notes;
 import evenfall.report.log.PlanEntry;
 import evenfall.report.log.Plans;
 import evenfall.report.log.SessionDate;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;

@@ -2,6 +2,7 @@ package evenfall.report.round;
 
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Words;
 import evenfall.report.coaching.LandingRemark;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
@@ -9,7 +10,6 @@ import evenfall.report.form.Reason;
 import evenfall.report.measure.MeasureList;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 

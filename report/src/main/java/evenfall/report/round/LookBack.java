@@ -1,12 +1,12 @@
 package evenfall.report.round;
 
 import evenfall.fusion.event.EventKind;
+import evenfall.ingest.words.Words;
 import evenfall.report.form.Form;
 import evenfall.report.log.SessionDate;
 import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -2,6 +2,7 @@ package evenfall.report.round;
 
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
+import evenfall.ingest.words.Words;
 import evenfall.report.html.SessionPage;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.LandingNote;
@@ -14,7 +15,6 @@ import evenfall.report.log.TrainingLog;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Session;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -2,6 +2,7 @@ package evenfall.report.round;
 
 import evenfall.ingest.serial.PortIdentity;
 import evenfall.ingest.serial.SerialPorts;
+import evenfall.ingest.words.Words;
 import evenfall.report.coaching.TalkChoice;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DiaryEntry;
@@ -10,7 +11,6 @@ import evenfall.report.log.PlanEntry;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.round.Person.Standing;
 import evenfall.report.speech.Speech;
-import evenfall.report.words.Words;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;

@@ -1,5 +1,6 @@
 package evenfall.report.round;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.coaching.TalkChoice;
 import evenfall.report.live.LiveLandings.News;
 import evenfall.report.log.AthleteFolder;
@@ -8,7 +9,6 @@ import evenfall.report.speech.Unspoken;
 import evenfall.report.turn.LaterWork;
 import evenfall.report.turn.Onlooker.Topic;
 import evenfall.report.turn.Turn;
-import evenfall.report.words.Words;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
@@ -111,7 +111,8 @@ public final class TurnDesk implements RunningTurn.Listener {
         return analyses.get() > 0;
     }
 
-    @Nullable RunningTurn running() {
+    @Nullable
+    RunningTurn running() {
         return running;
     }
 

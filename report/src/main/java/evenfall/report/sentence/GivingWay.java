@@ -1,13 +1,13 @@
 package evenfall.report.sentence;
 
 import evenfall.fusion.landing.Measures;
+import evenfall.ingest.words.Words;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
 import evenfall.report.measure.MeasureList;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,12 +1,12 @@
 package evenfall.report.sentence;
 
 import evenfall.fusion.event.EventKind;
+import evenfall.ingest.words.Words;
 import evenfall.report.form.Form;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

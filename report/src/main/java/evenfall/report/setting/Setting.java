@@ -1,6 +1,6 @@
 package evenfall.report.setting;
 
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.Locale;
 
 /**

@@ -1,7 +1,7 @@
 package evenfall.report.setting;
 
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,6 @@
 package evenfall.report.table;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockSession;
 import evenfall.report.block.BothFeet;
@@ -17,7 +18,6 @@ import evenfall.report.deciding.Outlook;
 import evenfall.report.form.StandardWords;
 import evenfall.report.statistics.Interval;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package evenfall.report.table;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.DamagedFileException;
@@ -7,7 +8,6 @@ import evenfall.report.log.Manifest;
 import evenfall.report.log.RawFile;
 import evenfall.report.log.SessionDate;
 import evenfall.report.log.TrainingLog;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package evenfall.report.table;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;

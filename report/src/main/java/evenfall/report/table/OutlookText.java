@@ -1,5 +1,6 @@
 package evenfall.report.table;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.csv.PlainNumber;
 import evenfall.report.deciding.NextSession;
 import evenfall.report.deciding.Option;
@@ -11,7 +12,6 @@ import evenfall.report.weeks.HeightCount;
 import evenfall.report.weeks.WeekCount;
 import evenfall.report.weeks.Weeks;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Collectors;

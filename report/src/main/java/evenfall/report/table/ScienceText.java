@@ -1,5 +1,6 @@
 package evenfall.report.table;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.HeightAgreement;
 import evenfall.report.block.MeasureCourse;
@@ -8,7 +9,6 @@ import evenfall.report.block.Science;
 import evenfall.report.block.WithinDay;
 import evenfall.report.csv.PlainNumber;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;

@@ -1,10 +1,10 @@
 package evenfall.report.table;
 
 import evenfall.fusion.landing.Landing;
+import evenfall.ingest.words.Words;
 import evenfall.report.live.ToldComparison;
 import evenfall.report.live.ToldDifference;
 import evenfall.report.measure.Measure;
-import evenfall.report.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package evenfall.report.turn;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.time.Year;
 import java.time.ZoneId;

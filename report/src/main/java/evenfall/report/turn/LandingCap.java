@@ -1,8 +1,8 @@
 package evenfall.report.turn;
 
 import evenfall.fusion.event.EventKind;
+import evenfall.ingest.words.Words;
 import evenfall.report.live.LiveLandings.News;
-import evenfall.report.words.Words;
 import java.util.Optional;
 
 /** Counts landings against the coach's own cap and says once that it is reached. */

@@ -1,8 +1,8 @@
 package evenfall.report.turn;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.FileTrouble;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;

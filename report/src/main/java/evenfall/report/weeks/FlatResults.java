@@ -1,6 +1,6 @@
 package evenfall.report.weeks;
 
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,12 +1,12 @@
 package evenfall.report.weeks;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
 import evenfall.report.heed.BodyRegion;
 import evenfall.report.statistics.FalseDiscovery;
 import evenfall.report.words.Figures;
-import evenfall.report.words.Words;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package evenfall.report.window;
 
-import evenfall.report.words.Words;
+import evenfall.ingest.words.Words;
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;

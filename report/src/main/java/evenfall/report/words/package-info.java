@@ -1,7 +1,4 @@
-/**
- * Numbers and sentences as people read them. Entry is {@link evenfall.report.words.Words}: each package that speaks keeps
- * its sentences in a resource bundle {@code words.properties} beside it, so that a translation is a file.
- */
+/** Numbers and days as people read them; the sentences around them come from {@link evenfall.ingest.words.Words}. */
 @NullMarked
 package evenfall.report.words;
 

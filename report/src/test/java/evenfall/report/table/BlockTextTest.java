@@ -3,6 +3,7 @@ package evenfall.report.table;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import evenfall.fusion.landing.LandingFlag;
+import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockAnalysis;
 import evenfall.report.block.BlockLanding;
@@ -10,7 +11,6 @@ import evenfall.report.log.SessionDate;
 import evenfall.report.measure.MeasureKind;
 import evenfall.report.measure.MeasureList;
 import evenfall.report.session.InventedSessions;
-import evenfall.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
