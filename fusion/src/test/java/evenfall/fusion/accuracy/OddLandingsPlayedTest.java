@@ -1,0 +1,120 @@
+package evenfall.fusion.accuracy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import evenfall.fixtures.motion.LandingPlan;
+import evenfall.fixtures.motion.LandingQuantity;
+import evenfall.fixtures.motion.MotionScript;
+import evenfall.fixtures.motion.Side;
+import evenfall.fixtures.motion.StepAfter;
+import evenfall.fixtures.sensor.SensorSignals;
+import evenfall.fixtures.session.SessionScript;
+import evenfall.fixtures.session.SyntheticSession;
+import evenfall.fixtures.truth.LandingTruth;
+import evenfall.fusion.analysis.RecordingAnalyser;
+import evenfall.fusion.landing.Landing;
+import evenfall.fusion.landing.LandingFlag;
+import evenfall.fusion.landing.Measures;
+import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recording.Recording;
+import evenfall.ingest.recording.SensorRecording;
+import evenfall.ingest.recording.SensorStream;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Landings out of the ordinary on the synthesiser, analysed as a whole and while they are played. */
+final class OddLandingsPlayedTest {
+
+    private static final double BLOCK_S = 0.04;
+
+    /** The synthesiser's feet touch so softly that the softest of these contacts is found 10 ms late (method page). */
+    private static final double CONTACT_S = 0.012;
+
+    /** What that lag costs: g and the fall's 3.1 m/s over it. */
+    private static final double SPEED_MS = 0.1;
+
+    private static final double DEPTH_M = 0.035;
+
+    /** How somebody lands. */
+    enum Odd {
+        STIFF(script ->
+                script.drop(usual().with(LandingQuantity.DEPTH, 0.12).with(LandingQuantity.FIRST_PULSE_SHARE, 0.7))),
+        SOFT(script ->
+                script.drop(usual().with(LandingQuantity.DEPTH, 0.45).with(LandingQuantity.FIRST_PULSE_SHARE, 0.1))),
+        LEFT_FOOT(script -> script.drop(usual().on(Side.LEFT))),
+        RIGHT_FOOT(script -> script.drop(usual().on(Side.RIGHT))),
+        STEP_BACK(script -> script.drop(usual().then(StepAfter.BACK))),
+        STEP_ASIDE(script -> script.drop(usual().then(StepAfter.LEFT))),
+        JUMP_SOON_AFTER(script -> script.drop(usual(), 0.6).jump(LandingPlan.usual(), 2.5));
+
+        private final Consumer<MotionScript> actions;
+
+        Odd(Consumer<MotionScript> actions) {
+            this.actions = actions;
+        }
+
+        private static LandingPlan usual() {
+            return LandingPlan.fromHeight(0.5);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void isFoundAndRight_asAWholeAndWhilePlayed(Odd odd) {
+        SyntheticSession session = SessionScript.idealSensors(17)
+                .openingRoutine()
+                .act(odd.actions)
+                .stand(3)
+                .record();
+        Recording recording = new Recording(
+                new SensorRecording("pelvis", stream(session.pelvis()), null, List.of()),
+                new SensorRecording("upper back", stream(session.upperBack()), null, List.of()));
+        check(
+                new RecordingAnalyser(FilterKind.TWO_PASS)
+                        .analyse(recording, Progress.NONE)
+                        .landings(),
+                session);
+        LivePlay play = LivePlay.of(recording, BLOCK_S);
+        assertThat(play.falls()).isEmpty();
+        check(play.landings().stream().map(LivePlay.Told::landing).toList(), session);
+    }
+
+    private static void check(List<Landing> landings, SyntheticSession session) {
+        List<LandingTruth> truths = session.truth();
+        double start = session.pelvis().time()[0];
+        assertThat(landings).hasSameSizeAs(truths);
+        for (int k = 0; k < truths.size(); k++) {
+            LandingTruth truth = truths.get(k);
+            Measures m = Objects.requireNonNull(landings.get(k).measures());
+            assertThat(landings.get(k).moments().contactS()).isCloseTo(truth.contactS() - start, within(CONTACT_S));
+            assertThat(m.fall().impactSpeedMS()).isCloseTo(truth.impactSpeedMS(), within(SPEED_MS));
+            assertThat(m.impact().peakG()).isCloseTo(truth.peakG(), within(0.02 * truth.peakG()));
+            assertThat(Objects.requireNonNull(m.braking().depthM())).isCloseTo(truth.depthM(), within(DEPTH_M));
+            assertThat(m.balance().stepsAfter()).isEqualTo(truth.stepsAfter());
+            if (truth.stepsAfter() > 0) {
+                assertThat(m.balance().overFeet()).isNull();
+                assertThat(landings.get(k).flags()).contains(LandingFlag.FEET_MOVED);
+            }
+        }
+    }
+
+    private static SensorStream stream(SensorSignals s) {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < s.size(); i++) {
+            builder.add(
+                    s.time()[i],
+                    s.acceleration(0)[i],
+                    s.acceleration(1)[i],
+                    s.acceleration(2)[i],
+                    s.turnRate(0)[i],
+                    s.turnRate(1)[i],
+                    s.turnRate(2)[i]);
+        }
+        return builder.build();
+    }
+}
