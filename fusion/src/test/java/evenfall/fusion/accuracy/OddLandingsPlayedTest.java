@@ -23,7 +23,6 @@ import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Consumer;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -42,24 +41,27 @@ final class OddLandingsPlayedTest {
 
     /** How somebody lands. */
     enum Odd {
-        STIFF(script ->
-                script.drop(usual().with(LandingQuantity.DEPTH, 0.12).with(LandingQuantity.FIRST_PULSE_SHARE, 0.7))),
-        SOFT(script ->
-                script.drop(usual().with(LandingQuantity.DEPTH, 0.45).with(LandingQuantity.FIRST_PULSE_SHARE, 0.1))),
-        LEFT_FOOT(script -> script.drop(usual().on(Side.LEFT))),
-        RIGHT_FOOT(script -> script.drop(usual().on(Side.RIGHT))),
-        STEP_BACK(script -> script.drop(usual().then(StepAfter.BACK))),
-        STEP_ASIDE(script -> script.drop(usual().then(StepAfter.LEFT))),
-        JUMP_SOON_AFTER(script -> script.drop(usual(), 0.6).jump(LandingPlan.usual(), 2.5));
+        STIFF,
+        SOFT,
+        LEFT_FOOT,
+        RIGHT_FOOT,
+        STEP_BACK,
+        STEP_ASIDE,
+        JUMP_SOON_AFTER
+    }
 
-        private final Consumer<MotionScript> actions;
-
-        Odd(Consumer<MotionScript> actions) {
-            this.actions = actions;
-        }
-
-        private static LandingPlan usual() {
-            return LandingPlan.fromHeight(0.5);
+    private static void act(MotionScript script, Odd odd) {
+        LandingPlan usual = LandingPlan.fromHeight(0.5);
+        switch (odd) {
+            case STIFF ->
+                script.drop(usual.with(LandingQuantity.DEPTH, 0.12).with(LandingQuantity.FIRST_PULSE_SHARE, 0.7));
+            case SOFT ->
+                script.drop(usual.with(LandingQuantity.DEPTH, 0.45).with(LandingQuantity.FIRST_PULSE_SHARE, 0.1));
+            case LEFT_FOOT -> script.drop(usual.on(Side.LEFT));
+            case RIGHT_FOOT -> script.drop(usual.on(Side.RIGHT));
+            case STEP_BACK -> script.drop(usual.then(StepAfter.BACK));
+            case STEP_ASIDE -> script.drop(usual.then(StepAfter.LEFT));
+            case JUMP_SOON_AFTER -> script.drop(usual, 0.6).jump(LandingPlan.usual(), 2.5);
         }
     }
 
@@ -68,7 +70,7 @@ final class OddLandingsPlayedTest {
     void isFoundAndRight_asAWholeAndWhilePlayed(Odd odd) {
         SyntheticSession session = SessionScript.idealSensors(17)
                 .openingRoutine()
-                .act(odd.actions)
+                .act(script -> act(script, odd))
                 .stand(3)
                 .record();
         Recording recording = new Recording(
