@@ -3,6 +3,7 @@ package evenfall.fusion.accuracy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import evenfall.fixtures.motion.BendPlan;
 import evenfall.fixtures.motion.LandingPlan;
 import evenfall.fixtures.motion.LandingQuantity;
 import evenfall.fixtures.motion.MotionScript;
@@ -12,17 +13,23 @@ import evenfall.fixtures.sensor.SensorSignals;
 import evenfall.fixtures.session.SessionScript;
 import evenfall.fixtures.session.SyntheticSession;
 import evenfall.fixtures.truth.LandingTruth;
+import evenfall.fusion.alignment.MountingMethod;
 import evenfall.fusion.analysis.RecordingAnalyser;
+import evenfall.fusion.analysis.RecordingAnalysis;
+import evenfall.fusion.landing.Excursion;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import java.util.List;
 import java.util.Objects;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -84,6 +91,45 @@ final class OddLandingsPlayedTest {
         LivePlay play = LivePlay.of(recording, BLOCK_S);
         assertThat(play.falls()).isEmpty();
         check(play.landings().stream().map(LivePlay.Told::landing).toList(), session);
+    }
+
+    /** Squats tip the body as bends do, but less and with the knees: the routine's bends after them are taken. */
+    @Test
+    void squatsBeforeTheRoutine_areNoBends() {
+        RecordingAnalysis analysis = afterSquats(2);
+        assertThat(analysis.mounting().values())
+                .allSatisfy(mounting -> assertThat(mounting.method()).isEqualTo(MountingMethod.BEND));
+        assertThat(lean(analysis).change()).isCloseTo(8, within(0.4));
+    }
+
+    /** Bends of 0.8 s each way are too quick for the upper back's sensor: that is said, and sigma grows. */
+    @Test
+    void bendsTooQuick_areSaidAndNotSilentlyWrong() {
+        RecordingAnalysis analysis = afterSquats(0.8);
+        assertThat(analysis.findings()).extracting(Finding::code).contains(FindingCode.NO_OPENING_ROUTINE);
+        Excursion lean = lean(analysis);
+        assertThat(Math.abs(lean.change() - 8)).isLessThan(2 * Objects.requireNonNull(lean.sigma()));
+    }
+
+    private static RecordingAnalysis afterSquats(double bendS) {
+        BendPlan bend = new BendPlan(42, 32, 0, 0, bendS, 0.1);
+        SyntheticSession session = SessionScript.idealSensors(17)
+                .act(script -> script.stand(4).squat(0.4).stand(1).squat(0.4).stand(4))
+                .act(script -> script.bend(bend).stand(1.2).bend(bend).stand(2))
+                .drop(LandingPlan.fromHeight(0.5).with(LandingQuantity.TRUNK_LEAN, 8))
+                .stand(3)
+                .record();
+        Recording recording = new Recording(
+                new SensorRecording("pelvis", stream(session.pelvis()), null, List.of()),
+                new SensorRecording("upper back", stream(session.upperBack()), null, List.of()));
+        RecordingAnalysis analysis = new RecordingAnalyser(FilterKind.TWO_PASS).analyse(recording, Progress.NONE);
+        check(analysis.landings(), session);
+        return analysis;
+    }
+
+    private static Excursion lean(RecordingAnalysis analysis) {
+        Measures m = Objects.requireNonNull(analysis.landings().get(0).measures());
+        return Objects.requireNonNull(m.posture().trunkLean());
     }
 
     private static void check(List<Landing> landings, SyntheticSession session) {
