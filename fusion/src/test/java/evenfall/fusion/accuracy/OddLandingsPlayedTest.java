@@ -108,7 +108,7 @@ final class OddLandingsPlayedTest {
         RecordingAnalysis analysis = afterSquats(0.8);
         assertThat(analysis.findings()).extracting(Finding::code).contains(FindingCode.NO_OPENING_ROUTINE);
         Excursion lean = lean(analysis);
-        assertThat(Math.abs(lean.change() - 8)).isLessThan(2 * Objects.requireNonNull(lean.sigma()));
+        assertThat(Math.abs(lean.change() - 8)).isLessThan(2 * lean.sigma());
     }
 
     private static RecordingAnalysis afterSquats(double bendS) {
