@@ -16,9 +16,10 @@ import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import evenfall.ingest.recording.SignedAxis;
+import evenfall.ingest.words.Digits;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,8 @@ import org.jspecify.annotations.Nullable;
  * What only the samples tell (gaps, clipping, units) is checked where they are read.
  */
 public final class BodyChecks {
+
+    private static final Words WORDS = Words.beside(BodyChecks.class);
 
     /** Further from the stated up than this is upside down, rad. */
     private static final double UPSIDE_DOWN = Math.toRadians(120);
@@ -60,14 +63,13 @@ public final class BodyChecks {
     }
 
     static List<Finding> ofSensor(SensorReading reading, @Nullable Place place) {
-        String whose = place == null ? "this sensor" : "the " + place.words();
+        String whose = place == null ? WORDS.say("sensor.this") : "the " + place.words();
         List<Finding> findings = new ArrayList<>();
         if (reading.sense().mirrored()) {
             findings.add(new Finding(
                     FindingCode.GYRO_SENSE,
                     Severity.WARNING,
-                    "The gyroscope of " + whose + " turns the other way than its accelerometer's axes say"
-                            + axes(reading.sense()) + "; these turn rates were negated.",
+                    WORDS.say("gyroscope.sense", whose, axes(reading.sense())),
                     place,
                     null));
         }
@@ -79,13 +81,11 @@ public final class BodyChecks {
             findings.add(new Finding(
                     FindingCode.STRAP_MOVED,
                     Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "The strap of %s moved by about %.0f° near %.0f s; how it sits was found again from there on,"
-                                    + " less surely.",
+                    WORDS.say(
+                            "strap.moved",
                             whose,
-                            Math.toDegrees(move.angle()),
-                            move.atS()),
+                            Digits.fixed(Math.toDegrees(move.angle()), 0),
+                            Digits.fixed(move.atS(), 0)),
                     place,
                     move.atS()));
         }
@@ -103,7 +103,7 @@ public final class BodyChecks {
         if (sense.z()) {
             axes.add("z");
         }
-        return axes.size() == 3 ? ", about every axis" : " about " + String.join(" and ", axes);
+        return axes.size() == 3 ? WORDS.say("axes.all") : " about " + String.join(" and ", axes);
     }
 
     /** Over a whole recording a body is mostly upright, walking or standing, so the mean force points up. */
@@ -113,12 +113,7 @@ public final class BodyChecks {
             return null;
         }
         return new Finding(
-                FindingCode.UPSIDE_DOWN,
-                Severity.ERROR,
-                "The layout says that " + axes.up() + " of " + whose
-                        + " points up, but on the whole it points down; turn the sensor round or mend the layout.",
-                place,
-                null);
+                FindingCode.UPSIDE_DOWN, Severity.ERROR, WORDS.say("upside.down", axes.up(), whose), place, null);
     }
 
     private static Vector3 meanForce(SensorStream s) {
@@ -150,9 +145,7 @@ public final class BodyChecks {
         return List.of(new Finding(
                 FindingCode.SENSORS_SWAPPED,
                 Severity.WARNING,
-                "The sensor named pelvis "
-                        + (byBends ? "bends deeper" : "is shaken less")
-                        + " than the one named upper back, so the two seem to be swapped; look which file is which.",
+                WORDS.say("swapped", (byBends ? WORDS.say("swapped.bends") : WORDS.say("swapped.shaken"))),
                 null,
                 null));
     }

@@ -8,11 +8,12 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
+import evenfall.ingest.words.Digits;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * turns about the vertical that their take-offs tell together.
  */
 final class BodyMounting {
+
+    private static final Words WORDS = Words.beside(BodyMounting.class);
 
     /**
      * A sensor that is to be mounted.
@@ -74,13 +77,11 @@ final class BodyMounting {
         return new Finding(
                 FindingCode.STRAP_MOVED,
                 Severity.WARNING,
-                String.format(
-                        Locale.ROOT,
-                        "The strap of the %s was turned about the vertical by about %.0f° near %.0f s, as its take-offs"
-                                + " tell; which way it faces was found again from there on, less surely.",
+                WORDS.say(
+                        "strap.turned",
                         place.words(),
-                        Math.toDegrees(turn.angle()),
-                        turn.atS()),
+                        Digits.fixed(Math.toDegrees(turn.angle()), 0),
+                        Digits.fixed(turn.atS(), 0)),
                 place,
                 turn.atS());
     }

@@ -19,6 +19,7 @@ import evenfall.ingest.parallel.SideBySide;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -29,6 +30,8 @@ import org.jspecify.annotations.Nullable;
 
 /** From sensors whose events are known to landings with measures. */
 final class LandingAnalysis {
+
+    private static final Words WORDS = Words.beside(LandingAnalysis.class);
 
     private final RecordingAnalyser.Sensors sensors;
     private final List<Event> events;
@@ -46,7 +49,7 @@ final class LandingAnalysis {
 
     RecordingAnalysis run(Progress progress) {
         SensorStream stream = sensors.pelvis().stream();
-        progress.at("following the landings", 0);
+        progress.at(WORDS, "progress.landings", 0);
         List<double[]> spans = spans();
         ClockMap clock = sensors.clock();
         SensorReading upperReading = sensors.upperBack();
@@ -83,7 +86,7 @@ final class LandingAnalysis {
                 found.add(plain(event, k + 1));
             }
         }
-        progress.at("measuring landings", 1);
+        progress.at(WORDS, "progress.measuring", 1);
         return new RecordingAnalysis(
                 stream.durationS(), stream.rateHz(), clock, mounting.first(), findings, heelDropsS, found, traces);
     }
@@ -97,7 +100,7 @@ final class LandingAnalysis {
         Thread teller = Thread.currentThread();
         return SideBySide.map("measure landings", landings.size(), k -> {
             if (Thread.currentThread() == teller) {
-                progress.at("measuring landings", (double) k / landings.size());
+                progress.at(WORDS, "progress.measuring", (double) k / landings.size());
             }
             LandingScene scene = scenes.scene(
                     landings.get(k), spans.get(k)[2], pelvis.part(k), upper == null ? null : upper.part(k));
@@ -156,9 +159,7 @@ final class LandingAnalysis {
             missing.add(new Finding(
                     FindingCode.NO_OPENING_ROUTINE,
                     Severity.WARNING,
-                    "No forward bends of the " + place.words()
-                            + " were found before the first landing, so which way it faces is less sure; begin with the"
-                            + " opening routine.",
+                    WORDS.say("routine.none", place.words()),
                     place,
                     null));
         }

@@ -16,13 +16,16 @@ import evenfall.ingest.place.Place;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
+import evenfall.ingest.words.Digits;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Takes a recording the whole way: orientation, alignment, posture, landings, measures. */
 public final class RecordingAnalyser {
+
+    private static final Words WORDS = Words.beside(RecordingAnalyser.class);
 
     private final FilterKind filter;
 
@@ -42,11 +45,11 @@ public final class RecordingAnalyser {
      * @param progress told how far the work has come
      */
     public RecordingAnalysis analyse(Recording recording, Progress progress) {
-        progress.at("following the sensors", 0);
+        progress.at(WORDS, "progress.sensors", 0);
         SensorRecording worn = recording.upperBack();
         Aside<Followed> aside = worn == null ? null : Aside.start("follow upper back", () -> follow(worn));
         Followed pelvis = follow(recording.pelvis());
-        progress.at("finding landings", 0);
+        progress.at(WORDS, "progress.finding", 0);
         Aside<EventFinder.Found> finding =
                 Aside.start("find landings", () -> new EventFinder().all(pelvis.reading().stream(), pelvis.track()));
         List<Finding> findings = new ArrayList<>(recording.pelvis().findings());
@@ -73,28 +76,18 @@ public final class RecordingAnalyser {
             Progress progress) {
         findings.addAll(BodyChecks.ofSensor(upperBack.reading(), Place.UPPER_BACK));
         findings.addAll(BodyChecks.ofPair(pelvis.reading(), upperBack.reading()));
-        progress.at("setting the clocks", 0);
+        progress.at(WORDS, "progress.clocks", 0);
         ClockFinder clocks = ClockFinder.of(pelvis.column(), upperBack.column());
         ClockMap clock = clocks.map(landings(finding.result().events()).stream()
                 .map(Event::contactS)
                 .toList());
         if (clock == null) {
-            findings.add(new Finding(
-                    FindingCode.CLOCK_UNCERTAIN,
-                    Severity.ERROR,
-                    "The two sensors share no motion that ties their clocks together, so trunk angles cannot be given;"
-                            + " do two heel drops with both sensors on.",
-                    null,
-                    null));
+            findings.add(new Finding(FindingCode.CLOCK_UNCERTAIN, Severity.ERROR, WORDS.say("clock.none"), null, null));
         } else if (clock.sigmaMs() > 5) {
             findings.add(new Finding(
                     FindingCode.CLOCK_UNCERTAIN,
                     Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "The clocks of the two sensors are tied together to %.0f ms only; do two heel drops with both"
-                                    + " sensors on.",
-                            clock.sigmaMs()),
+                    WORDS.say("clock.loose", Digits.fixed(clock.sigmaMs(), 0)),
                     null,
                     null));
         }
@@ -103,13 +96,7 @@ public final class RecordingAnalyser {
             findings.add(new Finding(
                     FindingCode.CLOCK_UNCERTAIN,
                     Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "The motion repeats itself, so the clocks of the two sensors fit together in several ways; they"
-                                    + " were taken to differ by %.1f s, but %.1f s would fit nearly as well. Switch both"
-                                    + " sensors on together, and do two heel drops once only.",
-                            clock.offsetS(),
-                            rival),
+                    WORDS.say("clock.rival", Digits.fixed(clock.offsetS(), 1), Digits.fixed(rival, 1)),
                     null,
                     null));
         }

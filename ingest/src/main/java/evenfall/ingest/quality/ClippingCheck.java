@@ -5,6 +5,7 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -13,6 +14,8 @@ import java.util.Set;
 
 /** Samples at full scale: how many, in how many bursts, where and on which axes; one finding an instrument. */
 final class ClippingCheck {
+
+    private static final Words WORDS = Words.beside(ClippingCheck.class);
 
     /** Clipped samples closer than this belong to one blow. */
     private static final double BURST_S = 0.25;
@@ -37,13 +40,13 @@ final class ClippingCheck {
             findings.add(acceleration.finding(
                     "accelerometer",
                     full(stream.accelerationRange(), Gravity.STANDARD, "g"),
-                    "peaks there are \"at least\"; a sensor with a wider range would read them."));
+                    WORDS.say("clipped.accelerometer")));
         }
         if (turnRate.samples > 0) {
             findings.add(turnRate.finding(
                     "gyroscope",
                     full(stream.turnRateRange(), Math.toRadians(1), "deg/s"),
-                    "angles after it are less sure; set the gyroscope to a wider range."));
+                    WORDS.say("clipped.gyroscope")));
         }
         return findings;
     }
@@ -86,15 +89,22 @@ final class ClippingCheck {
             List<String> letters = axes.stream().map(Axis::letter).toList();
             List<String> times =
                     moments.stream().map(moment -> Wording.number(moment, 2)).toList();
-            String more = bursts > moments.size() ? " and " + (bursts - moments.size()) + " times more" : "";
+            String more = bursts > moments.size()
+                    ? WORDS.say("clipped.more", bursts - moments.size(), String.valueOf(bursts - moments.size()))
+                    : "";
             return new Finding(
                     FindingCode.CLIPPING,
                     Severity.WARNING,
-                    "The " + instrument + " stood at full scale" + full + " in "
-                            + Wording.count(samples, "sample", "samples") + " on "
-                            + (letters.size() == 1 ? "axis " : "axes ") + Wording.and(letters) + ", at "
-                            + (more.isEmpty() ? Wording.and(times) : String.join(", ", times)) + " s" + more + ": "
-                            + cost,
+                    WORDS.say(
+                            "clipped",
+                            instrument,
+                            full,
+                            Wording.count(samples, "sample", "samples"),
+                            (letters.size() == 1 ? "axis " : "axes "),
+                            Wording.and(letters),
+                            (more.isEmpty() ? Wording.and(times) : String.join(", ", times)),
+                            more,
+                            cost),
                     null,
                     moments.get(0));
         }

@@ -4,11 +4,14 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The clock: a rate outside what the measures are made for or one that changes, jitter, repeated time stamps. */
 final class ClockCheck {
+
+    private static final Words WORDS = Words.beside(ClockCheck.class);
 
     /** What landings are measured at: the house's own range. */
     private static final double SLOWEST_HZ = 50;
@@ -43,21 +46,10 @@ final class ClockCheck {
         double rate = stream.rateHz();
         if (rate < 0.995 * SLOWEST_HZ) {
             findings.add(new Finding(
-                    FindingCode.RATE,
-                    Severity.WARNING,
-                    "The sensor gives " + Wording.number(rate, 1)
-                            + " samples a second, fewer than 50: peaks fall between"
-                            + " samples and read too low, so set the sensor to 100 Hz or more.",
-                    null,
-                    0.0));
+                    FindingCode.RATE, Severity.WARNING, WORDS.say("rate.slow", Wording.number(rate, 1)), null, 0.0));
         } else if (rate > 1.005 * FASTEST_HZ) {
             findings.add(new Finding(
-                    FindingCode.RATE,
-                    Severity.WARNING,
-                    "The samples seem to come at " + Wording.number(rate, 0)
-                            + " Hz, more than 1600: look whether the unit" + " of the time column is right.",
-                    null,
-                    0.0));
+                    FindingCode.RATE, Severity.WARNING, WORDS.say("rate.fast", Wording.number(rate, 0)), null, 0.0));
         }
     }
 
@@ -83,10 +75,12 @@ final class ClockCheck {
             findings.add(new Finding(
                     FindingCode.RATE,
                     Severity.WARNING,
-                    "The rate is not the same throughout: about " + Wording.number(otherRate, 1) + " Hz from "
-                            + Wording.moment(first) + ", where most of the recording has "
-                            + Wording.number(stream.rateHz(), 1) + " Hz (" + Wording.length(seconds)
-                            + " in all): peaks of the slower part read lower, so do not compare them.",
+                    WORDS.say(
+                            "rate.changes",
+                            Wording.number(otherRate, 1),
+                            Wording.moment(first),
+                            Wording.number(stream.rateHz(), 1),
+                            Wording.length(seconds)),
                     null,
                     first));
         }
@@ -136,10 +130,11 @@ final class ClockCheck {
             findings.add(new Finding(
                     FindingCode.REPEATED_TIME,
                     count > 0.01 * stream.size() ? Severity.WARNING : Severity.NOTE,
-                    Wording.count(count, "sample carries", "samples carry") + " the same time as the one before ("
-                            + Wording.percent((double) count / stream.size()) + "), the first at "
-                            + Wording.moment(steps.firstRepeatedS())
-                            + ": moments there are blurred; let the sensor stamp each sample by its own clock.",
+                    WORDS.say(
+                            "time.repeated",
+                            Wording.count(count, "sample carries", "samples carry"),
+                            Wording.percent((double) count / stream.size()),
+                            Wording.moment(steps.firstRepeatedS())),
                     null,
                     steps.firstRepeatedS()));
         }
@@ -153,9 +148,11 @@ final class ClockCheck {
             findings.add(new Finding(
                     FindingCode.JITTER,
                     Severity.NOTE,
-                    "The time between samples scatters by " + Wording.length(scatter) + " about its "
-                            + Wording.length(interval) + ", worst at " + Wording.moment(steps.worstAtS())
-                            + ": moments are no surer than that; let the sensor stamp each sample by its own clock.",
+                    WORDS.say(
+                            "time.scatters",
+                            Wording.length(scatter),
+                            Wording.length(interval),
+                            Wording.moment(steps.worstAtS())),
                     null,
                     steps.worstAtS()));
         }

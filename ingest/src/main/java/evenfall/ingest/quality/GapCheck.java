@@ -5,12 +5,15 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** Missing time: each gap where it is and how long, and the sum of what is missing, single lost samples included. */
 final class GapCheck {
+
+    private static final Words WORDS = Words.beside(GapCheck.class);
 
     /** So many gaps are told one by one; more are told by the longest of them and a sum. */
     private static final int TOLD_SINGLY = 10;
@@ -72,11 +75,13 @@ final class GapCheck {
         findings.add(new Finding(
                 FindingCode.GAP,
                 most < HARMLESS_S ? Severity.NOTE : Severity.WARNING,
-                rest.size() + " more gaps, the first at "
-                        + Wording.moment(rest.get(0).startS()) + " and the last at "
-                        + Wording.moment(rest.get(rest.size() - 1).startS()) + ", none longer than "
-                        + Wording.length(most) + ", together " + Wording.length(sum)
-                        + ": look at the link between sensor and logger.",
+                WORDS.say(
+                        "gap.more",
+                        String.valueOf(rest.size()),
+                        Wording.moment(rest.get(0).startS()),
+                        Wording.moment(rest.get(rest.size() - 1).startS()),
+                        Wording.length(most),
+                        Wording.length(sum)),
                 null,
                 rest.get(0).startS()));
         return findings;
@@ -87,11 +92,12 @@ final class GapCheck {
         return new Finding(
                 FindingCode.GAP,
                 harmless ? Severity.NOTE : Severity.WARNING,
-                "A gap of " + Wording.length(gap.lengthS()) + " at " + Wording.moment(gap.startS()) + " ("
-                        + Wording.count(missing(gap, interval), "sample", "samples") + " missing): "
-                        + (harmless
-                                ? "bridged; a peak that falls into it is lost."
-                                : "what happened in it is not known, and angles after it are less sure."),
+                WORDS.say(
+                        "gap",
+                        Wording.length(gap.lengthS()),
+                        Wording.moment(gap.startS()),
+                        Wording.count(missing(gap, interval), "sample", "samples"),
+                        (harmless ? WORDS.say("gap.bridged") : WORDS.say("gap.unknown"))),
                 null,
                 gap.startS());
     }
@@ -101,9 +107,11 @@ final class GapCheck {
         return new Finding(
                 FindingCode.LOST_SAMPLES,
                 share > 0.01 ? Severity.WARNING : Severity.NOTE,
-                Wording.count(missing, "sample is", "samples are") + " missing in all ("
-                        + Wording.percent(share) + "), the first at " + Wording.moment(first)
-                        + ": a peak may read too low where they are missing.",
+                WORDS.say(
+                        "missing",
+                        Wording.count(missing, "sample is", "samples are"),
+                        Wording.percent(share),
+                        Wording.moment(first)),
                 null,
                 first);
     }

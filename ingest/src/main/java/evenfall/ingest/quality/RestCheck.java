@@ -5,6 +5,7 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -16,6 +17,8 @@ import java.util.function.ToDoubleFunction;
  * its unit, and for the gyroscope when the turn rate scatters by less than 2 deg/s besides.
  */
 final class RestCheck {
+
+    private static final Words WORDS = Words.beside(RestCheck.class);
 
     private static final double WINDOW_S = 1;
     private static final double SCATTER = 0.02;
@@ -89,9 +92,12 @@ final class RestCheck {
         findings.add(new Finding(
                 FindingCode.UNITS,
                 Severity.ERROR,
-                (rest ? "At rest" : "On the whole") + " the accelerometer reads " + significant(ratio)
-                        + " g instead of 1 g (first at "
-                        + Wording.moment(windows.first().atS()) + "): " + UnitGuess.words(ratio) + ".",
+                WORDS.say(
+                        "rest.acceleration",
+                        (rest ? WORDS.say("rest.still") : WORDS.say("rest.whole")),
+                        significant(ratio),
+                        Wording.moment(windows.first().atS()),
+                        UnitGuess.words(ratio)),
                 null,
                 windows.first().atS()));
     }
@@ -107,11 +113,13 @@ final class RestCheck {
         findings.add(new Finding(
                 FindingCode.GYRO_BIAS,
                 Severity.WARNING,
-                "At rest the gyroscope reads " + Wording.number(Math.toDegrees(size), 1) + " deg/s instead of 0 (x "
-                        + Wording.number(Math.toDegrees(x), 1) + ", y " + Wording.number(Math.toDegrees(y), 1) + ", z "
-                        + Wording.number(Math.toDegrees(z), 1) + ", first at "
-                        + Wording.moment(still.first().atS())
-                        + "): angles drift faster; let the sensor warm up, lie still and set itself to zero.",
+                WORDS.say(
+                        "rest.gyroscope",
+                        Wording.number(Math.toDegrees(size), 1),
+                        Wording.number(Math.toDegrees(x), 1),
+                        Wording.number(Math.toDegrees(y), 1),
+                        Wording.number(Math.toDegrees(z), 1),
+                        Wording.moment(still.first().atS())),
                 null,
                 still.first().atS()));
     }
@@ -156,9 +164,7 @@ final class RestCheck {
             findings.add(new Finding(
                     FindingCode.GYRO_BIAS,
                     Severity.WARNING,
-                    "On the whole the gyroscope turns by about " + Wording.number(Math.toDegrees(size), 0)
-                            + " deg/s that gravity does not follow: it seems not to be set to zero, and angles drift"
-                            + " faster; let the sensor lie still before a session, and begin with standing quietly.",
+                    WORDS.say("rest.offset", Wording.number(Math.toDegrees(size), 0)),
                     null,
                     0.0));
         }

@@ -4,6 +4,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -11,6 +12,8 @@ import java.util.Map;
 
 /** Axes that stand still while the body does not, instruments and whole sensors that do; one finding for each. */
 final class StuckCheck {
+
+    private static final Words WORDS = Words.beside(StuckCheck.class);
 
     /** Rest is judged by medians, which a smaller share cannot turn. */
     private static final double SPOILT = 0.1;
@@ -37,23 +40,18 @@ final class StuckCheck {
         List<Span> acceleration = all(Axis.ACCELEROMETER);
         List<Span> turnRate = all(Axis.GYROSCOPE);
         List<Span> both = longEnough(stream, Span.common(acceleration, turnRate));
-        tell(
-                stream,
-                both,
-                "The sensor gave one and the same sample over and over",
-                "nothing is known of this time; look at battery and cable.",
-                findings);
+        tell(stream, both, WORDS.say("held.both"), WORDS.say("held.both.cost"), findings);
         tell(
                 stream,
                 Span.without(acceleration, both),
-                "The accelerometer gave one and the same value on all axes",
-                "no blow can be read there; the sensor may be broken.",
+                WORDS.say("held.accelerometer"),
+                WORDS.say("held.accelerometer.cost"),
                 findings);
         tell(
                 stream,
                 Span.without(turnRate, both),
-                "The gyroscope gave one and the same value on all axes",
-                "no angle can be read there; the sensor may be broken.",
+                WORDS.say("held.gyroscope"),
+                WORDS.say("held.gyroscope.cost"),
                 findings);
         for (Axis axis : Axis.values()) {
             List<Span> whole = Axis.ACCELEROMETER.contains(axis) ? acceleration : turnRate;
@@ -115,9 +113,7 @@ final class StuckCheck {
             findings.add(new Finding(
                     FindingCode.STUCK_AXIS,
                     Severity.ERROR,
-                    "Axis " + axis.letter() + " of the " + axis.instrument() + " stood still "
-                            + when(stream, spans)
-                            + " while the rest did not: what is measured there is wrong; the sensor may be broken.",
+                    WORDS.say("held.axis", axis.letter(), axis.instrument(), when(stream, spans)),
                     null,
                     stream.time(spans.get(0).from())));
         }
@@ -130,12 +126,16 @@ final class StuckCheck {
         if (spans.size() == 1) {
             return first.length() == stream.size()
                     ? "throughout"
-                    : "from " + Wording.moment(from) + " to " + Wording.moment(to);
+                    : WORDS.say("held.once", Wording.moment(from), Wording.moment(to));
         }
         double sum = spans.stream()
                 .mapToDouble(span -> stream.time(span.to()) - stream.time(span.from()))
                 .sum();
-        return Wording.count(spans.size(), "time", "times") + ", first from " + Wording.moment(from) + " to "
-                + Wording.moment(to) + ", " + Wording.length(sum) + " in all";
+        return WORDS.say(
+                "held.often",
+                Wording.count(spans.size(), "time", "times"),
+                Wording.moment(from),
+                Wording.moment(to),
+                Wording.length(sum));
     }
 }

@@ -4,6 +4,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Words;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,6 +16,8 @@ import java.util.List;
  * its inverse when degrees and radians are mixed up. Only a clear relation is believed.
  */
 final class TurnUnitsCheck {
+
+    private static final Words WORDS = Words.beside(TurnUnitsCheck.class);
 
     private static final double STEP_S = 0.1;
 
@@ -63,14 +66,17 @@ final class TurnUnitsCheck {
         return List.of(new Finding(
                 FindingCode.UNITS,
                 Severity.ERROR,
-                "The gyroscope reads about " + Wording.number(factor, 0) + " times too "
-                        + (small ? "little" : "much") + " against the way gravity turns (first at "
-                        + Wording.moment(relation.firstS) + "): "
-                        + (degrees
-                                ? "the numbers look like " + (small ? "rad/s taken for deg/s" : "deg/s taken for rad/s")
-                                        + "; say \"" + (small ? "rad/s" : "deg/s")
-                                        + "\" in the header or the layout file."
-                                : "correct its unit or scale in the layout file."),
+                WORDS.say(
+                        "turn.factor",
+                        Wording.number(factor, 0),
+                        (small ? "little" : "much"),
+                        Wording.moment(relation.firstS),
+                        (degrees
+                                ? WORDS.say(
+                                        "turn.factor.unit",
+                                        (small ? "rad/s taken for deg/s" : "deg/s taken for rad/s"),
+                                        (small ? "rad/s" : "deg/s"))
+                                : WORDS.say("turn.factor.scale"))),
                 null,
                 relation.firstS));
     }
@@ -87,10 +93,11 @@ final class TurnUnitsCheck {
         return List.of(new Finding(
                 FindingCode.UNITS,
                 Severity.ERROR,
-                "The gyroscope reads far too " + (small ? "little" : "much")
-                        + " against the way the body moves (first at " + Wording.moment(relation.firstS)
-                        + "), as when " + (small ? "rad/s is taken for deg/s" : "deg/s is taken for rad/s")
-                        + "; correct its unit or scale in the header or the layout file.",
+                WORDS.say(
+                        "turn.far",
+                        (small ? "little" : "much"),
+                        Wording.moment(relation.firstS),
+                        (small ? "rad/s is taken for deg/s" : "deg/s is taken for rad/s")),
                 null,
                 relation.firstS));
     }

@@ -1,5 +1,6 @@
 package evenfall.ingest.recorder;
 
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +9,8 @@ import java.util.Locale;
 
 /** How much room there is for recordings. */
 public final class DiskRoom {
+
+    private static final Words WORDS = Words.beside(DiskRoom.class);
 
     /** Two sensors, each on a line of 921 600 bits a second that is never idle, bytes a second. */
     public static final double FASTEST = 2 * 92_160.0;
@@ -36,12 +39,7 @@ public final class DiskRoom {
 
     /** The failure of a write in {@code folder}, as a {@link DiskFullException} if that is what it is. */
     static IOException explained(Path folder, IOException failure) {
-        return isFull(folder, failure)
-                ? new DiskFullException(
-                        "The disk that holds " + folder + " is full, so the recording ends here; what came until now is"
-                                + " kept: make room and start again.",
-                        failure)
-                : failure;
+        return isFull(folder, failure) ? new DiskFullException(WORDS.say("disk.full", folder), failure) : failure;
     }
 
     private static boolean isFull(Path folder, IOException failure) {

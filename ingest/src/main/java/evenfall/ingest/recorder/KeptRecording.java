@@ -9,6 +9,7 @@ import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.wire.SensorId;
 import evenfall.ingest.wire.WireStreams;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
@@ -24,6 +25,8 @@ import java.util.stream.Stream;
 
 /** Reads back what a {@link WireRecorder} kept in a folder, to its last whole line. */
 public final class KeptRecording {
+
+    private static final Words WORDS = Words.beside(KeptRecording.class);
 
     private static final int BUFFER = 1 << 16;
 
@@ -93,11 +96,13 @@ public final class KeptRecording {
     private static String noPelvis(Path folder, WireStreams streams) {
         List<String> unplaced = streams.unplaced().stream().map(SensorId::text).toList();
         return unplaced.isEmpty()
-                ? "There is no whole line of the pelvis sensor in " + folder
-                        + "; look whether it was switched on and sends lines that begin with P."
-                : "The sensors " + String.join(" and ", unplaced) + " did not say where they were worn, and nobody else"
-                        + " did; write it into " + folder.resolve(PlacesFile.NAME) + ", a line each, such as "
-                        + unplaced.get(0) + "," + Place.PELVIS.code() + ".";
+                ? WORDS.say("pelvis.none", folder)
+                : WORDS.say(
+                        "places.none",
+                        String.join(" and ", unplaced),
+                        folder.resolve(PlacesFile.NAME),
+                        unplaced.get(0),
+                        Place.PELVIS.code());
     }
 
     /** The recording with what the files and their decoders tell of how it came. */
@@ -137,6 +142,7 @@ public final class KeptRecording {
     private static void decode(Path file, Arrivals arrivals, PortDecoder decoder, Progress progress)
             throws IOException {
         long size = Math.max(1, Files.size(file));
+        String stage = progress == Progress.NONE ? "" : WORDS.say("reading", file.getFileName());
         long done = 0;
         byte[] buffer = new byte[BUFFER];
         Iterator<Mark> marks = arrivals.marks().iterator();
@@ -153,7 +159,7 @@ public final class KeptRecording {
                 }
                 decoder.accept(buffer, from, count);
                 done += count;
-                progress.at("reading " + file.getFileName(), Math.min(1, (double) done / size));
+                progress.at(stage, Math.min(1, (double) done / size));
             }
         }
         while (next != null && next.bytes() == done) {

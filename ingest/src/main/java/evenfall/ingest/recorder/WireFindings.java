@@ -7,13 +7,16 @@ import evenfall.ingest.place.Place;
 import evenfall.ingest.recorder.Arrivals.Mark;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.wire.WireCounts;
+import evenfall.ingest.words.Digits;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What the files of a port say of how it was recorded. */
 final class WireFindings {
+
+    private static final Words WORDS = Words.beside(WireFindings.class);
 
     private WireFindings() {}
 
@@ -26,15 +29,14 @@ final class WireFindings {
         return List.of(new Finding(
                 FindingCode.REFUSED_ROWS,
                 share > 0.01 ? Severity.WARNING : Severity.NOTE,
-                String.format(
-                        Locale.ROOT,
-                        "%d of %d lines or frames in %s were left out (%d damaged on the way, %d no sample at all): look at the cable"
-                                + " and the speed of the port.",
-                        counts.bad(),
-                        counts.bad() + counts.good(),
+                WORDS.say(
+                        "refused",
+                        String.valueOf(counts.bad()),
+                        String.valueOf(counts.bad() + counts.good()),
                         file,
-                        counts.damaged(),
-                        counts.unreadable()),
+                        String.valueOf(counts.damaged()),
+                        String.valueOf(counts.unreadable()),
+                        counts.bad()),
                 null,
                 null));
     }
@@ -71,26 +73,16 @@ final class WireFindings {
             findings.add(warning(
                     FindingCode.GAP,
                     firstS,
-                    "The port was gone %s, first at about %.1f s, for %.1f s in all: look at the cable; what the sensors"
-                            + " sent meanwhile is not here.",
-                    times == 1 ? "once" : times + " times",
-                    firstS,
-                    wholeS));
+                    WORDS.say(
+                            "gone",
+                            times == 1 ? "once" : times + " times",
+                            Digits.fixed(firstS, 1),
+                            Digits.fixed(wholeS, 1))));
         }
         if (!arrivals.ended()) {
-            findings.add(warning(
-                    FindingCode.CUT_SHORT,
-                    endS,
-                    "The recording was cut short at about %.1f s (the program or the machine stopped, or the disk was full):"
-                            + " all that had come is here, the end of the session is not.",
-                    endS));
+            findings.add(warning(FindingCode.CUT_SHORT, endS, WORDS.say("cut.short", Digits.fixed(endS, 1))));
         } else if (gone != null) {
-            findings.add(warning(
-                    FindingCode.CUT_SHORT,
-                    lostS,
-                    "The port was lost at about %.1f s and did not come back: look at the cable; what came after is not"
-                            + " here.",
-                    lostS));
+            findings.add(warning(FindingCode.CUT_SHORT, lostS, WORDS.say("port.lost", Digits.fixed(lostS, 1))));
         }
         return findings;
     }
@@ -104,17 +96,12 @@ final class WireFindings {
         return List.of(new Finding(
                 FindingCode.BACKWARD_TIME,
                 Severity.WARNING,
-                String.format(
-                        Locale.ROOT,
-                        "The sensor started anew %s, first at %.1f s: from there on its time is told by when its data"
-                                + " arrived, to about 0.2 s; look at its battery and cable.",
-                        own.size() == 1 ? "once" : own.size() + " times",
-                        atS),
+                WORDS.say("restarted", own.size() == 1 ? "once" : own.size() + " times", Digits.fixed(atS, 1)),
                 place,
                 atS));
     }
 
-    private static Finding warning(FindingCode code, double atS, String message, Object... values) {
-        return new Finding(code, Severity.WARNING, String.format(Locale.ROOT, message, values), null, atS);
+    private static Finding warning(FindingCode code, double atS, String message) {
+        return new Finding(code, Severity.WARNING, message, null, atS);
     }
 }

@@ -1,10 +1,13 @@
 package evenfall.ingest.serial;
 
+import evenfall.ingest.words.Words;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Why a port could not be opened, as one sentence for a person. */
 final class Refusal {
+
+    private static final Words WORDS = Words.beside(Refusal.class);
 
     /** What systems answer; source: errno of Linux and macOS. */
     private static final int NO_ACCESS = 13;
@@ -16,11 +19,14 @@ final class Refusal {
     private Refusal() {}
 
     static String missing(String path, List<PortIdentity> present) {
-        return "There is no port " + path + "; plug the receiver in"
-                + (present.isEmpty()
-                        ? " (no port is there now) and give the path the system shows for it."
-                        : " or choose one that is there: "
-                                + present.stream().map(PortIdentity::path).collect(Collectors.joining(", ")) + ".");
+        return WORDS.say(
+                "none",
+                path,
+                (present.isEmpty()
+                        ? WORDS.say("none.there")
+                        : WORDS.say(
+                                "none.others",
+                                present.stream().map(PortIdentity::path).collect(Collectors.joining(", ")))));
     }
 
     /**
@@ -32,16 +38,14 @@ final class Refusal {
      */
     static String of(String path, boolean allowed, boolean windows, int error) {
         if (!allowed || (!windows && error == NO_ACCESS)) {
-            return "The port " + path
-                    + " may not be opened by this user; ask for access to serial ports (often the group"
-                    + " dialout) and log in again.";
+            return WORDS.say("forbidden", path);
         }
         if (!windows && (error == NO_TERMINAL || error == IS_FOLDER)) {
-            return path + " is no serial port; give the path of the receiver.";
+            return WORDS.say("no.port", path);
         }
         if (!windows && error == FAULT) {
-            return "The port " + path + " has nothing behind it; give the path of the receiver.";
+            return WORDS.say("nothing.behind", path);
         }
-        return "The port " + path + " is in use, most likely by another program; close that program and try again.";
+        return WORDS.say("in.use", path);
     }
 }

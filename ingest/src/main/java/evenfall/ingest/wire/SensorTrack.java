@@ -7,6 +7,8 @@ import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Digits;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What one sensor has sent so far, on one time that never runs backward. */
 final class SensorTrack {
+
+    private static final Words WORDS = Words.beside(SensorTrack.class);
 
     /** A clock that goes back further than this was started anew. */
     static final double RESTART_S = 1;
@@ -44,7 +48,8 @@ final class SensorTrack {
         return sensor;
     }
 
-    @Nullable Place place() {
+    @Nullable
+    Place place() {
         return place;
     }
 
@@ -117,9 +122,7 @@ final class SensorTrack {
             findings.add(new Finding(
                     FindingCode.BACKWARD_TIME,
                     Severity.WARNING,
-                    "The sensor started anew " + times(restarts) + ", first at " + seconds(firstRestartS)
-                            + ": how long it was silent is not known, so time after it is not tied to time before;"
-                            + " look at its battery and cable.",
+                    WORDS.say("restarted", times(restarts), seconds(firstRestartS)),
                     place,
                     firstRestartS));
         }
@@ -127,8 +130,7 @@ final class SensorTrack {
             findings.add(new Finding(
                     FindingCode.BACKWARD_TIME,
                     Severity.WARNING,
-                    "Time ran backward " + times(backward) + ", first at " + seconds(firstBackwardS)
-                            + ": those samples were left out.",
+                    WORDS.say("backward", times(backward), seconds(firstBackwardS)),
                     place,
                     firstBackwardS));
         }
@@ -137,14 +139,13 @@ final class SensorTrack {
             findings.add(new Finding(
                     FindingCode.LOST_SAMPLES,
                     (double) lost / sent > MUCH ? Severity.WARNING : Severity.NOTE,
-                    String.format(
-                            Locale.ROOT,
-                            "%d of %d samples were lost on the way (%.2f %%), the first at %.2f s: bring the receiver nearer,"
-                                    + " or look at the cable and the speed of the port.",
-                            lost,
-                            sent,
-                            100.0 * lost / sent,
-                            firstLostS),
+                    WORDS.say(
+                            "lost",
+                            String.valueOf(lost),
+                            String.valueOf(sent),
+                            Digits.fixed(100.0 * lost / sent, 2),
+                            Digits.fixed(firstLostS, 2),
+                            lost),
                     place,
                     firstLostS));
         }
