@@ -12,6 +12,7 @@ final class Errands {
     private final Notices notices;
     private final Runnable changed;
     private int out;
+    private boolean closed;
 
     /** Work on files. */
     interface Work<T> {
@@ -34,6 +35,11 @@ final class Errands {
         return out > 0;
     }
 
+    /** From now on nothing is sent: nobody looks any more, and the back may have ended. Called in the front. */
+    void close() {
+        closed = true;
+    }
+
     /** Says a sentence, from any thread. */
     void tell(String sentence) {
         threads.front().execute(() -> {
@@ -54,6 +60,9 @@ final class Errands {
 
     /** Work in the back, then something in the front; called in the front. */
     <T> void fetch(Work<T> work, Consumer<T> then) {
+        if (closed) {
+            return;
+        }
         out++;
         threads.back().execute(() -> {
             Runnable after = () -> {};

@@ -317,7 +317,10 @@ public final class Round {
     /** Ends all; {@code after} is run in the front when everything is stored. */
     public void close(Runnable after) {
         endTurn();
-        desk.close(after);
+        desk.close(() -> {
+            errands.close();
+            after.run();
+        });
     }
 
     private void endTurn() {

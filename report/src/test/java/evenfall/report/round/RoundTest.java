@@ -18,6 +18,10 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,6 +52,24 @@ final class RoundTest {
         Clock clock = Clock.fixed(Instant.parse("2026-05-12T16:00:00Z"), ZoneOffset.UTC);
         Threads threads = new Threads(Runnable::run, Runnable::run);
         round = new Round(log, threads, NOWHERE, Unspoken.WISHED, clock, () -> changes++);
+    }
+
+    @Test
+    void onceClosed_sendsNothingToABackThatMayHaveEnded() throws Exception {
+        CountDownLatch over = new CountDownLatch(1);
+        ExecutorService back = Executors.newSingleThreadExecutor();
+        Clock clock = Clock.fixed(Instant.parse("2026-05-12T16:00:00Z"), ZoneOffset.UTC);
+        Round closing = new Round(log, new Threads(Runnable::run, back), NOWHERE, Unspoken.WISHED, clock, () -> {});
+        closing.close(() -> {
+            back.shutdown();
+            over.countDown();
+        });
+        over.await();
+        // Refused by the back, this would break in the thread that paints.
+        closing.add("Ona Vell", true, "");
+        assertThat(back.awaitTermination(1, TimeUnit.MINUTES)).isTrue();
+        assertThat(closing.busy()).isFalse();
+        assertThat(log.athletes()).isEmpty();
     }
 
     @Test

@@ -26,6 +26,11 @@ final class Walks {
     /** One of the walks. */
     public static void main(String[] args) throws Exception {
         int status = 1;
+        Thread.setDefaultUncaughtExceptionHandler((thread, broke) -> {
+            System.out.println("FAILED in " + thread.getName());
+            broke.printStackTrace(System.out);
+            Runtime.getRuntime().halt(1);
+        });
         try {
             Walks walks = new Walks(Path.of(args[1]), Double.parseDouble(args[2]));
             switch (args[0]) {
