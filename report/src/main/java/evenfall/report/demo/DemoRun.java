@@ -181,7 +181,7 @@ public final class DemoRun {
     private DemoPage.Entry page(Session stored, List<Session> earlier) throws IOException {
         String date = String.valueOf(stored.date());
         String file = "session-" + date + ".html";
-        page(file, out -> SessionPage.write(stored, new Background(earlier, null, null), out));
+        page(file, out -> SessionPage.write(stored, new Background(earlier, null, null, null), out));
         return DemoPage.Entry.of(SessionDate.words(date), file, stored);
     }
 

@@ -50,7 +50,7 @@ final class SessionViews {
         List<LandingMark> marks = landings.stream().map(SessionViews::mark).toList();
         return new SessionView(
                 title(session),
-                worn(session),
+                worn(session, background),
                 MethodWords.health(session.analysis().findings()),
                 SessionSentence.of(session),
                 DiaryWords.pain(session.diary()),
@@ -102,10 +102,12 @@ final class SessionViews {
                         session.date() == null ? "" : SessionDate.words(session.date()));
     }
 
-    private static String worn(Session session) {
+    private static String worn(Session session, Background background) {
         boolean both = session.analysis().clock() != null
                 || session.analysis().mounting().containsKey(Place.UPPER_BACK);
-        return WORDS.say(both ? "worn.both" : "worn.pelvis");
+        String worn = WORDS.say(both ? "worn.both" : "worn.pelvis");
+        String asOf = background.asOf();
+        return asOf == null ? worn : worn + " " + WORDS.say("as.of", asOf);
     }
 
     private static List<String> urgent(Session session) {

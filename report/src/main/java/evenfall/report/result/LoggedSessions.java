@@ -248,20 +248,38 @@ public final class LoggedSessions {
     }
 
     /**
-     * Analyses a session that was recorded just now and stores its results; the caller holds the athlete's lock.
+     * Analyses a session that was recorded just now and stores its results; the caller holds the athlete's lock, and hands
+     * the session to {@link #keepSignals} when nobody waits any more.
      *
      * @param recording what its raw files hold
-     * @return the session
+     * @return the session with its traces
      */
     public Session recorded(SessionDate date, Recording recording) throws IOException {
         SessionFolder folder = present(date);
         List<String> names = names(folder.manifest());
         RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
-        String document = document(names, analysis);
-        folder.storeResult(DOCUMENT, document);
-        keepTraces(folder, document, analysis);
+        folder.storeResult(DOCUMENT, document(names, analysis));
         known.put(date, analysis.withoutTraces());
         return session(date, names, analysis, false);
+    }
+
+    /** Stores the signals of a session that was {@link #recorded}; the caller holds the athlete's lock. */
+    public void keepSignals(SessionDate date, Session recorded) throws IOException {
+        SessionFolder folder = present(date);
+        Optional<String> document = folder.result(DOCUMENT);
+        if (document.isPresent()) {
+            keepTraces(folder, document.get(), recorded.analysis());
+        }
+    }
+
+    /**
+     * A session as it would be if its recording ended here; nothing is stored.
+     *
+     * @param recording what came of it so far
+     */
+    public Session soFar(SessionDate date, Recording recording) throws IOException {
+        return session(
+                date, names(present(date).manifest()), SessionReading.analyse(recording, FILTER, progress), false);
     }
 
     private RecordingAnalysis madeLive(SessionFolder folder, Manifest manifest) throws IOException {

@@ -29,7 +29,7 @@ public final class SessionBackground {
                 .filter(other -> other.compareTo(date) < 0)
                 .toList();
         return new Background(
-                StoredSessions.newest(athlete, earlier), film(athlete, date, tell), noteCommand(athlete, date));
+                StoredSessions.newest(athlete, earlier), film(athlete, date, tell), noteCommand(athlete, date), null);
     }
 
     private static String noteCommand(AthleteFolder athlete, SessionDate date) {

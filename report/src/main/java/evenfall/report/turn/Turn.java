@@ -92,7 +92,8 @@ public final class Turn {
         DiskReport disk = new DiskReport(athlete.folder());
         disk.before().ifPresent(tell);
         try (WireRecorder recorder = new WireRecorder(
-                session.rawFolder(), links.stream().map(LentPort::new).toList(), clock)) {
+                        session.rawFolder(), links.stream().map(LentPort::new).toList(), clock);
+                Warming warming = new Warming(athlete, session)) {
             leader.begins(recorder::end);
             new TurnLoop(
                             onlooker,
@@ -100,7 +101,8 @@ public final class Turn {
                             new RecordingNews(recorder, links, disk),
                             live,
                             voice,
-                            new LandingCap(Rules.of(athlete, tell).cap()))
+                            new LandingCap(Rules.of(athlete, tell).cap()),
+                            warming)
                     .run(leader);
             recorded = recorder.whole();
             written = recorder.failure().isEmpty();
@@ -121,16 +123,21 @@ public final class Turn {
     public Session store(Progress progress, Speech aloud) throws IOException {
         return athlete.locked(tell, () -> {
             LoggedSessions sessions = new LoggedSessions(athlete, progress, tell);
-            Session whole = recorded.isPresent()
-                    ? sessions.recorded(session.date(), recorded.get())
-                    : sessions.summary(session.date());
+            boolean now = recorded.isPresent();
+            Session whole = now ? sessions.recorded(session.date(), recorded.get()) : sessions.summary(session.date());
             ToldResults.store(session, live, whole).forEach(sentence -> onlooker.told(Topic.STORED, sentence));
+            if (now) {
+                KeptPage.write(athlete, session, whole, tell).ifPresent(page -> onlooker.told(Topic.STORED, page));
+            }
             onlooker.told(
                     Topic.STORED, WORDS.say("stored", whole.count(), athlete.id(), session.date(), session.folder()));
             if (voice.choice() == TalkChoice.END) {
                 String summary = SessionSentence.of(whole);
                 onlooker.told(Topic.STORED, summary);
                 aloud.say(summary);
+            }
+            if (now) {
+                sessions.keepSignals(session.date(), whole);
             }
             return whole;
         });

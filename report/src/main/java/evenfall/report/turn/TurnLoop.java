@@ -28,6 +28,7 @@ final class TurnLoop {
     private final LiveLandings live;
     private final TurnVoice voice;
     private final LandingCap cap;
+    private final Warming warming;
     private final Set<String> told = new HashSet<>();
     private final Map<Place, Integer> strapMoves = new EnumMap<>(Place.class);
 
@@ -37,8 +38,10 @@ final class TurnLoop {
             RecordingNews news,
             LiveLandings live,
             TurnVoice voice,
-            LandingCap cap) {
+            LandingCap cap,
+            Warming warming) {
         this.cap = cap;
+        this.warming = warming;
         this.onlooker = onlooker;
         this.recorder = recorder;
         this.news = news;
@@ -85,6 +88,9 @@ final class TurnLoop {
         onlooker.came(found);
         cap.count(found).ifPresent(sentence -> onlooker.told(Topic.LANDING, sentence));
         moved();
+        if (!end) {
+            warming.seen(live.told().size());
+        }
         double newestS = soFar.get().pelvis().stream().durationS();
         if (end) {
             voice.end(found, newestS);

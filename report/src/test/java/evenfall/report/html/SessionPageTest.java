@@ -232,7 +232,7 @@ class SessionPageTest {
     void aFilmThatWasNoted_isOfferedWithItsClock() throws Exception {
         Film film = new Film("/films/drops of may.mp4", new FilmClock(12.34, 50));
         StringBuilder text = new StringBuilder();
-        SessionPage.write(InventedSessions.of(2, 5), new Background(List.of(), film, "note --log LOG"), text);
+        SessionPage.write(InventedSessions.of(2, 5), new Background(List.of(), film, "note --log LOG", null), text);
         Element part = Markup.of(text.toString()).ofClass("section", "film").get(0);
 
         assertThat(part.getAttribute("data-name")).isEqualTo("drops of may.mp4");
@@ -262,7 +262,7 @@ class SessionPageTest {
     private static List<String> usual(Session session, List<SessionLanding> before) throws Exception {
         StringBuilder text = new StringBuilder();
         Session earlier = InventedSessions.session(before, List.of(), List.of());
-        SessionPage.write(session, new Background(List.of(earlier), null, null), text);
+        SessionPage.write(session, new Background(List.of(earlier), null, null, null), text);
         return Markup.of(text.toString()).ofClass("dd", "usual").stream()
                 .map(Element::getTextContent)
                 .filter(words -> words.contains("left") && words.contains("3.8"))
