@@ -48,8 +48,7 @@ final class SensorTrack {
         return sensor;
     }
 
-    @Nullable
-    Place place() {
+    @Nullable Place place() {
         return place;
     }
 

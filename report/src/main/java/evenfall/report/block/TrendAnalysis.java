@@ -111,14 +111,12 @@ final class TrendAnalysis {
     }
 
     /** Standard deviation of the differences of successive session medians over √2; null with fewer than three sessions. */
-    @Nullable
-    Double typicalError() {
+    @Nullable Double typicalError() {
         return typicalError;
     }
 
     /** The smallest change that is more than the typical error explains, 95 %. */
-    @Nullable
-    Double mdc95() {
+    @Nullable Double mdc95() {
         return typicalError == null ? null : Double.valueOf(MDC_FACTOR * typicalError);
     }
 
@@ -133,8 +131,7 @@ final class TrendAnalysis {
     }
 
     /** How alike landings of one day are, or null where that cannot be told. */
-    @Nullable
-    WithinDay withinDay() {
+    @Nullable WithinDay withinDay() {
         return withinDay;
     }
 

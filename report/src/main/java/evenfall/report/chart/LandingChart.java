@@ -216,8 +216,7 @@ public final class LandingChart {
     }
 
     /** A line as a path over the drawing; null where it was not measured. */
-    @Nullable
-    Path2D path(LandingTrace trace, Signal signal, double tolerance) {
+    @Nullable Path2D path(LandingTrace trace, Signal signal, double tolerance) {
         double[] values = signal.of(trace);
         if (values == null) {
             return null;

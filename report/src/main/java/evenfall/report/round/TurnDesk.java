@@ -111,8 +111,7 @@ public final class TurnDesk implements RunningTurn.Listener {
         return analyses.get() > 0;
     }
 
-    @Nullable
-    RunningTurn running() {
+    @Nullable RunningTurn running() {
         return running;
     }
 

@@ -1,12 +1,12 @@
 package evenfall.report.turn;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.html.SessionPage;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
-import evenfall.report.words.Words;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
