@@ -145,7 +145,7 @@ public final class BodyChecks {
         return List.of(new Finding(
                 FindingCode.SENSORS_SWAPPED,
                 Severity.WARNING,
-                WORDS.say("swapped", (byBends ? WORDS.say("swapped.bends") : WORDS.say("swapped.shaken"))),
+                WORDS.say("swapped", WORDS.say(byBends ? "swapped.bends" : "swapped.shaken")),
                 null,
                 null));
     }

@@ -15,7 +15,6 @@ import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.BodyAxes;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
-import evenfall.ingest.recording.SensorStream;
 import evenfall.ingest.recording.SignedAxis;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -94,20 +93,7 @@ final class LadderRun {
     }
 
     private static SensorRecording recording(String name, SensorSignals s, @Nullable BodyAxes axes) {
-        SensorStream.Builder builder = new SensorStream.Builder();
-        double before = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < s.size(); i++) {
-            // Jitter may turn two stamps round; a table of such rows would be read in this order too.
-            before = Math.max(before, s.time()[i]);
-            builder.add(
-                    before,
-                    s.acceleration(0)[i],
-                    s.acceleration(1)[i],
-                    s.acceleration(2)[i],
-                    s.turnRate(0)[i],
-                    s.turnRate(1)[i],
-                    s.turnRate(2)[i]);
-        }
-        return new SensorRecording(name, builder.findClipping().build(), axes, List.of());
+        return new SensorRecording(
+                name, SyntheticStreams.builder(s).findClipping().build(), axes, List.of());
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import evenfall.fixtures.motion.LandingPlan;
 import evenfall.fixtures.sensor.Mount;
-import evenfall.fixtures.sensor.SensorSignals;
 import evenfall.fixtures.sensor.Slip;
 import evenfall.fixtures.sensor.Triple;
 import evenfall.fixtures.session.SessionScript;
@@ -13,9 +12,6 @@ import evenfall.fixtures.session.SyntheticSession;
 import evenfall.fusion.analysis.LiveAnalyser;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.Recording;
-import evenfall.ingest.recording.SensorRecording;
-import evenfall.ingest.recording.SensorStream;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A strap that moves while somebody trains must be known while they do, and one that sits must not be said to have moved. */
@@ -58,27 +54,12 @@ final class LiveStrapTest {
     }
 
     private static LiveAnalyser play(SyntheticSession session) {
-        Recording whole = new Recording(recording(session.pelvis()), recording(session.upperBack()));
+        Recording whole = SyntheticStreams.recording(session);
         LiveAnalyser live = new LiveAnalyser();
         double endS = whole.pelvis().stream().durationS();
         for (double now = BLOCK_S; now < endS; now += BLOCK_S) {
             live.advance(LivePlay.until(whole, now));
         }
         return live;
-    }
-
-    private static SensorRecording recording(SensorSignals s) {
-        SensorStream.Builder builder = new SensorStream.Builder();
-        for (int i = 0; i < s.size(); i++) {
-            builder.add(
-                    s.time()[i],
-                    s.acceleration(0)[i],
-                    s.acceleration(1)[i],
-                    s.acceleration(2)[i],
-                    s.turnRate(0)[i],
-                    s.turnRate(1)[i],
-                    s.turnRate(2)[i]);
-        }
-        return new SensorRecording("synthetic", builder.build(), null, List.of());
     }
 }

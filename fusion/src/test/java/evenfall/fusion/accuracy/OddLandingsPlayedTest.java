@@ -9,7 +9,6 @@ import evenfall.fixtures.motion.LandingQuantity;
 import evenfall.fixtures.motion.MotionScript;
 import evenfall.fixtures.motion.Side;
 import evenfall.fixtures.motion.StepAfter;
-import evenfall.fixtures.sensor.SensorSignals;
 import evenfall.fixtures.session.SessionScript;
 import evenfall.fixtures.session.SyntheticSession;
 import evenfall.fixtures.truth.LandingTruth;
@@ -25,8 +24,6 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
-import evenfall.ingest.recording.SensorRecording;
-import evenfall.ingest.recording.SensorStream;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -80,9 +77,7 @@ final class OddLandingsPlayedTest {
                 .act(script -> act(script, odd))
                 .stand(3)
                 .record();
-        Recording recording = new Recording(
-                new SensorRecording("pelvis", stream(session.pelvis()), null, List.of()),
-                new SensorRecording("upper back", stream(session.upperBack()), null, List.of()));
+        Recording recording = SyntheticStreams.recording(session);
         check(
                 new RecordingAnalyser(FilterKind.TWO_PASS)
                         .analyse(recording, Progress.NONE)
@@ -119,10 +114,8 @@ final class OddLandingsPlayedTest {
                 .drop(LandingPlan.fromHeight(0.5).with(LandingQuantity.TRUNK_LEAN, 8))
                 .stand(3)
                 .record();
-        Recording recording = new Recording(
-                new SensorRecording("pelvis", stream(session.pelvis()), null, List.of()),
-                new SensorRecording("upper back", stream(session.upperBack()), null, List.of()));
-        RecordingAnalysis analysis = new RecordingAnalyser(FilterKind.TWO_PASS).analyse(recording, Progress.NONE);
+        RecordingAnalysis analysis =
+                new RecordingAnalyser(FilterKind.TWO_PASS).analyse(SyntheticStreams.recording(session), Progress.NONE);
         check(analysis.landings(), session);
         return analysis;
     }
@@ -149,20 +142,5 @@ final class OddLandingsPlayedTest {
                 assertThat(landings.get(k).flags()).contains(LandingFlag.FEET_MOVED);
             }
         }
-    }
-
-    private static SensorStream stream(SensorSignals s) {
-        SensorStream.Builder builder = new SensorStream.Builder();
-        for (int i = 0; i < s.size(); i++) {
-            builder.add(
-                    s.time()[i],
-                    s.acceleration(0)[i],
-                    s.acceleration(1)[i],
-                    s.acceleration(2)[i],
-                    s.turnRate(0)[i],
-                    s.turnRate(1)[i],
-                    s.turnRate(2)[i]);
-        }
-        return builder.build();
     }
 }

@@ -5,6 +5,7 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -52,7 +53,7 @@ final class ClippingCheck {
     }
 
     private static String full(OptionalDouble range, double unit, String name) {
-        return range.isEmpty() ? "" : " (" + Wording.number(range.getAsDouble() / unit, 0) + " " + name + ")";
+        return range.isEmpty() ? "" : " (" + Digits.fixed(range.getAsDouble() / unit, 0) + " " + name + ")";
     }
 
     private static final class Tally {
@@ -88,10 +89,8 @@ final class ClippingCheck {
         Finding finding(String instrument, String full, String cost) {
             List<String> letters = axes.stream().map(Axis::letter).toList();
             List<String> times =
-                    moments.stream().map(moment -> Wording.number(moment, 2)).toList();
-            String more = bursts > moments.size()
-                    ? WORDS.say("clipped.more", bursts - moments.size(), String.valueOf(bursts - moments.size()))
-                    : "";
+                    moments.stream().map(moment -> Digits.fixed(moment, 2)).toList();
+            String more = bursts > moments.size() ? WORDS.say("clipped.more", bursts - moments.size()) : "";
             return new Finding(
                     FindingCode.CLIPPING,
                     Severity.WARNING,
@@ -100,9 +99,9 @@ final class ClippingCheck {
                             instrument,
                             full,
                             Wording.count(samples, "sample", "samples"),
-                            (letters.size() == 1 ? "axis " : "axes "),
+                            letters.size() == 1 ? "axis " : "axes ",
                             Wording.and(letters),
-                            (more.isEmpty() ? Wording.and(times) : String.join(", ", times)),
+                            more.isEmpty() ? Wording.and(times) : String.join(", ", times),
                             more,
                             cost),
                     null,

@@ -4,6 +4,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,10 +47,10 @@ final class ClockCheck {
         double rate = stream.rateHz();
         if (rate < 0.995 * SLOWEST_HZ) {
             findings.add(new Finding(
-                    FindingCode.RATE, Severity.WARNING, WORDS.say("rate.slow", Wording.number(rate, 1)), null, 0.0));
+                    FindingCode.RATE, Severity.WARNING, WORDS.say("rate.slow", Digits.fixed(rate, 1)), null, 0.0));
         } else if (rate > 1.005 * FASTEST_HZ) {
             findings.add(new Finding(
-                    FindingCode.RATE, Severity.WARNING, WORDS.say("rate.fast", Wording.number(rate, 0)), null, 0.0));
+                    FindingCode.RATE, Severity.WARNING, WORDS.say("rate.fast", Digits.fixed(rate, 0)), null, 0.0));
         }
     }
 
@@ -77,9 +78,9 @@ final class ClockCheck {
                     Severity.WARNING,
                     WORDS.say(
                             "rate.changes",
-                            Wording.number(otherRate, 1),
+                            Digits.fixed(otherRate, 1),
                             Wording.moment(first),
-                            Wording.number(stream.rateHz(), 1),
+                            Digits.fixed(stream.rateHz(), 1),
                             Wording.length(seconds)),
                     null,
                     first));

@@ -77,7 +77,7 @@ final class GapCheck {
                 most < HARMLESS_S ? Severity.NOTE : Severity.WARNING,
                 WORDS.say(
                         "gap.more",
-                        String.valueOf(rest.size()),
+                        rest.size(),
                         Wording.moment(rest.get(0).startS()),
                         Wording.moment(rest.get(rest.size() - 1).startS()),
                         Wording.length(most),
@@ -97,7 +97,7 @@ final class GapCheck {
                         Wording.length(gap.lengthS()),
                         Wording.moment(gap.startS()),
                         Wording.count(missing(gap, interval), "sample", "samples"),
-                        (harmless ? WORDS.say("gap.bridged") : WORDS.say("gap.unknown"))),
+                        WORDS.say(harmless ? "gap.bridged" : "gap.unknown")),
                 null,
                 gap.startS());
     }

@@ -5,6 +5,7 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,7 +95,7 @@ final class RestCheck {
                 Severity.ERROR,
                 WORDS.say(
                         "rest.acceleration",
-                        (rest ? WORDS.say("rest.still") : WORDS.say("rest.whole")),
+                        WORDS.say(rest ? "rest.still" : "rest.whole"),
                         significant(ratio),
                         Wording.moment(windows.first().atS()),
                         UnitGuess.words(ratio)),
@@ -115,10 +116,10 @@ final class RestCheck {
                 Severity.WARNING,
                 WORDS.say(
                         "rest.gyroscope",
-                        Wording.number(Math.toDegrees(size), 1),
-                        Wording.number(Math.toDegrees(x), 1),
-                        Wording.number(Math.toDegrees(y), 1),
-                        Wording.number(Math.toDegrees(z), 1),
+                        Digits.fixed(Math.toDegrees(size), 1),
+                        Digits.fixed(Math.toDegrees(x), 1),
+                        Digits.fixed(Math.toDegrees(y), 1),
+                        Digits.fixed(Math.toDegrees(z), 1),
                         Wording.moment(still.first().atS())),
                 null,
                 still.first().atS()));
@@ -164,14 +165,14 @@ final class RestCheck {
             findings.add(new Finding(
                     FindingCode.GYRO_BIAS,
                     Severity.WARNING,
-                    WORDS.say("rest.offset", Wording.number(Math.toDegrees(size), 0)),
+                    WORDS.say("rest.offset", Digits.fixed(Math.toDegrees(size), 0)),
                     null,
                     0.0));
         }
     }
 
     private static String significant(double ratio) {
-        return Wording.number(ratio, ratio >= 100 ? 0 : ratio >= 10 ? 1 : ratio >= 0.1 ? 2 : 5);
+        return Digits.fixed(ratio, ratio >= 100 ? 0 : ratio >= 10 ? 1 : ratio >= 0.1 ? 2 : 5);
     }
 
     private static final class Windows {

@@ -4,6 +4,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.SensorStream;
+import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import java.util.Arrays;
 import java.util.List;
@@ -68,15 +69,15 @@ final class TurnUnitsCheck {
                 Severity.ERROR,
                 WORDS.say(
                         "turn.factor",
-                        Wording.number(factor, 0),
-                        (small ? "little" : "much"),
+                        Digits.fixed(factor, 0),
+                        small ? "little" : "much",
                         Wording.moment(relation.firstS),
-                        (degrees
+                        degrees
                                 ? WORDS.say(
                                         "turn.factor.unit",
-                                        (small ? "rad/s taken for deg/s" : "deg/s taken for rad/s"),
-                                        (small ? "rad/s" : "deg/s"))
-                                : WORDS.say("turn.factor.scale"))),
+                                        small ? "rad/s taken for deg/s" : "deg/s taken for rad/s",
+                                        small ? "rad/s" : "deg/s")
+                                : WORDS.say("turn.factor.scale")),
                 null,
                 relation.firstS));
     }
@@ -95,9 +96,9 @@ final class TurnUnitsCheck {
                 Severity.ERROR,
                 WORDS.say(
                         "turn.far",
-                        (small ? "little" : "much"),
+                        small ? "little" : "much",
                         Wording.moment(relation.firstS),
-                        (small ? "rad/s is taken for deg/s" : "deg/s is taken for rad/s")),
+                        small ? "rad/s is taken for deg/s" : "deg/s is taken for rad/s"),
                 null,
                 relation.firstS));
     }

@@ -1,6 +1,7 @@
 package evenfall.ingest.quality;
 
 import evenfall.ingest.recording.Gravity;
+import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 
 /** Guesses from what the accelerometer reads at rest which unit its numbers are really in. */
@@ -39,12 +40,10 @@ final class UnitGuess {
         for (int power = 1; power <= 15; power++) {
             double counts = Math.scalb(1.0, power);
             if (near(ratio, counts) || (near(ratio, counts / Gravity.STANDARD) && power >= 8)) {
-                return power < 8
-                        ? WORDS.say("unit.large", String.valueOf((int) counts))
-                        : WORDS.say("unit.counts", String.valueOf((int) counts));
+                return power < 8 ? WORDS.say("unit.large", counts) : WORDS.say("unit.counts", counts);
             }
             if (near(ratio, 1 / counts)) {
-                return WORDS.say("unit.small", String.valueOf((int) counts));
+                return WORDS.say("unit.small", counts);
             }
         }
         return WORDS.say("unit.wrong", factor(1 / ratio));
@@ -55,6 +54,6 @@ final class UnitGuess {
     }
 
     private static String factor(double value) {
-        return Wording.number(value, value >= 10 ? 1 : value >= 0.1 ? 3 : 6);
+        return Digits.fixed(value, value >= 10 ? 1 : value >= 0.1 ? 3 : 6);
     }
 }

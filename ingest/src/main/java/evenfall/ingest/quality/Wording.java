@@ -1,30 +1,25 @@
 package evenfall.ingest.quality;
 
+import evenfall.ingest.words.Digits;
 import java.util.List;
-import java.util.Locale;
 
-/** Numbers and lists as they stand in findings. */
+/** Quantities and lists as they stand in findings. */
 final class Wording {
 
     private Wording() {}
 
-    /** A number with so many decimals and a point, whatever the machine's language. */
-    static String number(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
-    }
-
     /** A moment, {@code 12.34 s}. */
     static String moment(double seconds) {
-        return number(seconds, 2) + " s";
+        return Digits.fixed(seconds, 2) + " s";
     }
 
     /** A length of time: {@code 65 ms}, {@code 2.3 s}, {@code 4 min 10 s}. */
     static String length(double seconds) {
         if (seconds < 0.0995) {
-            return number(seconds * 1000, seconds < 0.00995 ? 1 : 0) + " ms";
+            return Digits.fixed(seconds * 1000, seconds < 0.00995 ? 1 : 0) + " ms";
         }
         if (seconds < 100) {
-            return number(seconds, seconds < 9.95 ? 2 : 1) + " s";
+            return Digits.fixed(seconds, seconds < 9.95 ? 2 : 1) + " s";
         }
         long whole = Math.round(seconds);
         return whole / 60 + " min " + whole % 60 + " s";
@@ -36,7 +31,7 @@ final class Wording {
         if (percent > 0 && percent < 0.1) {
             return "under 0.1 %";
         }
-        return number(percent, percent < 9.95 ? 1 : 0) + " %";
+        return Digits.fixed(percent, percent < 9.95 ? 1 : 0) + " %";
     }
 
     /** {@code 1 sample}, {@code 7 samples}. */

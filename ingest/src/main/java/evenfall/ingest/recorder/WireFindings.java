@@ -31,12 +31,11 @@ final class WireFindings {
                 share > 0.01 ? Severity.WARNING : Severity.NOTE,
                 WORDS.say(
                         "refused",
-                        String.valueOf(counts.bad()),
-                        String.valueOf(counts.bad() + counts.good()),
+                        counts.bad(),
+                        counts.bad() + counts.good(),
                         file,
-                        String.valueOf(counts.damaged()),
-                        String.valueOf(counts.unreadable()),
-                        counts.bad()),
+                        counts.damaged(),
+                        counts.unreadable()),
                 null,
                 null));
     }
@@ -73,11 +72,7 @@ final class WireFindings {
             findings.add(warning(
                     FindingCode.GAP,
                     firstS,
-                    WORDS.say(
-                            "gone",
-                            times == 1 ? "once" : times + " times",
-                            Digits.fixed(firstS, 1),
-                            Digits.fixed(wholeS, 1))));
+                    WORDS.say("gone", times, Digits.fixed(firstS, 1), Digits.fixed(wholeS, 1))));
         }
         if (!arrivals.ended()) {
             findings.add(warning(FindingCode.CUT_SHORT, endS, WORDS.say("cut.short", Digits.fixed(endS, 1))));
@@ -96,7 +91,7 @@ final class WireFindings {
         return List.of(new Finding(
                 FindingCode.BACKWARD_TIME,
                 Severity.WARNING,
-                WORDS.say("restarted", own.size() == 1 ? "once" : own.size() + " times", Digits.fixed(atS, 1)),
+                WORDS.say("restarted", own.size(), Digits.fixed(atS, 1)),
                 place,
                 atS));
     }

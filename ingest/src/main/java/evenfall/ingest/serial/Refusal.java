@@ -22,11 +22,11 @@ final class Refusal {
         return WORDS.say(
                 "none",
                 path,
-                (present.isEmpty()
+                present.isEmpty()
                         ? WORDS.say("none.there")
                         : WORDS.say(
                                 "none.others",
-                                present.stream().map(PortIdentity::path).collect(Collectors.joining(", ")))));
+                                present.stream().map(PortIdentity::path).collect(Collectors.joining(", "))));
     }
 
     /**

@@ -11,7 +11,6 @@ import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What one sensor has sent so far, on one time that never runs backward. */
@@ -121,7 +120,7 @@ final class SensorTrack {
             findings.add(new Finding(
                     FindingCode.BACKWARD_TIME,
                     Severity.WARNING,
-                    WORDS.say("restarted", times(restarts), seconds(firstRestartS)),
+                    WORDS.say("restarted", restarts, Digits.fixed(firstRestartS, 2)),
                     place,
                     firstRestartS));
         }
@@ -129,7 +128,7 @@ final class SensorTrack {
             findings.add(new Finding(
                     FindingCode.BACKWARD_TIME,
                     Severity.WARNING,
-                    WORDS.say("backward", times(backward), seconds(firstBackwardS)),
+                    WORDS.say("backward", backward, Digits.fixed(firstBackwardS, 2)),
                     place,
                     firstBackwardS));
         }
@@ -138,24 +137,10 @@ final class SensorTrack {
             findings.add(new Finding(
                     FindingCode.LOST_SAMPLES,
                     (double) lost / sent > MUCH ? Severity.WARNING : Severity.NOTE,
-                    WORDS.say(
-                            "lost",
-                            String.valueOf(lost),
-                            String.valueOf(sent),
-                            Digits.fixed(100.0 * lost / sent, 2),
-                            Digits.fixed(firstLostS, 2),
-                            lost),
+                    WORDS.say("lost", lost, sent, Digits.fixed(100.0 * lost / sent, 2), Digits.fixed(firstLostS, 2)),
                     place,
                     firstLostS));
         }
         return findings;
-    }
-
-    private static String times(int count) {
-        return count == 1 ? "once" : count + " times";
-    }
-
-    private static String seconds(double value) {
-        return String.format(Locale.ROOT, "%.2f s", value);
     }
 }

@@ -2,7 +2,6 @@ package evenfall.report.turn;
 
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
-import evenfall.ingest.recording.UnusableInputException;
 import evenfall.report.html.SessionPage;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionFolder;
@@ -15,8 +14,7 @@ import java.util.concurrent.Executors;
 
 /**
  * Goes through the end of a session a few times while there is time: what analysing and drawing need is loaded and compiled
- * by then, and the coach need not wait for it. Nothing of it is kept, and
- * nothing that goes wrong with it matters.
+ * by then, and the coach need not wait for it. Nothing of it is kept, and nothing that goes wrong with it matters.
  */
 final class Warming implements AutoCloseable {
 
@@ -55,9 +53,8 @@ final class Warming implements AutoCloseable {
                     .soFar(session.date(), KeptRecording.read(session.rawFolder(), Progress.NONE));
             SessionPage.write(
                     soFar, SessionBackground.of(athlete, session.date(), sentence -> {}), new StringBuilder());
-        } catch (IOException | UnusableInputException e) {
-            // The end of the session says it, if it is still so by then.
-            times = AFTER.length;
+        } catch (IOException | RuntimeException | OutOfMemoryError e) {
+            // What is still wrong at the end is said there; a turn that ended meanwhile cuts this short.
         }
     }
 
