@@ -89,4 +89,9 @@ public final class SessionFolder {
         WholeFile.clearAfterTheDead(folder.resolve(RESULTS));
         WholeFile.writePrivate(resultFile(name), body);
     }
+
+    /** Takes a result away that would not agree with newer ones; nothing happens where there is none. */
+    public void removeResult(String name) throws IOException {
+        Files.deleteIfExists(resultFile(name));
+    }
 }

@@ -47,6 +47,9 @@ public final class LoggedSessions {
     /** The results of a session, beside its raw files. */
     public static final String DOCUMENT = "landings.json";
 
+    /** The page that is kept as a recording ends; it shows the results of that moment. */
+    public static final String PAGE = "page.html";
+
     /** What a session in the log is always analysed with. */
     private static final FilterKind FILTER = FilterKind.TWO_PASS;
 
@@ -297,6 +300,7 @@ public final class LoggedSessions {
         try {
             String document = document(names(manifest), analysis);
             folder.storeResult(DOCUMENT, document);
+            folder.removeResult(PAGE);
             StoredTraces.store(folder, document, analysis.traces());
         } catch (IOException e) {
             tell.accept(WORDS.say("results.unstored", folder.date(), String.valueOf(e.getMessage())));

@@ -4,6 +4,7 @@ import evenfall.ingest.words.Words;
 import evenfall.report.html.SessionPage;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionFolder;
+import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
@@ -21,9 +22,6 @@ import java.util.function.Consumer;
 
 /** The page of a session as it stands when its recording is over, kept beside the results: it is there at once. */
 final class KeptPage {
-
-    /** Its name among the results. */
-    static final String FILE = "page.html";
 
     private static final Words WORDS = Words.beside(KeptPage.class);
 
@@ -43,12 +41,12 @@ final class KeptPage {
             Background background = SessionBackground.of(athlete, session.date(), sentence -> {})
                     .keptAt(LocalDateTime.now(ZoneId.systemDefault()).format(WHEN));
             Session named = whole.named(athlete.calledName(sentence -> {}));
-            session.storeResult(FILE, out -> {
+            session.storeResult(LoggedSessions.PAGE, out -> {
                 Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
                 SessionPage.write(named, background, text);
                 text.flush();
             });
-            return Optional.of(WORDS.say("page", session.resultFile(FILE)));
+            return Optional.of(WORDS.say("page", session.resultFile(LoggedSessions.PAGE)));
         } catch (IOException e) {
             tell.accept(WORDS.say("page.none", String.valueOf(e.getMessage())));
             return Optional.empty();

@@ -94,14 +94,23 @@ class LiveRecordingTest {
         assertThat(session.out()).contains("\"cut-short\"").contains("\"upper-back\"");
         assertThat(session.out().split("\"kind\" : \"landing\"", -1)).hasSize(3);
 
-        // The end of a session uses the samples as they came; made again, the session is read from its files.
         Path results = folder.resolve("log/ada/sessions").resolve(date).resolve("results");
+        Path page = results.resolve("page.html");
+        assertThat(said.err()).contains("Its page: " + page);
+        assertThat(page)
+                .content()
+                .contains("kept at the end of the session")
+                .satisfies(text ->
+                        assertThat(text.split("<section class=\"landing", -1)).hasSize(3));
+
+        // The end of a session uses the samples as they came; made again, the session is read from its files.
         Files.delete(results.resolve("landings.json"));
         Files.delete(results.resolve("traces.csv.gz"));
         Said again = new Said();
         assertThat(again.run("session", "--log", log, "--athlete", "ada", "--date", date, "--format", "json"))
                 .isZero();
         assertThat(again.out()).isEqualTo(session.out());
+        assertThat(page).as("it shows results that were thrown away").doesNotExist();
     }
 
     /** The same recording for two people: each has a session of their own, with the two landings of truth.json. */
