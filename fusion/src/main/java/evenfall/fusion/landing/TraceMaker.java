@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
 final class TraceMaker {
 
     private static final double BEFORE_S = 1.0;
-    private static final double AFTER_SETTLED_S = 0.5;
+    /** So that who asks whether it stays settled for a second can tell. */
+    private static final double AFTER_SETTLED_S = 1.1;
+
     private static final double LONGEST_AFTER_S = 3.0;
     private static final double MOST_HZ = 400;
 

@@ -16,6 +16,7 @@ import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
+import evenfall.report.table.LandingScienceText;
 import evenfall.report.table.LogText;
 import evenfall.report.table.OutlookText;
 import java.io.IOException;
@@ -75,6 +76,11 @@ final class SessionCommand implements Task {
                     + " Without it, as noted with the film.")
     private @Nullable Double filmStartsS;
 
+    @Option(
+            names = "--science",
+            description = "Adds the scientist's table to the table: what reached the upper back, time to come to rest.")
+    private boolean science;
+
     SessionCommand(Console console) {
         this.console = console;
     }
@@ -83,6 +89,9 @@ final class SessionCommand implements Task {
     public int perform() throws IOException {
         OutputFormat written = format.among(WRITTEN);
         SessionDate day = date;
+        if (science && (day == null || written != OutputFormat.TABLE)) {
+            throw new UsageException(WORDS.say("session.science"));
+        }
         if (day == null) {
             return list(written);
         }
@@ -96,10 +105,10 @@ final class SessionCommand implements Task {
         ResultFile result = ResultFile.at(console, out, List.of());
         AthleteFolder athlete = log.open();
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
-        // Only pages draw signals; the others do with stored results.
+        // Only pages draw signals, and only a scientist asks for figures of them; the others do with stored results.
         boolean drawn = written == OutputFormat.HTML || written == OutputFormat.PDF;
-        Session session =
-                drawn ? sessions.withTraces(day).named(athlete.calledName(sentence -> {})) : sessions.summary(day);
+        Session read = drawn || science ? sessions.withTraces(day) : sessions.summary(day);
+        Session session = drawn ? read.named(athlete.calledName(sentence -> {})) : read;
         sayFirst(written, session);
         FilmClock clock = written == OutputFormat.VTT ? clock(athlete, day, starts) : FilmClock.SAME;
         Background background = drawn ? SessionBackground.of(athlete, day, console::say) : Background.NONE;
@@ -115,6 +124,9 @@ final class SessionCommand implements Task {
                 SessionPrinter.print(session, background, written, text);
                 if (written == OutputFormat.TABLE) {
                     outlook(sessions, day, session, text);
+                    if (science) {
+                        LandingScienceText.write(session, text);
+                    }
                 }
             }
         });
