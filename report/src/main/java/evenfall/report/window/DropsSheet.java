@@ -26,7 +26,7 @@ import net.miginfocom.swing.MigLayout;
 /** The drops: what comes next, what was last, and a large key for pain. */
 final class DropsSheet implements Sheet {
 
-    private static final double[] HEIGHTS = {0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1.0};
+    private static final double[] HEIGHTS = {0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0};
     private static final String[] SURFACES = {"floor", "mat", "grass", "sand"};
 
     private final Supplier<Day> day;

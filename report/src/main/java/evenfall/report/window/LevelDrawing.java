@@ -62,7 +62,15 @@ final class LevelDrawing extends Drawing {
             up(pen, half * 1.5, high, size * 0.6, upper.flexionDeg());
         }
         pen.setColor(palette().text());
-        pen.drawString(words(lower, upper), 4, getHeight() - 6);
+        // A line each: both in one would run out of a narrow window.
+        int foot = getHeight() - 6;
+        pen.drawString(
+                words(lower, null),
+                4,
+                upper == null ? foot : foot - pen.getFontMetrics().getHeight());
+        if (upper != null) {
+            pen.drawString(Keys.WORDS.say("level.says.above", lean(upper), bend(upper)), 4, foot);
+        }
         painted.accept(lower.timeS());
     }
 
@@ -89,9 +97,8 @@ final class LevelDrawing extends Drawing {
     }
 
     static String words(Level lower, @Nullable Level upper) {
-        return upper == null
-                ? Keys.WORDS.say("level.says", lean(lower), bend(lower))
-                : Keys.WORDS.say("level.says.both", lean(lower), bend(lower), lean(upper), bend(upper));
+        String below = Keys.WORDS.say("level.says", lean(lower), bend(lower));
+        return upper == null ? below : below + " " + Keys.WORDS.say("level.says.above", lean(upper), bend(upper));
     }
 
     private static String lean(Level level) {

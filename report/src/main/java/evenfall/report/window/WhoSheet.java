@@ -9,14 +9,18 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 
 /** Who is next: today's list. */
 final class WhoSheet implements Sheet {
 
-    private final JPanel panel = new JPanel(new MigLayout("fill, insets 12 20 12 20, gap 10", "[grow]", "[][grow][]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("fill, insets 12 20 12 20, gap 10, hidemode 3", "[grow]", "[][grow][]"));
     private final JPanel tiles = new JPanel(new MigLayout("insets 0, gap 10, wrap 2, fillx", "[grow, sg]", ""));
     private final JLabel title = Sheet.title("who.title");
+    private final JTextArea begin = Sheet.sentence("who.begin", "font: 120%");
+    private final Press add;
     private final Supplier<Day> day;
     private final Press owed;
     private final Press rehearse;
@@ -25,13 +29,16 @@ final class WhoSheet implements Sheet {
 
     WhoSheet(Supplier<Day> day, Runnable addSomebody, Runnable listSomebody) {
         this.day = day;
+        this.add = Keys.press("who.add", addSomebody);
         this.owed = Keys.press("who.owed", () -> day.get().round().owed());
         this.rehearse = Keys.press("who.rehearse", () -> day.get().rehearse());
         this.others = Keys.press("who.others", listSomebody);
-        panel.add(title, "wrap");
+        panel.add(title, "flowy, split 2");
+        Sheet.set(begin, Keys.WORDS.say("who.begin"));
+        panel.add(begin, "growx, wmin 200, wrap");
         panel.add(tiles, "grow, top, wrap");
         JPanel below = new JPanel(new MigLayout("insets 0, gap 10, hidemode 3"));
-        below.add(Keys.press("who.add", addSomebody));
+        below.add(add);
         below.add(others);
         below.add(owed);
         below.add(rehearse);
@@ -44,9 +51,19 @@ final class WhoSheet implements Sheet {
     }
 
     @Override
+    public JComponent first() {
+        return tiles.getComponentCount() > 0
+                        && tiles.getComponent(0) instanceof JPanel tile
+                        && tile.getComponent(0) instanceof JComponent somebody
+                ? somebody
+                : add;
+    }
+
+    @Override
     public void show(Day now) {
         Round round = now.round();
         Sheet.set(title, Keys.WORDS.say(round.people().isEmpty() ? "who.title.nobody" : "who.title.text"));
+        begin.setVisible(round.people().isEmpty());
         int debts = round.asking().debts().size();
         owed.setText(Keys.WORDS.say("who.owed.count", debts));
         others.setVisible(!round.others().isEmpty());
@@ -56,6 +73,9 @@ final class WhoSheet implements Sheet {
         if (!round.people().equals(shown)) {
             shown = round.people();
             fill(round);
+            if (panel.isShowing()) {
+                first().requestFocusInWindow();
+            }
         }
     }
 
