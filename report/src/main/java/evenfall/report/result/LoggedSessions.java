@@ -1,22 +1,15 @@
 package evenfall.report.result;
 
 import evenfall.fusion.analysis.RecordingAnalysis;
-import evenfall.fusion.landing.LandingTrace;
-import evenfall.fusion.orientation.FilterKind;
 import evenfall.ingest.progress.Progress;
-import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.words.Words;
 import evenfall.report.form.FormStandard;
 import evenfall.report.form.LimitSettings;
-import evenfall.report.json.AnalysisReader;
-import evenfall.report.json.LandingsDocument;
 import evenfall.report.log.ApprovalEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.LandingNote;
-import evenfall.report.log.Manifest;
-import evenfall.report.log.RawFile;
 import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.log.SessionStore;
@@ -24,7 +17,6 @@ import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import evenfall.report.setting.Settings;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -49,9 +41,6 @@ public final class LoggedSessions {
 
     /** The page that is kept as a recording ends; it shows the results of that moment. */
     public static final String PAGE = "page.html";
-
-    /** What a session in the log is always analysed with. */
-    private static final FilterKind FILTER = FilterKind.TWO_PASS;
 
     private final AthleteFolder athlete;
     private final Progress progress;
@@ -115,8 +104,7 @@ public final class LoggedSessions {
      * @return the session with its traces
      */
     public Session store(SessionDate date, RecordingInput input, String storedAt) throws IOException {
-        RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
-        String document = document(input.names(), analysis);
+        RecordingAnalysis analysis = SessionReading.analyse(input, KeptResults.FILTER, progress);
         Map<String, Path> files = new LinkedHashMap<>();
         files.put("pelvis", input.pelvis());
         if (input.upperBack() != null) {
@@ -130,8 +118,8 @@ public final class LoggedSessions {
                 ProgramVersion.PROGRAM + " " + ProgramVersion.version(),
                 storedAt,
                 files,
-                Map.of(DOCUMENT, document));
-        keepTraces(athlete.session(date), document, analysis);
+                Map.of(DOCUMENT, KeptResults.document(input.names(), analysis)));
+        results(athlete.session(date)).keepTraces(analysis);
         known.put(date, analysis.withoutTraces());
         return session(date, input.names(), analysis, false);
     }
@@ -139,16 +127,15 @@ public final class LoggedSessions {
     /** A session as tables show it, from stored results where they are of this version; without traces. */
     public Session summary(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
-        Manifest manifest = folder.manifest();
-        List<String> names = names(manifest);
-        return session(date, names, analysis(folder, manifest), true);
+        RawSession raw = raw(folder);
+        return session(date, raw.names(), analysis(folder, raw), true);
     }
 
-    private RecordingAnalysis analysis(SessionFolder folder, Manifest manifest) throws IOException {
+    private RecordingAnalysis analysis(SessionFolder folder, RawSession raw) throws IOException {
         RecordingAnalysis read = known.get(folder.date());
         if (read == null) {
-            Optional<RecordingAnalysis> stored = stored(folder);
-            read = stored.isPresent() ? stored.get() : made(folder, manifest).withoutTraces();
+            Optional<RecordingAnalysis> stored = results(folder).read();
+            read = stored.isPresent() ? stored.get() : made(folder, raw).withoutTraces();
             known.put(folder.date(), read);
         }
         return read;
@@ -158,34 +145,35 @@ public final class LoggedSessions {
     public Optional<Session> asStored(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
         RecordingAnalysis read = known.get(date);
-        Optional<RecordingAnalysis> stored = read == null ? stored(folder) : Optional.of(read);
+        Optional<RecordingAnalysis> stored = read == null ? results(folder).read() : Optional.of(read);
         return stored.isEmpty()
                 ? Optional.empty()
-                : Optional.of(session(date, names(folder.manifest()), stored.get(), false));
+                : Optional.of(session(date, raw(folder).names(), stored.get(), false));
     }
 
     /** A session with its traces: stored ones of stored results, else analysed from the raw files. */
     public Session withTraces(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
-        Manifest manifest = folder.manifest();
-        Optional<String> document = folder.result(DOCUMENT);
-        Optional<RecordingAnalysis> stored = stored(folder, document);
-        Optional<Map<Integer, LandingTrace>> traces =
-                stored.isEmpty() ? Optional.empty() : StoredTraces.read(folder, document.orElseThrow());
-        if (traces.isEmpty()) {
-            return session(date, names(manifest), made(folder, manifest), true);
+        RawSession raw = raw(folder);
+        Optional<RecordingAnalysis> stored = results(folder).readWithTraces();
+        if (stored.isEmpty()) {
+            return session(date, raw.names(), made(folder, raw), true);
         }
-        tellOfChanged(folder, manifest);
-        return session(date, names(manifest), stored.orElseThrow().withTraces(traces.get()), true);
+        raw.tellOfChanged();
+        return session(date, raw.names(), stored.get(), true);
     }
 
     /** The samples of a session, read from its raw files. */
     public Recording recording(SessionDate date) throws IOException {
-        SessionFolder folder = present(date);
-        Manifest manifest = folder.manifest();
-        return manifest.kind().equals(Manifest.WIRE)
-                ? KeptRecording.read(folder.rawFolder(), progress)
-                : tables(folder, manifest).read(progress);
+        return raw(present(date)).read(progress);
+    }
+
+    private RawSession raw(SessionFolder folder) throws IOException {
+        return new RawSession(folder, tell);
+    }
+
+    private KeptResults results(SessionFolder folder) {
+        return new KeptResults(folder, tell);
     }
 
     private SessionFolder present(SessionDate date) throws IOException {
@@ -200,54 +188,14 @@ public final class LoggedSessions {
         return folder;
     }
 
-    private Optional<RecordingAnalysis> stored(SessionFolder folder) throws IOException {
-        return stored(folder, folder.result(DOCUMENT));
-    }
-
-    private Optional<RecordingAnalysis> stored(SessionFolder folder, Optional<String> document) {
-        if (document.isEmpty()) {
-            return Optional.empty();
+    private RecordingAnalysis made(SessionFolder folder, RawSession raw) throws IOException {
+        boolean growing = raw.growing();
+        raw.tellOfChanged();
+        RecordingAnalysis analysis = SessionReading.analyse(raw.read(progress), KeptResults.FILTER, progress);
+        if (!growing) {
+            results(folder).keep(raw.names(), analysis);
         }
-        Optional<RecordingAnalysis> stored = AnalysisReader.read(document.get(), ProgramVersion.version(), FILTER);
-        if (stored.isEmpty()) {
-            String version = AnalysisReader.version(document.get()).orElse(ProgramVersion.version());
-            tell.accept(
-                    version.equals(ProgramVersion.version())
-                            ? WORDS.say("results.unread", folder.date())
-                            : WORDS.say("results.old", folder.date(), version));
-        }
-        return stored;
-    }
-
-    private RecordingAnalysis made(SessionFolder folder, Manifest manifest) throws IOException {
-        if (manifest.kind().equals(Manifest.WIRE)) {
-            return madeLive(folder, manifest);
-        }
-        RecordingInput input = tables(folder, manifest);
-        tellOfChanged(folder, manifest);
-        RecordingAnalysis analysis = SessionReading.analyse(input, FILTER, progress);
-        keep(folder, manifest, analysis);
         return analysis;
-    }
-
-    private void tellOfChanged(SessionFolder folder, Manifest manifest) throws IOException {
-        for (String name : folder.changedRawFiles(manifest)) {
-            tell.accept(WORDS.say("raw.changed", name, folder.date()));
-        }
-    }
-
-    private static RecordingInput tables(SessionFolder folder, Manifest manifest) {
-        if (!manifest.kind().equals(Manifest.TABLES)) {
-            throw new UnusableInputException(WORDS.say("session.kind", folder.date(), manifest.kind()));
-        }
-        for (RawFile file : manifest.files()) {
-            if (!Files.isRegularFile(folder.raw(file.name()))) {
-                throw new UnusableInputException(
-                        WORDS.say("raw.missing", file.name(), folder.date(), folder.rawFolder()));
-            }
-        }
-        return new RecordingInput(
-                required(folder, manifest), file(folder, manifest, "upper-back"), file(folder, manifest, "layout"));
     }
 
     /**
@@ -259,20 +207,16 @@ public final class LoggedSessions {
      */
     public Session recorded(SessionDate date, Recording recording) throws IOException {
         SessionFolder folder = present(date);
-        List<String> names = names(folder.manifest());
-        RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
-        folder.storeResult(DOCUMENT, document(names, analysis));
+        List<String> names = raw(folder).names();
+        RecordingAnalysis analysis = SessionReading.analyse(recording, KeptResults.FILTER, progress);
+        results(folder).store(names, analysis);
         known.put(date, analysis.withoutTraces());
         return session(date, names, analysis, false);
     }
 
     /** Stores the signals of a session that was {@link #recorded}; the caller holds the athlete's lock. */
     public void keepSignals(SessionDate date, Session recorded) throws IOException {
-        SessionFolder folder = present(date);
-        Optional<String> document = folder.result(DOCUMENT);
-        if (document.isPresent()) {
-            keepTraces(folder, document.get(), recorded.analysis());
-        }
+        results(present(date)).keepTraces(recorded.analysis());
     }
 
     /**
@@ -282,64 +226,10 @@ public final class LoggedSessions {
      */
     public Session soFar(SessionDate date, Recording recording) throws IOException {
         return session(
-                date, names(present(date).manifest()), SessionReading.analyse(recording, FILTER, progress), false);
-    }
-
-    private RecordingAnalysis madeLive(SessionFolder folder, Manifest manifest) throws IOException {
-        boolean growing = KeptRecording.beingWritten(folder.rawFolder());
-        Recording recording = KeptRecording.read(folder.rawFolder(), progress);
-        RecordingAnalysis analysis = SessionReading.analyse(recording, FILTER, progress);
-        if (!growing) {
-            keep(folder, manifest, analysis);
-        }
-        return analysis;
-    }
-
-    /** Stores results that can be made again at any time: a full disk must not keep anybody from seeing them. */
-    private void keep(SessionFolder folder, Manifest manifest, RecordingAnalysis analysis) {
-        try {
-            String document = document(names(manifest), analysis);
-            folder.storeResult(DOCUMENT, document);
-            folder.removeResult(PAGE);
-            StoredTraces.store(folder, document, analysis.traces());
-        } catch (IOException e) {
-            tell.accept(WORDS.say("results.unstored", folder.date(), String.valueOf(e.getMessage())));
-        }
-    }
-
-    /** Stores the signals of a session whose results are stored: without them its pages only take longer. */
-    private void keepTraces(SessionFolder folder, String document, RecordingAnalysis analysis) {
-        try {
-            StoredTraces.store(folder, document, analysis.traces());
-        } catch (IOException e) {
-            tell.accept(WORDS.say("charts.unstored", folder.date(), String.valueOf(e.getMessage())));
-        }
-    }
-
-    private static Path required(SessionFolder folder, Manifest manifest) {
-        Path pelvis = file(folder, manifest, "pelvis");
-        if (pelvis == null) {
-            throw new UnusableInputException(WORDS.say("session.pelvis", folder.date()));
-        }
-        return pelvis;
-    }
-
-    private static @Nullable Path file(SessionFolder folder, Manifest manifest, String role) {
-        return manifest.files().stream()
-                .filter(file -> file.role().equals(role))
-                .map(file -> folder.raw(file.name()))
-                .findFirst()
-                .orElse(null);
-    }
-
-    private static List<String> names(Manifest manifest) {
-        if (manifest.kind().equals(Manifest.WIRE)) {
-            return List.of("recorded live");
-        }
-        return manifest.files().stream()
-                .filter(file -> !"layout".equals(file.role()))
-                .map(RawFile::original)
-                .toList();
+                date,
+                raw(present(date)).names(),
+                SessionReading.analyse(recording, KeptResults.FILTER, progress),
+                false);
     }
 
     private Session session(SessionDate date, List<String> names, RecordingAnalysis analysis, boolean again)
@@ -350,7 +240,7 @@ public final class LoggedSessions {
                         date.toString(),
                         names,
                         analysis,
-                        FILTER,
+                        KeptResults.FILTER,
                         standard(again),
                         notes,
                         approved(date),
@@ -393,9 +283,8 @@ public final class LoggedSessions {
     /** The results of a session, made again if need be; none while it is being recorded. */
     private Optional<RecordingAnalysis> madeAgain(SessionDate date) throws IOException {
         SessionFolder folder = athlete.session(date);
-        Manifest manifest = folder.manifest();
-        boolean growing = manifest.kind().equals(Manifest.WIRE) && KeptRecording.beingWritten(folder.rawFolder());
-        return growing ? Optional.empty() : Optional.of(analysis(folder, manifest));
+        RawSession raw = raw(folder);
+        return raw.growing() ? Optional.empty() : Optional.of(analysis(folder, raw));
     }
 
     /** The results of a session as far as they are kept. */
@@ -404,21 +293,12 @@ public final class LoggedSessions {
         if (read != null) {
             return Optional.of(read);
         }
-        Optional<String> document = athlete.session(date).result(DOCUMENT);
-        Optional<RecordingAnalysis> stored = document.isEmpty()
-                ? Optional.empty()
-                : AnalysisReader.read(document.get(), ProgramVersion.version(), FILTER);
+        Optional<RecordingAnalysis> stored = new KeptResults(athlete.session(date), sentence -> {}).read();
         stored.ifPresent(analysis -> known.put(date, analysis));
         return stored;
     }
 
     private Set<Integer> approved(SessionDate date) throws IOException {
         return ApprovalEntry.approved(athlete.approvals(date).all(tell));
-    }
-
-    /** What is stored is what was measured; whoever reads it judges it anew, so here it is by what a coach starts from. */
-    private static String document(List<String> names, RecordingAnalysis analysis) {
-        return LandingsDocument.of(
-                Session.of(null, null, names, analysis, FILTER, FormStandard.STARTING, Map.of(), Set.of(), List.of()));
     }
 }
