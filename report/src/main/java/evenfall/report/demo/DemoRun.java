@@ -98,12 +98,17 @@ public final class DemoRun {
                         .withTraces(date)
                         .named(name));
         List<Integer> order = IntStream.range(0, stored.size()).boxed().toList();
-        List<DemoPage.Entry> entries =
-                all(order, WORDS.say("step.drawing"), i -> page(stored.get(i), stored.subList(0, i)));
+        List<DemoPage.Entry> entries = new ArrayList<>(
+                all(order, WORDS.say("step.drawing"), i -> page(dates.get(i), stored.get(i), stored.subList(0, i))));
         progress.at(WORDS.say("step.block"), 1);
         LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, tell);
         Block block = LoggedBlock.of(athlete, sessions, null, null, tell);
         Outlook outlook = LoggedOutlook.of(athlete, sessions, block, tell);
+        sessions.diary().days().forEach((day, diary) -> {
+            if (dates.stream().noneMatch(date -> date.day().equals(day))) {
+                DemoPage.Entry.of(day, diary).ifPresent(entries::add);
+            }
+        });
         Block named = block.named(name);
         page(BLOCK_FILE, out -> BlockPage.write(named, sessions.diary().days(), outlook, out));
         page(INDEX_FILE, out -> DemoPage.write(name, demo.athlete().place(), BLOCK_FILE, entries, live.heard(), out));
@@ -178,11 +183,10 @@ public final class DemoRun {
                         NotesTable.read(demo.notesFile().toString(), notes)));
     }
 
-    private DemoPage.Entry page(Session stored, List<Session> earlier) throws IOException {
-        String date = String.valueOf(stored.date());
+    private DemoPage.Entry page(SessionDate date, Session stored, List<Session> earlier) throws IOException {
         String file = "session-" + date + ".html";
         page(file, out -> SessionPage.write(stored, new Background(earlier, null, null, null), out));
-        return DemoPage.Entry.of(SessionDate.words(date), file, stored);
+        return DemoPage.Entry.of(date, file, stored);
     }
 
     private static SessionDate date(DemoSession demo) {

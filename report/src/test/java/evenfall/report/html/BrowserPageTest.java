@@ -8,6 +8,7 @@ import evenfall.report.block.Block;
 import evenfall.report.captions.Captions;
 import evenfall.report.film.FilmClock;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.log.SessionDate;
 import evenfall.report.session.Background;
 import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
@@ -236,7 +237,8 @@ class BrowserPageTest {
                 "Invented",
                 "a hall",
                 "block.html",
-                List.of(new DemoPage.Entry("3 March 2026", "session.html", "No landing.")),
+                List.of(new DemoPage.Entry(
+                        new SessionDate(LocalDate.of(2026, 3, 3), 0), "session.html", "No landing.")),
                 List.of("Stand quietly."),
                 out);
     }

@@ -1,4 +1,10 @@
 package evenfall.report.html.view;
 
-/** A link to another page and what stands beside it. */
-public record LinkView(String file, String words, String remark) {}
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A link to another page and what stands beside it.
+ *
+ * @param file where it leads, or null for words that lead nowhere
+ */
+public record LinkView(@Nullable String file, String words, String remark) {}
