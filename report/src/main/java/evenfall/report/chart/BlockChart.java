@@ -26,7 +26,6 @@ public final class BlockChart {
     private static final int TOP = 30;
     private static final int AIR = 24;
     private static final int ABOVE = 12;
-    private static final int PANEL = 84;
     private static final int GAP = 40;
     private static final int BOTTOM = 24;
     private static final int LABELS_LEFT = 72;
@@ -78,9 +77,9 @@ public final class BlockChart {
         return this;
     }
 
-    /** Adds soreness and pain from 0 to 10. */
+    /** Adds soreness and pain from 0 to 10, of which at least one is above 0. */
     public BlockChart feelings(String title, List<Feeling> feelings) {
-        panels.add(new FeelingPanel(title, feelings));
+        panels.add(new FeelingPanel(title, WORDS, feelings));
         return this;
     }
 
@@ -103,8 +102,12 @@ public final class BlockChart {
     }
 
     private int height() {
-        int n = panels.size();
-        return TOP + n * PANEL + Math.max(0, n - 1) * GAP + BOTTOM;
+        double panelled = panels.stream().mapToDouble(this::height).sum();
+        return (int) Math.ceil(TOP + panelled + Math.max(0, panels.size() - 1) * GAP + BOTTOM);
+    }
+
+    private double height(DayPanel panel) {
+        return panel.height(width - LABELS_LEFT - LABELS_RIGHT);
     }
 
     private void draw(Graphics2D graphics) {
@@ -129,7 +132,8 @@ public final class BlockChart {
             plot.setDomainGridlinesVisible(true);
             plot.setDomainGridlinePaint(Ink.HAIRLINE);
             plot.setDomainGridlineStroke(Ink.THIN);
-            whole.add(plot);
+            plot.setRangeGridlinesVisible(panel.ruled());
+            whole.add(plot, (int) Math.round(height(panel)));
         }
         ChartRenderingInfo info = new ChartRenderingInfo();
         Plots.chart(whole)

@@ -7,6 +7,9 @@ import org.jfree.chart.axis.NumberAxis;
 /** One panel of a chart over days: what stands above it, its own axis, and how it draws itself. */
 abstract class DayPanel {
 
+    /** What most panels take, px. */
+    private static final double HIGH = 84;
+
     private final String title;
     private final NumberAxis axis;
 
@@ -21,6 +24,16 @@ abstract class DayPanel {
 
     final NumberAxis axis() {
         return axis;
+    }
+
+    /** How high it is, px, on an area of days that is so wide. */
+    double height(double width) {
+        return HIGH;
+    }
+
+    /** Whether it has lines at the ticks of its axis. */
+    boolean ruled() {
+        return true;
     }
 
     /** Draws the panel's marks; the axes stand already. */

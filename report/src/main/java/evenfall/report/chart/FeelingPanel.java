@@ -1,77 +1,99 @@
 package evenfall.report.chart;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.chart.BlockChart.Feeling;
 import evenfall.report.chart.BlockChart.Place;
 import evenfall.report.chart.BlockChart.Sense;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
- * Soreness (open circles) and pain (filled diamonds) from 0 to 10; zeros are not drawn. Regions are named beside the
- * marks, pain first, then the strongest soreness, as far as there is room.
+ * Soreness (open circles) and pain (filled diamonds) from 0 to 10, a row for each place: what hurt most first, each row
+ * named above it with its largest values. Zeros are not drawn, nor places that never had more.
  */
 final class FeelingPanel extends DayPanel {
 
     private static final int MOST = 10;
     private static final double RADIUS = 4;
-    private static final int WORTH_A_NAME = 3;
+    private static final double NAME = 16;
+    private static final double MARKS = 30;
 
-    private final List<Feeling> feelings;
+    private final Words words;
+    private final List<Row> rows;
 
-    FeelingPanel(String title, List<Feeling> feelings) {
-        super(title, Plots.axis(0, MOST, 5, AxisWords.plain(0)));
-        this.feelings = feelings.stream()
-                .filter(feeling -> feeling.size() > 0)
-                .sorted(Comparator.comparing(Feeling::sense).reversed().thenComparing(feeling -> -feeling.size()))
-                .toList();
+    FeelingPanel(String title, Words words, List<Feeling> feelings) {
+        super(title, Plots.axis(0, 1, 1, AxisWords.plain(0)));
+        this.words = words;
+        Map<String, List<Feeling>> places = new TreeMap<>();
+        for (Feeling feeling : feelings) {
+            if (feeling.size() > 0) {
+                places.computeIfAbsent(feeling.region(), place -> new ArrayList<>())
+                        .add(feeling);
+            }
+        }
+        List<Row> all = new ArrayList<>();
+        places.forEach((place, felt) -> all.add(new Row(place, felt)));
+        all.sort((a, b) -> a.pain() == b.pain() ? b.soreness() - a.soreness() : b.pain() - a.pain());
+        this.rows = all;
+        axis().setTickLabelsVisible(false);
+    }
+
+    @Override
+    double height(double width) {
+        return rows.size() * (NAME + MARKS);
+    }
+
+    @Override
+    boolean ruled() {
+        return false;
     }
 
     @Override
     void draw(Graphics2D graphics, Place place) {
-        graphics.setFont(Ink.SMALL);
-        graphics.setStroke(Ink.LEADING);
-        List<Rectangle2D> taken = new ArrayList<>();
-        for (Feeling feeling : feelings) {
-            double x = place.x(feeling.day());
-            double y = place.y(feeling.size());
-            taken.add(new Rectangle2D.Double(x - RADIUS, y - RADIUS, 2 * RADIUS, 2 * RADIUS));
-        }
-        for (Feeling feeling : feelings) {
-            double x = place.x(feeling.day());
-            double y = place.y(feeling.size());
-            boolean pain = feeling.sense() == Sense.PAIN;
-            graphics.setPaint(pain ? Ink.DARK : Ink.GREY);
-            if (pain) {
-                graphics.fill(diamond(x, y));
-            } else {
-                graphics.setStroke(Ink.THIN);
-                graphics.draw(new Ellipse2D.Double(x - RADIUS, y - RADIUS, 2 * RADIUS, 2 * RADIUS));
-            }
-            if (pain || feeling.size() >= WORTH_A_NAME) {
-                name(graphics, place, feeling.region(), x, y, taken);
+        double left = place.area().getMinX();
+        double right = place.area().getMaxX();
+        double ground = place.area().getMinY();
+        for (Row row : rows) {
+            graphics.setFont(Ink.SMALL);
+            graphics.setPaint(Ink.GREY);
+            graphics.drawString(name(row), (float) left, (float) (ground + NAME - 4));
+            ground += NAME + MARKS;
+            graphics.setStroke(Ink.THIN);
+            graphics.setPaint(Ink.HAIRLINE);
+            graphics.draw(new Line2D.Double(left, ground, right, ground));
+            for (Feeling feeling : row.felt()) {
+                double height = feeling.size() * (MARKS - RADIUS) / MOST;
+                mark(graphics, feeling.sense(), place.x(feeling.day()), ground, ground - height);
             }
         }
     }
 
-    private static void name(
-            Graphics2D graphics, Place place, String words, double x, double y, List<Rectangle2D> taken) {
-        double width = Plots.width(Ink.SMALL, words, graphics);
-        double[] starts = {x + RADIUS + 3, x - RADIUS - 3 - width};
-        for (double left : starts) {
-            Rectangle2D box = new Rectangle2D.Double(left, y - 6, width, 12);
-            boolean inside = left >= place.area().getMinX()
-                    && left + width <= place.area().getMaxX() + 20;
-            if (inside && taken.stream().noneMatch(other -> other.intersects(box))) {
-                taken.add(box);
-                graphics.drawString(words, (float) left, (float) y + 4);
-                return;
-            }
+    private String name(Row row) {
+        int pain = row.pain();
+        int soreness = row.soreness();
+        return pain == 0
+                ? words.say("feeling.soreness", row.place(), soreness)
+                : soreness == 0
+                        ? words.say("feeling.pain", row.place(), pain)
+                        : words.say("feeling.both", row.place(), pain, soreness);
+    }
+
+    /** On a stem, so that how large it is can be seen without an axis. */
+    private static void mark(Graphics2D graphics, Sense sense, double x, double ground, double y) {
+        boolean pain = sense == Sense.PAIN;
+        graphics.setPaint(pain ? Ink.DARK : Ink.GREY);
+        graphics.draw(new Line2D.Double(x, ground, x, pain ? y : y + RADIUS));
+        if (pain) {
+            graphics.fill(diamond(x, y));
+        } else {
+            graphics.draw(new Ellipse2D.Double(x - RADIUS, y - RADIUS, 2 * RADIUS, 2 * RADIUS));
         }
     }
 
@@ -84,5 +106,25 @@ final class FeelingPanel extends DayPanel {
         path.lineTo(x, y + r);
         path.closePath();
         return path;
+    }
+
+    /** One place with what was felt there, never nothing. */
+    private record Row(String place, List<Feeling> felt) {
+
+        int pain() {
+            return most(Sense.PAIN);
+        }
+
+        int soreness() {
+            return most(Sense.SORENESS);
+        }
+
+        private int most(Sense sense) {
+            return felt.stream()
+                    .filter(feeling -> feeling.sense() == sense)
+                    .mapToInt(Feeling::size)
+                    .max()
+                    .orElse(0);
+        }
     }
 }

@@ -4,13 +4,16 @@ import evenfall.report.chart.BlockChart.Place;
 import evenfall.report.chart.BlockChart.Saying;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/** Words, each beginning at its day, in rows from the top so that none lies on another. */
+/** Words in force, a row each: a line from the day they begin to the day the next begin, and all of the words above it. */
 final class WordPanel extends DayPanel {
 
-    private static final int ROWS = 4;
-    private static final int ROW = 18;
+    private static final double LINE = 15;
+    private static final double RULE = 9;
+    private static final double TICK = 4;
 
     private final List<Saying> sayings;
 
@@ -21,25 +24,51 @@ final class WordPanel extends DayPanel {
     }
 
     @Override
+    double height(double width) {
+        return sayings.stream().mapToDouble(saying -> height(saying, width)).sum();
+    }
+
+    private static double height(Saying saying, double width) {
+        return Plots.lines(Ink.SMALL, saying.words(), width).size() * LINE + RULE;
+    }
+
+    @Override
+    boolean ruled() {
+        return false;
+    }
+
+    @Override
     void draw(Graphics2D graphics, Place place) {
         graphics.setFont(Ink.SMALL);
-        graphics.setStroke(Ink.THIN);
-        double[] ends = new double[ROWS];
-        for (Saying saying : sayings) {
-            double x = place.x(saying.day());
-            double width = Plots.width(Ink.SMALL, saying.words(), graphics);
-            double left = Math.max(
-                    place.area().getMinX(), Math.min(x + 4, place.area().getMaxX() + 10 - width));
-            int row = 0;
-            while (row < ROWS - 1 && ends[row] > left) {
-                row++;
-            }
-            ends[row] = left + width + 8;
-            double baseline = place.area().getMinY() + ROW * (row + 1) - 4.0;
-            graphics.setPaint(Ink.ZERO);
-            graphics.draw(new Line2D.Double(x, baseline - 11, x, place.area().getMaxY()));
+        double left = place.area().getMinX();
+        double right = place.area().getMaxX();
+        double top = place.area().getMinY();
+        for (int i = 0; i < sayings.size(); i++) {
+            Saying saying = sayings.get(i);
+            double from = place.x(saying.day());
+            LocalDate next = i + 1 < sayings.size() ? sayings.get(i + 1).day() : null;
+            double bottom = top + height(saying, right - left);
+            inForce(graphics, from, end(next, place), bottom - RULE / 2);
             graphics.setPaint(Ink.DARK);
-            graphics.drawString(saying.words(), (float) left, (float) baseline);
+            double baseline = top + LINE - 3;
+            for (String line : Plots.lines(Ink.SMALL, saying.words(), right - left)) {
+                // Where it is too late in the block for all of the words they end with the block.
+                double start = Math.min(from, right - Plots.width(Ink.SMALL, line, graphics));
+                graphics.drawString(line, (float) Math.max(left, start), (float) baseline);
+                baseline += LINE;
+            }
+            top = bottom;
         }
+    }
+
+    private static double end(@Nullable LocalDate next, Place place) {
+        return next == null ? place.area().getMaxX() : place.x(next);
+    }
+
+    private static void inForce(Graphics2D graphics, double from, double to, double y) {
+        graphics.setPaint(Ink.ZERO);
+        graphics.setStroke(Ink.LEADING);
+        graphics.draw(new Line2D.Double(from, y, to, y));
+        graphics.draw(new Line2D.Double(from, y - TICK, from, y + TICK));
     }
 }

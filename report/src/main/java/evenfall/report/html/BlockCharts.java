@@ -91,7 +91,7 @@ final class BlockCharts {
             chart.bars(WORDS.say("panel.effort"), efforts);
         }
         List<Feeling> feelings = feelings();
-        if (!feelings.isEmpty()) {
+        if (feelings.stream().anyMatch(feeling -> feeling.size() > 0)) {
             chart.feelings(WORDS.say("panel.feelings"), feelings);
         }
         results()
