@@ -36,11 +36,9 @@ public final class BlockHandout {
         view.cautions()
                 .subList(view.urgent(), view.cautions().size())
                 .forEach(line -> paper.text(TextStyle.CAUTION, line));
+        next(paper, view);
         if (!view.sessions().isEmpty()) {
             course(paper, view);
-        }
-        days(paper, "head.block.next", view.next());
-        if (!view.sessions().isEmpty()) {
             tables(paper, view);
         }
         diary(paper, view.diary());
@@ -52,14 +50,14 @@ public final class BlockHandout {
     }
 
     private static void course(Paper paper, BlockView view) {
-        paper.heading(2, PAGE.say("head.block.weeks"));
-        view.changes().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
-        view.tiring().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
         paper.together(part -> {
             part.heading(2, PAGE.say("head.block.sides"));
             view.sides().forEach(line -> part.text(TextStyle.PLAIN, sentence(line)));
             part.picture(view.sidesWide());
         });
+        paper.heading(2, PAGE.say("head.block.weeks"));
+        view.changes().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
+        view.tiring().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
         paper.together(part -> part.heading(2, PAGE.say("head.block.chart")).picture(view.chartWide()));
     }
 
@@ -109,16 +107,20 @@ public final class BlockHandout {
                 new TableText(List.of(WORDS.say("column.day"), WORDS.say("column.entered")), rows, List.of(1.0, 5.0)));
     }
 
-    private static void days(Paper paper, String heading, List<DayView> days) {
-        if (days.isEmpty()) {
+    private static void next(Paper paper, BlockView view) {
+        if (view.next().isEmpty()) {
             return;
         }
-        paper.heading(2, PAGE.say(heading));
-        for (DayView day : days) {
+        paper.heading(2, PAGE.say("head.block.next"));
+        for (DayView day : view.next()) {
             paper.together(part -> {
                 part.heading(3, day.day());
                 day.lines().forEach(line -> part.text(TextStyle.PLAIN, line));
             });
         }
+        paper.together(part -> {
+            part.heading(3, PAGE.say("next.rules"));
+            view.rules().forEach(line -> part.text(TextStyle.QUIET, line));
+        });
     }
 }

@@ -81,6 +81,7 @@ final class BlockViews {
                 sessions(),
                 days(),
                 outlook == null ? List.of() : NextSessionLines.of(outlook),
+                outlook == null ? List.of() : NextSessionLines.rules(outlook),
                 method());
     }
 

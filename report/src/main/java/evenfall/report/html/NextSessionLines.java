@@ -9,7 +9,7 @@ import evenfall.report.setting.SettingValue;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The next session in plain lines: what the reasons point to, each way on with its reasons, the rules. */
+/** The next session in plain lines: what the reasons point to, each way on with its reasons; and the rules. */
 final class NextSessionLines {
 
     private static final Words WORDS = Words.beside(NextSessionLines.class);
@@ -35,15 +35,19 @@ final class NextSessionLines {
         for (String question : outlook.weeks().questions()) {
             views.add(new DayView(WORDS.say("next.question"), List.of(question)));
         }
+        return views;
+    }
+
+    /** The rules by which it argues, a line each. */
+    static List<String> rules(Outlook outlook) {
         List<String> rules = new ArrayList<>();
-        for (SettingValue rule : next.rules()) {
+        for (SettingValue rule : outlook.next().rules()) {
             rules.add(WORDS.say(
                     rule.isSet() ? "next.rule.set" : "next.rule",
                     rule.setting().name(),
                     rule.setting().say(rule.value()),
                     rule.setting().explanation()));
         }
-        views.add(new DayView(WORDS.say("next.rules"), rules));
-        return views;
+        return rules;
     }
 }

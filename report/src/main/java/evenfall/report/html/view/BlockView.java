@@ -23,6 +23,7 @@ import java.util.List;
  * @param sessions each session
  * @param diary the diary, day by day
  * @param next the next session: a head and its lines each; empty for a block that is in no log
+ * @param rules the coach's rules by which the next session is argued; empty as {@code next}
  * @param method how to read it, a sentence each
  */
 public record BlockView(
@@ -43,4 +44,5 @@ public record BlockView(
         List<RowView> sessions,
         List<DayView> diary,
         List<DayView> next,
+        List<String> rules,
         List<String> method) {}
