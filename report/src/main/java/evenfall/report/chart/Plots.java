@@ -1,5 +1,6 @@
 package evenfall.report.chart;
 
+import evenfall.report.words.Ties;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -114,7 +115,8 @@ final class Plots {
         FontRenderContext letters = new FontRenderContext(null, true, true);
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
+        for (String tied : Ties.tied(text).split(" ", -1)) {
+            String word = Ties.loose(tied);
             if (line.length() > 0
                     && font.getStringBounds(line + " " + word, letters).getWidth() > width) {
                 lines.add(line.toString());

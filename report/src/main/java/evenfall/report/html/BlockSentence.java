@@ -53,8 +53,8 @@ final class BlockSentence {
                             ? WORDS.say("block.form", held)
                             : WORDS.say("block.form.of", held, judged));
         }
-        parts.add(formHeight(block));
         parts.add(lastHeight(block));
+        parts.add(formHeight(block));
         parts.add(pain(diary));
         parts.removeIf(String::isEmpty);
         return String.join(" ", parts);

@@ -29,7 +29,10 @@ final class Pages {
         PageParts parts =
                 new PageParts(base64(Typeface.REGULAR), base64(Typeface.BOLD), text("page.css"), script.toString());
         StringOutput out = new StringOutput(1 << 18);
-        ENGINE.render(template, Map.of("view", view, "parts", parts, "words", Words.beside(Pages.class)), out);
+        ENGINE.render(
+                template,
+                Map.of("view", view, "parts", parts, "words", Words.beside(Pages.class)),
+                new TiedOutput(out));
         return out.toString();
     }
 

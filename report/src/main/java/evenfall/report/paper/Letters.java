@@ -1,6 +1,7 @@
 package evenfall.report.paper;
 
 import evenfall.report.chart.Typeface;
+import evenfall.report.words.Ties;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +48,8 @@ final class Letters {
     List<String> lines(String text, boolean heavy, float size, float width) throws IOException {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : known(text).split(" ", -1)) {
+        for (String tied : Ties.tied(known(text)).split(" ", -1)) {
+            String word = Ties.loose(tied);
             String longer = line.isEmpty() ? word : line + " " + word;
             if (width(longer, heavy, size) <= width) {
                 line.setLength(0);

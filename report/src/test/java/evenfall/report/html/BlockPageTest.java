@@ -33,7 +33,7 @@ class BlockPageTest {
     void sentence_countsSessionsWeeksLandingsAndForm() throws Exception {
         assertThat(sentence(InventedBlocks.block(3), new TreeMap<>()))
                 .isEqualTo("3 sessions in 2 weeks, 18 landings from 0.4 to 1.2 m. Form held in 9."
-                        + " Over the whole block form height 0.80 m (0.68 to 0.92, 95 %).");
+                        + " Form height over the whole block 0.80 m (0.68 to 0.92, 95 %).");
         assertThat(sentence(InventedBlocks.block(1), new TreeMap<>()))
                 .isEqualTo("1 session in 1 week, 6 landings from 0.4 to 1.2 m. Form held in 3.");
         assertThat(sentence(InventedBlocks.block(0), new TreeMap<>())).isEqualTo("There is no session in this block.");
@@ -75,6 +75,14 @@ class BlockPageTest {
         Markup page = Markup.of(page(InventedBlocks.block(2), new TreeMap<>()));
 
         assertThat(page.text()).contains("0.4 m", "1.2 m", "2 of 2", "0 of 2");
+    }
+
+    /** A line that ended between a number and its unit would be read wrongly. */
+    @Test
+    void numbers_stayWithTheirUnits() throws IOException {
+        assertThat(page(InventedBlocks.block(3), new TreeMap<>()))
+                .contains("to 1.2\u00a0m.", ", 95\u00a0%)")
+                .doesNotContainPattern(">[^<]*\\d (m|cm|g|%)[^a-z<]*<");
     }
 
     /** Every measure that is named leads to what it is, and the sentence stays the same. */

@@ -1,5 +1,6 @@
 package evenfall.report.html;
 
+import evenfall.report.words.Ties;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +19,12 @@ final class Markup {
         this.document = document;
     }
 
+    /** Of a page, with plain blanks where no line may end. */
     static Markup of(String page) throws Exception {
         // What a script holds is no markup, to an HTML parser either.
-        String body = page.replaceFirst("^<!DOCTYPE html>", "").replaceAll("(?s)(<script>).*?(</script>)", "$1$2");
+        String body = Ties.loose(page)
+                .replaceFirst("^<!DOCTYPE html>", "")
+                .replaceAll("(?s)(<script>).*?(</script>)", "$1$2");
         return new Markup(DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new InputSource(new StringReader(body))));
