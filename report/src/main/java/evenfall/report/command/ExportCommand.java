@@ -4,6 +4,7 @@ import evenfall.ingest.words.Words;
 import evenfall.report.log.AthleteArchive;
 import evenfall.report.log.AthleteFolder;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -42,6 +43,10 @@ final class ExportCommand implements Task {
         Path folder = athlete.folder().toAbsolutePath().normalize();
         if (out.toAbsolutePath().normalize().startsWith(folder)) {
             throw new UsageException(WORDS.say("export.inside", out));
+        }
+        // An archive may be all that is left of somebody whose folder was deleted.
+        if (Files.exists(out)) {
+            throw new UsageException(WORDS.say("export.there", out));
         }
         int files = AthleteArchive.write(athlete, out, console::say);
         ResultFile.at(console, null, List.of())

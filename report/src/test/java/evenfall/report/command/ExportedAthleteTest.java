@@ -60,6 +60,17 @@ class ExportedAthleteTest {
         }
     }
 
+    /** It may hold somebody who is in no log any more. */
+    @Test
+    void anArchiveThatIsThere_isNotReplaced() throws IOException {
+        byte[] before = Files.readAllBytes(zip);
+        Ran again = Ran.command("export", "--log", log, "--athlete", "a", "--out", zip);
+
+        assertThat(again.status()).isEqualTo(2);
+        assertThat(again.err()).contains("is there already").contains("another name");
+        assertThat(zip).hasBinaryContent(before);
+    }
+
     @Test
     void aMovedLog_givesTheSameNumbers() throws IOException {
         String before = in(log, "block", "--format", "json");
