@@ -41,7 +41,7 @@ public final class Ties {
             return false;
         }
         char before = text.charAt(blank - 1);
-        return before == '±' || isDigit(before) && startsUnit(text, blank + 1);
+        return before == '±' || (isDigit(before) && startsUnit(text, blank + 1));
     }
 
     private static boolean startsUnit(String text, int from) {
