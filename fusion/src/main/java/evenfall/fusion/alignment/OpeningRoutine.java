@@ -16,6 +16,8 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
 
     /** A stance shorter than this is no opening stance, s. */
     private static final double SHORTEST_STANCE_S = 1.0;
+    /** Five seconds are asked for before the bends; settling and starting take some: common practice, no source, s. */
+    private static final double ASKED_STANCE_S = 3.0;
     /** Bends of one routine follow one another within this, s. */
     private static final double TOGETHER_S = 25;
     /** Bends of one routine turn about axes no further apart, rad. */
@@ -59,6 +61,22 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
         }
         List<ForwardBend> bends = choose(all);
         return new OpeningRoutine(stanceFor(stances, bends, beforeS), bends);
+    }
+
+    /**
+     * The bends that begin soon after a quiet stance as the routine asks for, and from the same posture: not those of a
+     * warm-up or of tying a shoe.
+     *
+     * @param stances all stances of the stream
+     */
+    public int bendsAfterStanding(List<Stance> stances) {
+        return (int) bends.stream()
+                .filter(bend -> stances.stream()
+                        .anyMatch(stance -> stance.lengthS() >= ASKED_STANCE_S
+                                && stance.endS() < bend.startS() + 1
+                                && stance.endS() > bend.startS() - TOGETHER_S
+                                && stance.force().angleTo(bend.before().force()) < SAME_STANCE))
+                .count();
     }
 
     /** Whether bends that begin after {@code fromS} can no longer change which are chosen. */

@@ -4,6 +4,7 @@ import evenfall.fusion.alignment.ClockFollower;
 import evenfall.fusion.alignment.ClockMap;
 import evenfall.fusion.alignment.GyroSense;
 import evenfall.fusion.alignment.Mounting;
+import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.event.Event;
@@ -356,17 +357,24 @@ public final class LiveAnalyser {
         double standing = 0;
         double stance = 0;
         if (worn != null) {
-            bends.put(Place.PELVIS, worn.opening().bends().size());
+            bends.put(Place.PELVIS, bends(worn));
             standing = standing(worn);
             Stance zero = worn.opening().stance();
             stance = zero == null ? 0 : zero.lengthS();
         }
         if (upper != null) {
-            bends.put(Place.UPPER_BACK, upper.opening().bends().size());
+            bends.put(Place.UPPER_BACK, bends(upper));
         }
         ClockMap map = clock;
         return new OpeningState(
                 standing, stance, bends, events.heelDrops(), map == null ? null : map.sigmaMs(), !told.isEmpty());
+    }
+
+    private int bends(LiveSensor sensor) {
+        OpeningRoutine seen = sensor.opening();
+        return told.isEmpty()
+                ? seen.bendsAfterStanding(sensor.reading().stances())
+                : seen.bends().size();
     }
 
     private static double standing(LiveSensor worn) {

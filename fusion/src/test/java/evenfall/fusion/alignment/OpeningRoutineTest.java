@@ -47,7 +47,31 @@ final class OpeningRoutineTest {
         assertThat(headingDeg(routine())).isCloseTo(0.5, within(1.0));
     }
 
+    @Test
+    void bends_of_a_warm_up_are_none_of_the_routine_until_somebody_stood_quietly() {
+        end = 1.5;
+        turn(40, 1.3, 0.2, 0);
+        end -= 2.5;
+        turn(40, 1.3, 0.2, 0);
+        assertThat(routine().bends()).hasSize(2);
+        assertThat(bendsAfterStanding()).isZero();
+
+        turn(45, 1.3, 0.2, 0);
+        end -= 2.5;
+        turn(45, 1.3, 0.2, 0);
+        assertThat(bendsAfterStanding()).isEqualTo(2);
+    }
+
+    private int bendsAfterStanding() {
+        return routine().bendsAfterStanding(StillnessFinder.find(stream()));
+    }
+
     private OpeningRoutine routine() {
+        SensorStream stream = stream();
+        return OpeningRoutine.find(stream, StillnessFinder.find(stream), end);
+    }
+
+    private SensorStream stream() {
         SensorStream.Builder builder = new SensorStream.Builder();
         for (int i = 0; i < end * RATE; i++) {
             double t = i / RATE;
@@ -71,8 +95,7 @@ final class OpeningRoutineTest {
                     rate * Math.cos(awry),
                     0);
         }
-        SensorStream stream = builder.build();
-        return OpeningRoutine.find(stream, StillnessFinder.find(stream), end);
+        return builder.build();
     }
 
     private static double angle(Turn turn, double t) {

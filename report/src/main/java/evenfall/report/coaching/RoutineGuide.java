@@ -20,11 +20,17 @@ public final class RoutineGuide {
     /** Two bends and two heel drops are asked for. */
     private static final int ASKED = 2;
 
+    /** Whoever walks about stops for a moment now and then: the seconds are told from here on. */
+    private static final int COUNTED_FROM_S = 2;
+
     /** After so long without what was asked for it is asked for in other words, s. */
     private static final double ASK_AGAIN_S = 15;
 
     /** What one sensor has seen the other may still find, and clocks are tied anew so often, s. */
     private static final double LATER_S = 3;
+
+    /** Two heel drops are up to 3 s apart, and either may be seen a second late. */
+    private static final double SECOND_DROP_S = 4;
 
     private static final double CLOCKS_LATER_S = 12;
 
@@ -36,6 +42,7 @@ public final class RoutineGuide {
     private String last = "";
     private String step = "";
     private double stepS;
+    private boolean counted;
     private boolean stood;
     private boolean stoodAfterBends;
     private boolean done;
@@ -51,7 +58,7 @@ public final class RoutineGuide {
         }
         last = sentence;
         return Optional.of(
-                step.equals("stand") && state.standingS() >= 1
+                step.equals("stand") && state.standingS() >= COUNTED_FROM_S
                         ? Utterance.written(sentence)
                         : Utterance.said(sentence));
     }
@@ -71,7 +78,11 @@ public final class RoutineGuide {
         stood |= still == STAND_S || most > 0;
         if (!stood) {
             at("stand", nowS);
-            return WORDS.say(still == 0 ? "routine.stand" : "routine.still", STAND_S - still);
+            if (still >= COUNTED_FROM_S) {
+                counted = true;
+                return WORDS.say("routine.still", STAND_S - still);
+            }
+            return WORDS.say(counted ? "routine.stand.again" : "routine.stand");
         }
         boolean dropped = state.heelDrops() > 0 && fewest > 0;
         if (most == 0) {
@@ -100,7 +111,7 @@ public final class RoutineGuide {
             return WORDS.say(at("drop", nowS) < ASK_AGAIN_S ? "routine.drop" : "routine.drop.again");
         }
         if (drops < ASKED) {
-            return at("drop more", nowS) < LATER_S ? "" : WORDS.say("routine.drop.more");
+            return at("drop more", nowS) < SECOND_DROP_S ? "" : WORDS.say("routine.drop.more");
         }
         double waited = at("clocks", nowS);
         Double sigmaMs = state.clockSigmaMs();
