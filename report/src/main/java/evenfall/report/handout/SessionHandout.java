@@ -3,7 +3,6 @@ package evenfall.report.handout;
 import evenfall.ingest.words.Words;
 import evenfall.report.html.SessionPage;
 import evenfall.report.html.view.BodyView;
-import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.FigureView;
 import evenfall.report.html.view.LandingView;
 import evenfall.report.html.view.MarkView;
@@ -16,8 +15,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A session on paper: the page's own words and pictures, all landings in a table, and a page for each landing in which a
- * limit was passed.
+ * A session on paper: the page's own words and pictures, all landings in a table, and charts and figures, kept together, of
+ * each landing in which a limit was passed.
  */
 public final class SessionHandout {
 
@@ -27,6 +26,9 @@ public final class SessionHandout {
     private static final Words PAGE = Words.beside(SessionPage.class);
 
     private static final String HELD = "held";
+
+    /** What of the width a landing's charts take; the rest is for its figures. */
+    private static final double CHART_SHARE = 0.5;
 
     private SessionHandout() {}
 
@@ -58,11 +60,12 @@ public final class SessionHandout {
             part.picture(view.sides().wide());
         });
         view.landings().stream().filter(SessionHandout::isPassed).forEach(landing -> landing(paper, landing));
-        paper.newPage();
-        paper.heading(2, PAGE.say("head.method"));
-        view.method().lines().forEach(line -> paper.text(TextStyle.QUIET, line));
-        view.method().findings().forEach(line -> paper.text(TextStyle.QUIET, line));
-        view.method().limits().forEach(line -> paper.text(TextStyle.QUIET, line));
+        paper.together(part -> {
+            part.heading(2, PAGE.say("head.method"));
+            view.method().lines().forEach(line -> part.text(TextStyle.QUIET, line));
+            view.method().findings().forEach(line -> part.text(TextStyle.QUIET, line));
+            view.method().limits().forEach(line -> part.text(TextStyle.QUIET, line));
+        });
         return paper;
     }
 
@@ -101,36 +104,45 @@ public final class SessionHandout {
     }
 
     private static void landing(Paper paper, LandingView landing) {
-        paper.newPage();
-        paper.heading(
-                2,
-                WORDS.say(
-                        "landing",
-                        Integer.toString(landing.number()),
-                        landing.at(),
-                        landing.foot(),
-                        landing.height(),
-                        landing.form()));
-        landing.reasons().forEach(line -> paper.text(TextStyle.PLAIN, line));
-        paper.text(TextStyle.QUIET, String.join(" ", landing.remarks()));
-        paper.pictures(landing.bodies().stream().map(BodyView::figure).toList());
-        landing.bodies()
-                .forEach(body -> paper.text(TextStyle.QUIET, PAGE.say("body.alone", body.title(), body.words())));
-        paper.beside(0.58, left -> left.picture(landing.chart()), right -> right.table(figures(landing)));
+        paper.together(part -> {
+            part.heading(
+                    2,
+                    WORDS.say(
+                            "landing",
+                            Integer.toString(landing.number()),
+                            landing.at(),
+                            landing.foot(),
+                            landing.height(),
+                            landing.form()));
+            landing.reasons().forEach(line -> part.text(TextStyle.PLAIN, line));
+            part.text(TextStyle.QUIET, String.join(" ", landing.remarks()));
+            part.pictures(landing.bodies().stream().map(BodyView::figure).toList());
+            landing.bodies()
+                    .forEach(body -> part.text(
+                            TextStyle.QUIET, PAGE.say("body.alone", body.title(), body.moment(), body.words())));
+            part.beside(CHART_SHARE, left -> left.picture(landing.chart()), right -> right.table(figures(landing)));
+        });
     }
 
+    /** What is usual has a column where anything is known of it. */
     private static TableText figures(LandingView landing) {
-        List<List<String>> rows = new ArrayList<>();
-        for (FigureGroup group : landing.groups()) {
-            for (FigureView figure : group.figures()) {
-                rows.add(List.of(figure.label(), value(figure)));
-            }
+        List<FigureView> figures = landing.groups().stream()
+                .flatMap(group -> group.figures().stream())
+                .toList();
+        List<String> head = new ArrayList<>(List.of(WORDS.say("column.measure"), WORDS.say("column.value")));
+        boolean known = figures.stream().anyMatch(figure -> !figure.usual().isEmpty());
+        if (known) {
+            head.add(WORDS.say("column.usual"));
         }
-        return new TableText(List.of(WORDS.say("column.measure"), WORDS.say("column.value")), rows, List.of(1.0, 1.1));
+        List<List<String>> rows = figures.stream()
+                .map(figure -> known
+                        ? List.of(figure.label(), value(figure), figure.usual())
+                        : List.of(figure.label(), value(figure)))
+                .toList();
+        return new TableText(head, rows, known ? List.of(1.2, 1.0, 1.2) : List.of(1.2, 1.0));
     }
 
     private static String value(FigureView figure) {
-        return WORDS.say("value", figure.value(), figure.error(), figure.usual())
-                .strip();
+        return WORDS.say("value", figure.value(), figure.error()).strip();
     }
 }

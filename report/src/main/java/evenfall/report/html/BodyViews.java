@@ -93,7 +93,7 @@ public final class BodyViews {
                 WORDS.say("body.when." + code),
                 pose.words(),
                 BodyFigure.svg(
-                        id + "-" + code, pose.view(), pose.pose(), foot, WORDS.say("body.alone", title, pose.words())),
+                        id + "-" + code, pose.view(), pose.pose(), foot, WORDS.say("body.label", title, pose.words())),
                 pose.view(),
                 pose.pose());
     }

@@ -31,6 +31,12 @@ final class HandoutTest {
             for (int i = 1; i <= 12; i++) {
                 assertThat(text).containsPattern("(?m)^" + i + " \\d+:\\d\\d ");
             }
+            assertThat(text.split("From behind. Farthest leaned within 0.6 s of contact", -1))
+                    .as("at which moment a figure is taken")
+                    .hasSize(passed(session) + 1);
+            assertThat(paper.getNumberOfPages())
+                    .as("the rest beside a page for each that passed a limit")
+                    .isLessThanOrEqualTo(passed(session) + 4);
         }
     }
 

@@ -49,7 +49,8 @@ class BlockPageTest {
         assertThat(sentence(InventedBlocks.block(2), diary)).endsWith("Pain was entered on 1 day: left ankle.");
         assertThat(Markup.of(page(InventedBlocks.block(2), diary)).ofClass("p", "urgent").stream()
                         .map(Element::getTextContent))
-                .contains("Pain was entered: left ankle 3 of 10. Pain means stop: no more drops today.");
+                .contains(
+                        "Pain was entered: left ankle 3 of 10. Pain means stop: no more drops that day, and none before it is gone.");
     }
 
     @Test

@@ -82,10 +82,22 @@ class BrowserPageTest {
                 }
             });
         });
+        // The strip and the table take two sheets, left, right and method three more, a passed landing one, held ones a
+        // third.
+        assertThat(seen.path(0).path("sheets").asInt())
+                .isGreaterThan(5)
+                .isLessThanOrEqualTo(5 + passed(InventedSessions.of(LANDINGS, 3)) + LANDINGS / 3);
         assertThat(seen.path(0).path("reachable").asInt()).isGreaterThan(2 * LANDINGS);
         assertThat(seen.path(0).path("views").path("1280").path("marks").asInt())
                 .isGreaterThan(2 * LANDINGS);
         assertThat(seen.path(2).path("reachable").asInt()).isGreaterThan(1);
+    }
+
+    private static int passed(Session session) {
+        return (int) session.landings().stream()
+                .filter(event ->
+                        event.verdict() != null && !event.verdict().reasons().isEmpty())
+                .count();
     }
 
     @Test

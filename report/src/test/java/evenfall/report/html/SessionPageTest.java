@@ -150,7 +150,7 @@ class SessionPageTest {
         assertThat(page.ofClass("p", "urgent").stream().map(Element::getTextContent))
                 .containsExactly(
                         "Warning sign entered: giving way. Stop, and see a licensed practitioner before the next drop.",
-                        "Pain was entered: left ankle 4 of 10. Pain means stop: no more drops today.",
+                        "Pain was entered: left ankle 4 of 10. Pain means stop: no more drops that day, and none before it is gone.",
                         "A fall at 4:07: check the athlete.");
         assertThat(page.text()).contains("Soreness: right calf 3 of 10.");
     }

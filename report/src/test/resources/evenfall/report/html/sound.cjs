@@ -152,6 +152,12 @@ function measured() {
   return seen;
 }
 
+/* How many sheets of paper the page takes. */
+async function printed(tab) {
+  const paper = await tab.pdf({ format: "A4", preferCSSPageSize: false });
+  return paper.toString("latin1").split(/\/Type\s*\/Page\b(?!s)/).length - 1;
+}
+
 (async function () {
   const browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox"] });
   const all = [];
@@ -163,6 +169,7 @@ function measured() {
         if (view.name === "1280") { await walked(tab, seen); }
         seen.tooWide[view.name] = await tab.evaluate(function () { return document.documentElement.scrollWidth - innerWidth; });
         seen.views[view.name] = await tab.evaluate(measured);
+        if (view.name === "1280") { seen.sheets = await printed(tab); }
         if (AXE_SEES.includes(view.name)) { await checked(tab, view, seen); }
         await tab.context().close();
       }
