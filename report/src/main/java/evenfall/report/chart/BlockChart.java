@@ -124,11 +124,9 @@ public final class BlockChart {
         AxisSpace below = new AxisSpace();
         below.setBottom(BOTTOM);
         whole.setFixedDomainAxisSpace(below);
-        AxisSpace left = new AxisSpace();
-        left.setLeft(LABELS_LEFT);
         for (DayPanel panel : panels) {
+            panel.axis().setFixedDimension(LABELS_LEFT);
             XYPlot plot = Plots.plot(days, panel.axis());
-            plot.setFixedRangeAxisSpace(left);
             plot.setDomainGridlinesVisible(true);
             plot.setDomainGridlinePaint(Ink.HAIRLINE);
             plot.setDomainGridlineStroke(Ink.THIN);

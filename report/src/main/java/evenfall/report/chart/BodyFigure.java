@@ -217,6 +217,6 @@ public final class BodyFigure {
         String word = WORDS.say(key);
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(colours.second());
-        graphics.drawString(word, (float) (x - Plots.width(Ink.SMALL, word, graphics) / 2), (float) y);
+        graphics.drawString(word, (float) (x - Plots.width(Ink.SMALL, word) / 2), (float) y);
     }
 }

@@ -73,7 +73,7 @@ final class CountPanel extends DayPanel {
         if (side != Side.BOTH && width >= LETTERED) {
             String letter = words.say("side.letter." + side.code());
             graphics.setPaint(Ink.letter(side));
-            double letterWidth = Plots.width(Ink.SMALL, letter, graphics);
+            double letterWidth = Plots.width(Ink.SMALL, letter);
             graphics.drawString(letter, (float) (x + (width - 1 - letterWidth) / 2), (float) top - 3);
         }
     }

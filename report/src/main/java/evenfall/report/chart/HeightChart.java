@@ -193,7 +193,7 @@ public final class HeightChart {
             String words = WORDS.say(leading ? "share.now" : "share.before", Figures.fixed(course.half(), 2));
             graphics.setFont(leading ? Ink.BOLD : Ink.SMALL);
             graphics.setPaint(leading ? Ink.DARK : Ink.GREY);
-            double width = Plots.width(graphics.getFont(), words, graphics);
+            double width = Plots.width(graphics.getFont(), words);
             // The earlier height has its words on the side where this one does not stand.
             boolean toLeft = !leading && now.half() != null && course.half() <= now.half() && x - 6 - width > LEFT;
             double left = toLeft ? x - 6 - width : Math.min(x + 6, data.getMaxX() + RIGHT - width);

@@ -3,22 +3,30 @@ package evenfall.report.chart;
 import evenfall.report.chart.BlockChart.Held;
 import evenfall.report.chart.BlockChart.Median;
 import evenfall.report.chart.BlockChart.Place;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
+import java.awt.Stroke;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 
 /**
  * Drop heights of each session as squares, filled from below as far as form held: full all, empty none; beside them the
- * height up to which form was held, as a stroke with its interval.
+ * height up to which form was held, as a cross as high as its interval.
  */
 final class HeightPanel extends DayPanel {
 
     private static final double SIZE = 7;
 
     private static final double STROKE = 6;
+
+    /** As much as a step of 0.1 m needs for squares that stand apart, px. */
+    private static final double STEP = SIZE + 2;
+
+    private static final Stroke CROSS = new BasicStroke(1.5f);
+    private static final Stroke HALO = new BasicStroke(4f);
 
     private final List<Held> heights;
     private final List<Median> formHeights;
@@ -32,6 +40,11 @@ final class HeightPanel extends DayPanel {
     private static NumberAxis axis(List<Held> heights) {
         double most = heights.stream().mapToDouble(Held::heightM).max().orElse(0.4);
         return Plots.axis(0, Math.max(0.4, Math.ceil(most * 5 + 0.4) / 5), 0.4, AxisWords.plain(1));
+    }
+
+    @Override
+    double height(double width) {
+        return Math.max(super.height(width), axis().getRange().getLength() * 10 * STEP);
     }
 
     @Override
@@ -49,17 +62,23 @@ final class HeightPanel extends DayPanel {
             }
             graphics.draw(new Rectangle2D.Double(x, y, SIZE, SIZE));
         }
-        graphics.setPaint(Ink.DARK);
-        graphics.setStroke(Ink.LEADING);
         for (Median each : formHeights) {
             double x = place.x(each.day()) + SIZE + 1;
             double y = place.y(each.median());
-            graphics.draw(new Line2D.Double(x - STROKE / 2, y, x + STROKE / 2, y));
+            Path2D cross = new Path2D.Double();
+            cross.moveTo(x - STROKE / 2, y);
+            cross.lineTo(x + STROKE / 2, y);
             if (each.low() != null && each.high() != null) {
-                graphics.setStroke(Ink.THIN);
-                graphics.draw(new Line2D.Double(x, place.y(each.low()), x, place.y(each.high())));
-                graphics.setStroke(Ink.LEADING);
+                cross.moveTo(x, place.y(each.low()));
+                cross.lineTo(x, place.y(each.high()));
             }
+            // Where sessions stand close the next one's squares lie beneath.
+            graphics.setPaint(Color.WHITE);
+            graphics.setStroke(HALO);
+            graphics.draw(cross);
+            graphics.setPaint(Ink.DARK);
+            graphics.setStroke(CROSS);
+            graphics.draw(cross);
         }
     }
 }

@@ -57,8 +57,7 @@ public record LandingMark(
         if (lettered && letter != null) {
             graphics.setFont(Ink.SMALL);
             graphics.setPaint(Ink.letter(mark.side()));
-            graphics.drawString(
-                    letter, (float) (x - Plots.width(Ink.SMALL, letter, graphics) / 2), (float) (y - RADIUS - 4));
+            graphics.drawString(letter, (float) (x - Plots.width(Ink.SMALL, letter) / 2), (float) (y - RADIUS - 4));
         }
     }
 

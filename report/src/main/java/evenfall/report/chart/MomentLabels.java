@@ -51,7 +51,7 @@ final class MomentLabels {
             double share = (moment.fromContactS() - scale.fromS()) / (scale.toS() - scale.fromS());
             double x = data.getMinX() + share * data.getWidth();
             String words = WORDS.say(moment.key());
-            double width = Plots.width(Ink.SMALL, words, graphics);
+            double width = Plots.width(Ink.SMALL, words);
             double left = moment.fromContactS() <= 0 ? x - AIR - width : x + AIR;
             int row = 0;
             while (row < rowEnds.size() && rowEnds.get(row) > left) {

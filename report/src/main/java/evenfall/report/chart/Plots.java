@@ -21,6 +21,8 @@ import org.jfree.chart.ui.RectangleInsets;
 /** Axes, plots and charts in the house's dress. Every chart begins here. */
 final class Plots {
 
+    private static final FontRenderContext LETTERS = new FontRenderContext(null, true, true);
+
     private Plots() {}
 
     /** An axis from {@code low} to {@code high} with a tick each {@code step}. */
@@ -110,26 +112,33 @@ final class Plots {
         axis.draw(graphics, y, area, area, RectangleEdge.BOTTOM, null);
     }
 
-    /** Text broken between words into lines of at most that width, px; a longer word has a line of its own. */
+    /** Text broken between words into lines of at most that width, px; a word that is longer is broken itself. */
     static List<String> lines(Font font, String text, double width) {
-        FontRenderContext letters = new FontRenderContext(null, true, true);
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String tied : Ties.tied(text).split(" ", -1)) {
             String word = Ties.loose(tied);
-            if (line.length() > 0
-                    && font.getStringBounds(line + " " + word, letters).getWidth() > width) {
+            if (line.length() > 0 && width(font, line + " " + word) > width) {
                 lines.add(line.toString());
                 line.setLength(0);
             }
             line.append(line.length() == 0 ? "" : " ").append(word);
+            while (line.codePointCount(0, line.length()) > 1 && width(font, line.toString()) > width) {
+                int end = line.offsetByCodePoints(0, 1);
+                for (int next = end; width(font, line.substring(0, next)) <= width; ) {
+                    end = next;
+                    next = line.offsetByCodePoints(next, 1);
+                }
+                lines.add(line.substring(0, end));
+                line.delete(0, end);
+            }
         }
         lines.add(line.toString());
         return lines;
     }
 
-    /** Width of text, px. */
-    static double width(Font font, String text, Graphics2D graphics) {
-        return graphics.getFontMetrics(font).stringWidth(text);
+    /** Width of text as pages and paper set it, px; a window may round each letter. */
+    static double width(Font font, String text) {
+        return font.getStringBounds(text, LETTERS).getWidth();
     }
 }

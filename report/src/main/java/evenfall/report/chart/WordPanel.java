@@ -53,7 +53,7 @@ final class WordPanel extends DayPanel {
             double baseline = top + LINE - 3;
             for (String line : Plots.lines(Ink.SMALL, saying.words(), right - left)) {
                 // Where it is too late in the block for all of the words they end with the block.
-                double start = Math.min(from, right - Plots.width(Ink.SMALL, line, graphics));
+                double start = Math.min(from, right - Plots.width(Ink.SMALL, line));
                 graphics.drawString(line, (float) Math.max(left, start), (float) baseline);
                 baseline += LINE;
             }

@@ -67,7 +67,9 @@ final class BlockCharts {
         BlockChart chart = new BlockChart(width, from, to);
         List<Held> heights = heights();
         if (!heights.isEmpty()) {
-            chart.heights(WORDS.say("panel.heights"), heights, formHeights());
+            List<Median> formHeights = formHeights();
+            chart.heights(
+                    WORDS.say(formHeights.isEmpty() ? "panel.heights" : "panel.heights.crossed"), heights, formHeights);
         }
         for (Shown shown : shown()) {
             MeasureCourse course = block.measures().get(shown.measure());
