@@ -24,10 +24,6 @@ final class SyntheticTruth {
     static TrueLanding landing(LandingTruth motionTime, SensorModel pelvis, SensorSignals signals) {
         LandingTruth t = motionTime.onClock(pelvis.clock());
         double start = signals.time()[0];
-        Map<BodyAngle, TrueLanding.Angle> angles = new EnumMap<>(BodyAngle.class);
-        for (BodyAngle which : BodyAngle.values()) {
-            angles.put(which, angle(t.angle(which)));
-        }
         return new TrueLanding(
                 t.contactS() - start,
                 t.flightS(),
@@ -39,11 +35,19 @@ final class SyntheticTruth {
                 t.peakG(),
                 clipped(signals, t.contactS(), pelvis.accelerometer()),
                 t.collapseDegPerS(),
-                angles,
+                angles(t),
                 t.foreAftShiftM(),
                 t.lateralShiftM(),
                 t.overFeet(),
                 t.stepsAfter() > 0);
+    }
+
+    static Map<BodyAngle, TrueLanding.Angle> angles(LandingTruth t) {
+        Map<BodyAngle, TrueLanding.Angle> angles = new EnumMap<>(BodyAngle.class);
+        for (BodyAngle which : BodyAngle.values()) {
+            angles.put(which, angle(t.angle(which)));
+        }
+        return angles;
     }
 
     private static TrueLanding.Angle angle(AngleTruth t) {
