@@ -10,6 +10,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
@@ -38,8 +39,13 @@ final class CommandRunner {
     }
 
     int run(String... args) {
+        return answer(console, () -> runOrThrow(args));
+    }
+
+    /** Does a task; whatever goes wrong becomes one sentence and an exit status. */
+    static int answer(Console console, Callable<Integer> task) {
         try {
-            return runOrThrow(args);
+            return task.call();
         } catch (OutputClosedException e) {
             return DONE;
         } catch (DamagedFileException e) {

@@ -44,8 +44,7 @@ final class EndOnSignal implements AutoCloseable {
             try {
                 Runtime.getRuntime().removeShutdownHook(hook);
             } catch (IllegalStateException e) {
-                // The signal came just now; the work is over, so nothing is lost by ending.
-                status.compareAndSet(CommandRunner.FAILED, CommandRunner.DONE);
+                // The signal came just now: the work is over, and its status is that of the program.
             }
         }
         finished.countDown();

@@ -95,7 +95,9 @@ final class RecordCommand implements Task {
         try (EndOnSignal signal = new EndOnSignal();
                 Speech speech = Voices.find(speak, console);
                 LaterWork later = new LaterWork(console::say)) {
-            int code = round(open, written, choice, new Round(signal, speech, later));
+            // A signal ends the program as soon as this is over, so what went wrong is said before.
+            int code =
+                    CommandRunner.answer(console, () -> round(open, written, choice, new Round(signal, speech, later)));
             signal.done(code);
             return code;
         } finally {
@@ -122,7 +124,9 @@ final class RecordCommand implements Task {
             allWritten &= turn.written();
             boolean empty = turn.removeIfNothingCame();
             if (lead.next().isEmpty()) {
-                return end(turn, empty, anything, round) && allWritten ? CommandRunner.DONE : CommandRunner.FAILED;
+                return end(turn, empty, anything, round) && allWritten && onlooker.shown()
+                        ? CommandRunner.DONE
+                        : CommandRunner.FAILED;
             }
             Turn over = turn;
             turn = turn(onlooker, lead.next().get(), over.voice().choice(), round);

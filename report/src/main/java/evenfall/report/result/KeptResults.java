@@ -74,13 +74,21 @@ final class KeptResults {
             folder.removeResult(LoggedSessions.PAGE);
             StoredTraces.store(folder, document, analysis.traces());
         } catch (IOException e) {
-            tell.accept(WORDS.say("results.unstored", folder.date(), String.valueOf(e.getMessage())));
+            unstored(e);
         }
     }
 
     /** Stores the results of a recording that ended just now. */
-    void store(List<String> names, RecordingAnalysis analysis) throws IOException {
-        folder.storeResult(LoggedSessions.DOCUMENT, document(names, analysis));
+    void store(List<String> names, RecordingAnalysis analysis) {
+        try {
+            folder.storeResult(LoggedSessions.DOCUMENT, document(names, analysis));
+        } catch (IOException e) {
+            unstored(e);
+        }
+    }
+
+    private void unstored(IOException why) {
+        tell.accept(WORDS.say("results.unstored", folder.date(), String.valueOf(why.getMessage())));
     }
 
     /** Keeps the signals of results that are stored: without them pages only take longer. */

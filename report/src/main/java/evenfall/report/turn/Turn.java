@@ -1,6 +1,7 @@
 package evenfall.report.turn;
 
 import evenfall.ingest.progress.Progress;
+import evenfall.ingest.recorder.DiskFullException;
 import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recorder.WireRecorder;
 import evenfall.ingest.recording.Recording;
@@ -90,7 +91,7 @@ public final class Turn {
     /** Records until whoever leads ends the turn. */
     public void record(List<Link> links, Leader leader) throws IOException, InterruptedException {
         DiskReport disk = new DiskReport(athlete.folder());
-        disk.before().ifPresent(tell);
+        look(disk);
         try (WireRecorder recorder = new WireRecorder(
                         session.rawFolder(), links.stream().map(LentPort::new).toList(), clock);
                 Warming warming = new Warming(athlete, session)) {
@@ -106,6 +107,15 @@ public final class Turn {
                     .run(leader);
             recorded = recorder.whole();
             written = recorder.failure().isEmpty();
+        }
+    }
+
+    private void look(DiskReport disk) throws IOException {
+        try {
+            disk.before().ifPresent(tell);
+        } catch (DiskFullException e) {
+            removeIfNothingCame();
+            throw e;
         }
     }
 
@@ -125,7 +135,7 @@ public final class Turn {
             LoggedSessions sessions = new LoggedSessions(athlete, progress, tell);
             boolean now = recorded.isPresent();
             Session whole = now ? sessions.recorded(session.date(), recorded.get()) : sessions.summary(session.date());
-            ToldResults.store(session, live, whole).forEach(sentence -> onlooker.told(Topic.STORED, sentence));
+            ToldResults.store(session, live, whole, tell).forEach(sentence -> onlooker.told(Topic.STORED, sentence));
             if (now) {
                 KeptPage.write(athlete, session, whole, tell).ifPresent(page -> onlooker.told(Topic.STORED, page));
             }

@@ -188,6 +188,40 @@ class LiveRecordingTest {
         assertThat(folder.resolve("log/ada/sessions")).isEmptyDirectory();
     }
 
+    /** As Ctrl-C does: the program is told to end by the system, and must say how it went before it is gone. */
+    @Test
+    void aProgramToldToEndSaysWhyNothingWasStored() throws Exception {
+        tie();
+        Path told = folder.resolve("told.txt");
+        Process record = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Main.class.getName(),
+                        "record",
+                        "--log",
+                        folder.resolve("log").toString(),
+                        "--athlete",
+                        "ada",
+                        "--port",
+                        port("right"))
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(told.toFile())
+                .start();
+        try {
+            for (int i = 0; i < 1500 && !Files.readString(told).contains("Recording ada"); i++) {
+                Thread.sleep(20);
+            }
+            record.destroy();
+
+            assertThat(record.waitFor(30, TimeUnit.SECONDS)).isTrue();
+            assertThat(told).content().contains("Recording ada", "so nothing was stored");
+            assertThat(record.exitValue()).isEqualTo(3);
+        } finally {
+            record.destroyForcibly();
+        }
+    }
+
     @Test
     void wrongUseOfSendIsOneSentence() {
         String file = folder.resolve("x.csv").toString();
