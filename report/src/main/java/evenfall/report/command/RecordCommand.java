@@ -18,6 +18,7 @@ import evenfall.report.turn.TurnVoice;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -88,8 +89,11 @@ final class RecordCommand implements Task {
         }
         TalkChoice choice =
                 TalkChoice.named(talk).orElseThrow(() -> new UsageException(WORDS.say("record.talk", talk)));
-        if (ports.isEmpty()) {
+        if (ports.isEmpty() || ports.stream().anyMatch(String::isBlank)) {
             throw new UsageException(PortChoice.sentence(SerialPorts.free()));
+        }
+        if (new HashSet<>(ports).size() < ports.size()) {
+            throw new UsageException(WORDS.say("record.twice"));
         }
         List<Link> open = open();
         try (EndOnSignal signal = new EndOnSignal();

@@ -6,6 +6,7 @@ import evenfall.ingest.serial.SerialPorts;
 import evenfall.ingest.words.Words;
 import evenfall.report.rehearsal.Faults;
 import evenfall.report.rehearsal.Pace;
+import evenfall.report.rehearsal.PatientPort;
 import evenfall.report.rehearsal.Playback;
 import evenfall.report.rehearsal.Player;
 import evenfall.report.rehearsal.WireForm;
@@ -25,6 +26,9 @@ final class SendCommand implements Task {
 
     /** What was written last may still be on its way when a port is closed. */
     private static final long LINGER_MS = 500;
+
+    /** Whoever records has said by then that nothing comes. */
+    private static final long PATIENCE_MS = 2500;
 
     private final Console console;
 
@@ -71,7 +75,7 @@ final class SendCommand implements Task {
         Recording read = recording.files().read(console.progress());
         Faults wrong = faults.faults();
         Playback playback = new Playback(read, form, wrong);
-        Player player = new Player(playback, wrong.unplugged(), () -> SerialPorts.open(port, baud), Pace.times(speed));
+        Player player = new Player(playback, wrong.unplugged(), this::open, Pace.times(speed));
         try (Port last = player.play(console.progress())) {
             if (last != null) {
                 Thread.sleep(LINGER_MS);
@@ -86,6 +90,11 @@ final class SendCommand implements Task {
                     String.valueOf(playback.damaged())));
         }
         return CommandRunner.DONE;
+    }
+
+    private Port open() {
+        return new PatientPort(
+                SerialPorts.open(port, baud), PATIENCE_MS, () -> console.say(WORDS.say("send.unread", port)));
     }
 
     private WireForm form() {

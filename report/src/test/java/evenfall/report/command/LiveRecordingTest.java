@@ -177,6 +177,21 @@ class LiveRecordingTest {
     }
 
     @Test
+    void aPortGivenTwiceOrNotAtAllIsOneSentence() {
+        String log = folder.resolve("log").toString();
+
+        assertThat(said.run("record", "--log", log, "--athlete", "ada", "--port", "x", "--port", "x"))
+                .isEqualTo(2);
+        assertThat(said.err()).startsWith("The same port is given twice;");
+        assertThat(said.run("record", "--log", log, "--athlete", "ada", "--port", " "))
+                .isEqualTo(2);
+        assertThat(said.run("record", "--log", log, "--athlete", "ada")).isEqualTo(2);
+        assertThat(said.err().lines()).hasSize(3);
+        assertThat(said.err().lines().skip(1)).allMatch(line -> line.startsWith("Give the port of the receiver"));
+        assertThat(folder.resolve("log/ada")).doesNotExist();
+    }
+
+    @Test
     void aSilentPortStoresNothing() throws Exception {
         tie();
         String log = folder.resolve("log").toString();
