@@ -155,6 +155,7 @@ public final class LoggedSessions {
     public Session withTraces(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
         RawSession raw = raw(folder);
+        raw.beginCheck();
         Optional<RecordingAnalysis> stored = results(folder).readWithTraces();
         if (stored.isEmpty()) {
             return session(date, raw.names(), made(folder, raw), true);

@@ -1,5 +1,6 @@
 package evenfall.report.result;
 
+import evenfall.ingest.parallel.Aside;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recorder.KeptRecording;
 import evenfall.ingest.recording.Recording;
@@ -9,6 +10,7 @@ import evenfall.report.log.Manifest;
 import evenfall.report.log.RawFile;
 import evenfall.report.log.SessionFolder;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,6 +25,7 @@ final class RawSession {
     private final SessionFolder folder;
     private final Manifest manifest;
     private final Consumer<String> tell;
+    private @Nullable Aside<List<String>> checked;
 
     /** Of a session that is in the log; {@code tell} is told of files that are not what was stored. */
     RawSession(SessionFolder folder, Consumer<String> tell) throws IOException {
@@ -52,12 +55,27 @@ final class RawSession {
         return live() ? KeptRecording.read(folder.rawFolder(), progress) : tables().read(progress);
     }
 
+    /** Begins to look whether the files are what was stored: it takes as long as it takes to read them. */
+    void beginCheck() {
+        checked = Aside.start("check raw files", this::changed);
+    }
+
     /** Tells which files are not, byte for byte, what was stored. */
     void tellOfChanged() throws IOException {
-        if (!live()) {
-            for (String name : folder.changedRawFiles(manifest)) {
+        try {
+            for (String name : checked == null ? changed() : checked.result()) {
                 tell.accept(WORDS.say("raw.changed", name, folder.date()));
             }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private List<String> changed() {
+        try {
+            return live() ? List.of() : folder.changedRawFiles(manifest);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
