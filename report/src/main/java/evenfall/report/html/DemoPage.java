@@ -52,7 +52,7 @@ public final class DemoPage {
      *
      * @param date the session, or the day when something hurt without one
      * @param file name of its page, or null for a day without a session
-     * @param remark it in one breath, what hurt first
+     * @param remark it in one breath, what hurt first, what was noted last
      */
     public record Entry(SessionDate date, @Nullable String file, String remark) {
 
@@ -60,6 +60,10 @@ public final class DemoPage {
         public static Entry of(SessionDate date, String file, Session session) {
             List<String> lines = new ArrayList<>(DiaryWords.hurt(session.diary()));
             lines.add(SessionSentence.of(session));
+            session.diary().stream()
+                    .map(DiaryEntry::note)
+                    .filter(note -> note != null && !lines.contains(note))
+                    .forEach(lines::add);
             return new Entry(date, file, String.join(" ", lines));
         }
 
