@@ -89,6 +89,11 @@ public final class BlockChart {
         return this;
     }
 
+    /** Whether nothing was added. */
+    public boolean isEmpty() {
+        return panels.isEmpty();
+    }
+
     /**
      * The drawing.
      *

@@ -45,7 +45,7 @@ final class ExportCommand implements Task {
             throw new UsageException(WORDS.say("export.inside", out));
         }
         // An archive may be all that is left of somebody whose folder was deleted.
-        if (Files.exists(out)) {
+        if (Files.isRegularFile(out)) {
             throw new UsageException(WORDS.say("export.there", out));
         }
         int files = AthleteArchive.write(athlete, out, console::say);

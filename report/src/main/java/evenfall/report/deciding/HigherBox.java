@@ -1,7 +1,7 @@
 package evenfall.report.deciding;
 
 import evenfall.ingest.words.Words;
-import evenfall.report.block.FormHeight;
+import evenfall.report.block.Block;
 import evenfall.report.heed.Standing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -15,14 +15,14 @@ final class HigherBox {
     private static final Words WORDS = Words.beside(HigherBox.class);
     private static final double LEAST_STEP_M = 0.01;
 
-    private final FormHeight formHeight;
+    private final Block block;
     private final LastSession last;
     private final DaysAfter after;
     private final Standing standing;
     private final Rules rules;
 
-    HigherBox(FormHeight formHeight, LastSession last, DaysAfter after, Standing standing, Rules rules) {
-        this.formHeight = formHeight;
+    HigherBox(Block block, LastSession last, DaysAfter after, Standing standing, Rules rules) {
+        this.block = block;
         this.last = last;
         this.after = after;
         this.standing = standing;
@@ -34,7 +34,8 @@ final class HigherBox {
      *
      * @param whyNot gets a sentence for each reason why none is named
      */
-    @Nullable Double find(Choice argued, List<String> whyNot) {
+    @Nullable
+    Double find(Choice argued, List<String> whyNot) {
         require(!standing.stops(), "no.box.pain", whyNot);
         require(standing.clinicianLimit() == null, "no.box.limit", whyNot);
         require(!standing.unreadable() && !rules.unreadable(), "no.box.unreadable", whyNot);
@@ -43,7 +44,7 @@ final class HigherBox {
         require(after.nextDayAsked(), "no.box.sore.asked", whyNot);
         require(after.sorest() < rules.sore(), "no.box.sore", whyNot);
         require(argued == Choice.SAME_PLAN || standing.stops(), "no.box.argued", whyNot);
-        Double low = formHeight.low();
+        Double low = block.formHeight().low();
         Double working = last.workingHeight(rules.heldShare());
         if (low == null || working == null) {
             whyNot.add(WORDS.say("no.box.height"));
@@ -51,7 +52,11 @@ final class HigherBox {
         }
         double box = Math.floor(Math.min(working + rules.stepUpM(), low) * 100 + 1e-6) / 100;
         if (box < working + LEAST_STEP_M - 1e-9) {
-            whyNot.add(WORDS.say("no.box.interval", NextSessionFinder.metres(low), NextSessionFinder.metres(working)));
+            whyNot.add(WORDS.say(
+                    "no.box.interval",
+                    NextSessionFinder.metres(low),
+                    NextSessionFinder.metres(working),
+                    block.sessions().size()));
         }
         return whyNot.isEmpty() ? box : null;
     }

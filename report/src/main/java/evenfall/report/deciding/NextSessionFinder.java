@@ -80,9 +80,14 @@ public final class NextSessionFinder {
         same(last);
         Choice argued = standing.stops() ? STOP : lower ? GO_LOWER : stay ? STAY : change ? CHANGE_ONE : SAME_PLAN;
         List<String> whyNot = new ArrayList<>();
-        Double box = new HigherBox(block.formHeight(), last, after, standing, rules).find(argued, whyNot);
+        Double box = new HigherBox(block, last, after, standing, rules).find(argued, whyNot);
         if (box != null) {
-            facts.say("box", metres(box), metres(rules.stepUpM())).speaksFor(SAME_PLAN);
+            facts.say(
+                            "box",
+                            metres(box),
+                            metres(rules.stepUpM()),
+                            block.sessions().size())
+                    .speaksFor(SAME_PLAN);
         }
         return next(date, argued, box, whyNot);
     }

@@ -59,6 +59,7 @@ public final class BlockHandout {
         view.changes().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
         view.tiring().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
         paper.together(part -> part.heading(2, PAGE.say("head.block.chart")).picture(view.chartWide()));
+        paper.picture(view.diaryWide());
     }
 
     private static String sentence(List<Span> spans) {

@@ -63,7 +63,8 @@ final class BlockCharts {
         this.diary = diary;
     }
 
-    Picture draw(String id, int width, LocalDate from, LocalDate to) {
+    /** What was measured and done. */
+    Picture done(String id, int width, LocalDate from, LocalDate to) {
         BlockChart chart = new BlockChart(width, from, to);
         List<Held> heights = heights();
         if (!heights.isEmpty()) {
@@ -92,6 +93,12 @@ final class BlockCharts {
         if (!efforts.isEmpty()) {
             chart.bars(WORDS.say("panel.effort"), efforts);
         }
+        return chart.draw(id, WORDS.say("block.chart"));
+    }
+
+    /** What was felt, reached and told; a picture of its own, since it is as high as there are places that were sore. */
+    Picture told(String id, int width, LocalDate from, LocalDate to) {
+        BlockChart chart = new BlockChart(width, from, to);
         List<Feeling> feelings = feelings();
         if (feelings.stream().anyMatch(feeling -> feeling.size() > 0)) {
             chart.feelings(WORDS.say("panel.feelings"), feelings);
@@ -103,7 +110,7 @@ final class BlockCharts {
         if (!cues.isEmpty()) {
             chart.words(WORDS.say("panel.cues"), cues);
         }
-        return chart.draw(id, WORDS.say("block.chart"));
+        return chart.isEmpty() ? Picture.NONE : chart.draw(id, WORDS.say("block.chart.diary"));
     }
 
     private List<Shown> shown() {

@@ -74,7 +74,8 @@ final class BlockSentence {
                 key,
                 Figures.fixed(height.heightM(), 2),
                 WORDS.say("range", Figures.fixed(height.low(), 2), Figures.fixed(height.high(), 2)),
-                Figures.size(trend.perWeekM() == null ? 0.0 : 100 * trend.perWeekM(), 1));
+                Figures.size(trend.perWeekM() == null ? 0.0 : 100 * trend.perWeekM(), 1),
+                block.sessions().size());
     }
 
     /** The last session's own form height beside that of the block, which lags behind; empty where there is none. */

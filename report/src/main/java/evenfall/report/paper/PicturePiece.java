@@ -17,6 +17,9 @@ record PicturePiece(List<Picture> pictures) implements Piece {
     /** A picture is not made larger than so many pt a pixel. */
     private static final float LARGEST = 0.75f;
 
+    /** As high as a picture may be to stand on one page with its heading, pt. */
+    private static final float TALLEST = Sheet.HEIGHT - 2 * Printer.MARGIN - 60;
+
     PicturePiece {
         pictures = List.copyOf(pictures);
     }
@@ -29,7 +32,9 @@ record PicturePiece(List<Picture> pictures) implements Piece {
 
     private float scale(float width) {
         float pixels = pictures.stream().mapToInt(Picture::width).sum();
-        return Math.min(LARGEST, (width - BETWEEN * (pictures.size() - 1)) / pixels);
+        float tallest = pictures.stream().mapToInt(Picture::height).max().orElse(0);
+        float fitting = Math.min((width - BETWEEN * (pictures.size() - 1)) / pixels, TALLEST / Math.max(1, tallest));
+        return Math.min(LARGEST, fitting);
     }
 
     @Override

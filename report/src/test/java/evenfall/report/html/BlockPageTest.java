@@ -33,7 +33,7 @@ class BlockPageTest {
     void sentence_countsSessionsWeeksLandingsAndForm() throws Exception {
         assertThat(sentence(InventedBlocks.block(3), new TreeMap<>()))
                 .isEqualTo("3 sessions in 2 weeks, 18 landings from 0.4 to 1.2 m. Form held in 9."
-                        + " Form height over the whole block 0.80 m (0.68 to 0.92, 95 %).");
+                        + " Form height over all 3 sessions 0.80 m (0.68 to 0.92, 95 %).");
         assertThat(sentence(InventedBlocks.block(1), new TreeMap<>()))
                 .isEqualTo("1 session in 1 week, 6 landings from 0.4 to 1.2 m. Form held in 3.");
         assertThat(sentence(InventedBlocks.block(0), new TreeMap<>())).isEqualTo("There is no session in this block.");
@@ -60,6 +60,37 @@ class BlockPageTest {
 
         assertThat(Markup.of(page(InventedBlocks.block(2), diary)).ofClass("p", "urgent"))
                 .isEmpty();
+    }
+
+    /** What stops stands before all else; the rules stand apart from the reasons and are written as they must be typed. */
+    @Test
+    void whatStops_standsFirst_thenTheSentence_thenTheDecision_andItsRulesFolded() throws Exception {
+        SortedMap<LocalDate, List<DiaryEntry>> diary = InventedBlocks.diary(null);
+        diary.put(InventedBlocks.FIRST.plusDays(4), List.of(InventedBlocks.pain(4)));
+        Block block = InventedBlocks.block(2);
+        StringBuilder out = new StringBuilder();
+        BlockPage.write(block, diary, InventedBlocks.outlook(block, diary), out);
+        String page = out.substring(out.indexOf("<main>"));
+
+        assertThat(page)
+                .containsSubsequence(
+                        "class=\"urgent\"",
+                        "class=\"sentence\"",
+                        "class=\"standing\"",
+                        "id=\"next\"",
+                        "<details class=\"rules\">",
+                        "<li>landings-a-session = ",
+                        "</details>",
+                        "Left against right");
+        assertThat(page.substring(page.indexOf("id=\"next\""), page.indexOf("<details")))
+                .doesNotContain("lost-in-a-row =");
+    }
+
+    @Test
+    void aDiaryThatSaysNothing_hasNoChart() throws Exception {
+        assertThat(page(InventedBlocks.block(2), new TreeMap<>())).doesNotContain("diary-wide");
+        assertThat(page(InventedBlocks.block(2), InventedBlocks.diary("quiet")))
+                .contains("calf-right: soreness up to 3", "quiet</text>");
     }
 
     @Test

@@ -38,6 +38,20 @@ final class PaperTest {
         }
     }
 
+    /** A chart grows with what a diary holds: it must not run off its page, with its heading above it. */
+    @Test
+    void aTallPicture_isMadeSmaller_soThatItFitsAPage() throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            Letters letters = new Letters(document);
+            for (int height : new int[] {900, 1500, 3000, 9000}) {
+                Picture tall = new Picture("<svg/>", 1100, height, "a tall picture", graphics -> {});
+                PicturePiece piece = new PicturePiece(List.of(tall));
+
+                assertThat(piece.height(letters, 500)).isLessThan(Sheet.HEIGHT - 2 * Printer.MARGIN - 40);
+            }
+        }
+    }
+
     @Test
     void everyLetterIsOfTheBundledFace() throws IOException {
         try (PDDocument document = printed(small())) {

@@ -16,8 +16,10 @@ import java.util.List;
  * @param sides left against right, a sentence each
  * @param sidesWide the pairs for a wide window, or nothing
  * @param sidesNarrow the same for a narrow one
- * @param chartWide everything on one axis of days, for a wide window
+ * @param chartWide what was measured and done on one axis of days, for a wide window
  * @param chartNarrow the same for a narrow one
+ * @param diaryWide what the diary says on the same axis of days, for a wide window; empty where it says nothing
+ * @param diaryNarrow the same for a narrow one
  * @param feet heads of the columns of {@code heights}
  * @param heights landings by drop height and foot
  * @param sessions each session
@@ -39,6 +41,8 @@ public record BlockView(
         Picture sidesNarrow,
         Picture chartWide,
         Picture chartNarrow,
+        Picture diaryWide,
+        Picture diaryNarrow,
         List<MarkView> feet,
         List<RowView> heights,
         List<RowView> sessions,
