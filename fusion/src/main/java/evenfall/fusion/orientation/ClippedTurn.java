@@ -4,20 +4,21 @@ package evenfall.fusion.orientation;
  * Makes up for what one gyroscope axis does not show while it stands at full scale.
  *
  * <p>Above full scale the turn rate is taken to run on a cubic that leaves and comes back with the slopes seen just before
- * and just after; of its area, {@code T² (s₀ + s₁) / 12} over the time {@code T}, a share is believed, since such a
- * cubic overshoots a rounder peak. Looking only back, the area is added once the slope after is seen; looking ahead, the
- * cubic itself while it lasts.
+ * and just after. Of its area, {@code T² (s₀ + s₁) / 12} over the time {@code T}, less is believed the more it is against
+ * what was read, since steep slopes do not last. Looking ahead, the cubic itself is added while it lasts. Looking only
+ * back, a rise that starts with the slope before and dies down is added while it lasts, and what it was short of the area
+ * once the slope after is seen.
  */
 final class ClippedTurn {
 
-    /** Share of the cubic that is believed. */
-    private static final double SHARE = 0.8;
+    /** Less than this share of what was read is believed, however large the cubic: half of it where the cubic reaches it. */
+    private static final double MOST = 4.0 / 3;
 
-    /** No more is added than this share of what was read. */
-    private static final double MOST = 1;
+    /** Time in which a rise that was seen only from before dies down, s. */
+    private static final double RISE_TIME = 0.3;
 
     /** How far what is added may be off: a share of it, and a turn rate that noise in the slopes makes up, rad/s. */
-    private static final double OFF_SHARE = 0.4;
+    private static final double OFF_SHARE = 1;
 
     private static final double OFF_RATE = 0.01;
 
@@ -25,7 +26,7 @@ final class ClippedTurn {
     static final double LONGEST = 0.5;
 
     /** Beyond that, the share of what is read by which the turn may be off. */
-    private static final double UNKNOWN_SHARE = 0.3;
+    private static final double UNKNOWN_SHARE = 1;
 
     private double rate;
     private double lastRate;
@@ -33,6 +34,7 @@ final class ClippedTurn {
     private double entrySlope;
     private double level;
     private double time;
+    private double given;
     private boolean clips;
     private boolean ended;
     private boolean planned;
@@ -96,6 +98,7 @@ final class ClippedTurn {
             level = rate;
             entrySlope = Math.max(0, Math.signum(level) * slope);
             time = 0;
+            given = 0;
         }
         time += seconds;
         if (planned) {
@@ -104,7 +107,12 @@ final class ClippedTurn {
             double whole = (entrySlope + Math.max(0, plannedExitSlope)) * plannedTime * plannedTime / 12;
             double believed = whole > 0 ? area(plannedExitSlope, plannedTime) / whole : 0;
             added = Math.signum(level) * believed * height * plannedTime * seconds;
-        } else if (time > LONGEST) {
+        } else if (time <= LONGEST) {
+            double rise = entrySlope * time * StrictMath.exp(-time / RISE_TIME);
+            double part = rise / (1 + entrySlope * time / (2 * Math.abs(level))) * seconds;
+            given += part;
+            added += Math.signum(level) * part;
+        } else {
             doubt = UNKNOWN_SHARE * Math.abs(rate) * seconds;
         }
     }
@@ -112,14 +120,15 @@ final class ClippedTurn {
     private void makeUp(double exitSlope) {
         if (time <= LONGEST) {
             double area = area(exitSlope, time);
-            added = Math.signum(level) * area;
+            added += Math.signum(level) * (area - given);
             doubt = off(area, time);
         }
     }
 
     private double area(double exitSlope, double seconds) {
-        double area = SHARE * seconds * seconds * (entrySlope + Math.max(0, exitSlope)) / 12;
-        return Math.min(area, MOST * Math.abs(level) * seconds);
+        double area = seconds * seconds * (entrySlope + Math.max(0, exitSlope)) / 12;
+        double most = MOST * Math.abs(level) * seconds;
+        return most > 0 ? area * most / (most + area) : 0;
     }
 
     private static double off(double area, double seconds) {

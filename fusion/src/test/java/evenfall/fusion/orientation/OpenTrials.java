@@ -47,6 +47,21 @@ public final class OpenTrials {
             this.truth = truth;
         }
 
+        /** The trial as a gyroscope that reads no more than {@code limit} (rad/s) about any axis would have seen it. */
+        public Trial clippedAt(double limit) {
+            SensorStream.Builder builder = new SensorStream.Builder();
+            for (int i = 0; i < stream.size(); i++) {
+                double x = Math.max(-limit, Math.min(limit, stream.gx(i)));
+                double y = Math.max(-limit, Math.min(limit, stream.gy(i)));
+                double z = Math.max(-limit, Math.min(limit, stream.gz(i)));
+                builder.add(stream.time(i), stream.ax(i), stream.ay(i), stream.az(i), x, y, z);
+                if (Math.max(Math.abs(x), Math.max(Math.abs(y), Math.abs(z))) >= limit) {
+                    builder.clipTurnRate(i);
+                }
+            }
+            return new Trial(builder.build(), truth);
+        }
+
         /** The error of a filter. */
         public Inclination error(FilterKind kind) {
             OrientationTrack track = OrientationEstimator.estimate(stream, kind);
