@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds slow forward bends between two quiet stances: the sensor leaves the upright by some tens of degrees about a
- * level axis, slowly, and comes back to where it was.
+ * Finds forward bends between two quiet stances: the sensor leaves the upright by some tens of degrees about a
+ * level axis, smoothly, and comes back to where it was.
  *
  * <p>The limits are common practice, no source. A person bends forward, never backward, so the way down tells which
  * end of the axis is the left.
@@ -28,6 +28,8 @@ final class BendFinder {
     private static final double LONGEST_BEND_S = 12;
     /** Picking up, sitting down or jumping shakes more than a slow bend; root mean square about 1 g, m/s². */
     private static final double ROUGHEST = 1.2;
+    /** A quick bend shakes as a hinge does, to this; squats leave 0.46 and more, picking up 0.54 (method page). */
+    private static final double ROUGHEST_HINGE = 0.45;
 
     private static final double LEAST_SHARE = 0.8;
     private static final double STEEPEST_AXIS = 0.4;
@@ -114,9 +116,10 @@ final class BendFinder {
             rough += off * off;
         }
         PrincipalAxis.Axis solved = axis.solve();
-        boolean slow = Math.sqrt(rough / (end - start)) < ROUGHEST;
+        boolean smooth = Math.sqrt(rough / (end - start)) < ROUGHEST
+                || new HingeFit(motion, upInSensor, gyroBias).roughness(start, end) < ROUGHEST_HINGE;
         boolean level = Math.abs(solved.direction().dot(upInSensor)) < STEEPEST_AXIS;
-        if (slow && level && solved.share() > LEAST_SHARE) {
+        if (smooth && level && solved.share() > LEAST_SHARE) {
             found.add(new ForwardBend(
                     before, after, motion.time(start), motion.time(end), solved.direction(), solved.share(), depth));
         }
