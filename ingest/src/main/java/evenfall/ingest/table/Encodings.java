@@ -1,11 +1,14 @@
 package evenfall.ingest.table;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Tells by the first bytes of a file what it is not: another compression, a document, binary. */
 final class Encodings {
+
+    private static final Words WORDS = Words.beside(Encodings.class);
 
     /** The first bytes of a kind of file, and what to do about it. */
     private record Foreign(String magic, String what, String remedy) {}
@@ -37,13 +40,11 @@ final class Encodings {
         String text = new String(head, StandardCharsets.ISO_8859_1);
         for (Foreign foreign : FOREIGN) {
             if (text.startsWith(foreign.magic())) {
-                throw new UnusableInputException(
-                        "The file " + name + " is " + foreign.what() + ", not a table; " + foreign.remedy() + ".");
+                throw new UnusableInputException(WORDS.say("foreign", name, foreign.what(), foreign.remedy()));
             }
         }
         if (text.length() > 262 && text.startsWith("ustar", 257)) {
-            throw new UnusableInputException(
-                    "The file " + name + " is a tar archive, not a table; unpack it and give the table file.");
+            throw new UnusableInputException(WORDS.say("foreign.tar", name));
         }
     }
 
@@ -57,8 +58,7 @@ final class Encodings {
         }
         // One control character in thirty already means that rows are not text.
         if (strange > 0 && strange * 30 >= head.length) {
-            throw new UnusableInputException(
-                    "The file " + name + " is binary, not a table of text; export the recording as CSV and give that.");
+            throw new UnusableInputException(WORDS.say("foreign.binary", name));
         }
     }
 

@@ -1,6 +1,7 @@
 package evenfall.ingest.table;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -11,28 +12,26 @@ import java.nio.file.Path;
 /** What can be said of a file before its content is understood. */
 final class FileCheck {
 
+    private static final Words WORDS = Words.beside(FileCheck.class);
+
     private FileCheck() {}
 
     /** Refuses a path that is missing, a folder, no file, not readable or empty. */
     static void regular(Path file, String kind) throws java.io.IOException {
         if (!Files.exists(file)) {
-            throw new UnusableInputException(
-                    "The " + kind + " " + file + " does not exist; check the name and the folder.");
+            throw new UnusableInputException(WORDS.say("file.missing", kind, file));
         }
         if (Files.isDirectory(file)) {
-            throw new UnusableInputException("The " + kind + " " + file + " is a folder; name one file inside it.");
+            throw new UnusableInputException(WORDS.say("file.folder", kind, file));
         }
         if (!Files.isRegularFile(file)) {
-            throw new UnusableInputException(
-                    "The " + kind + " " + file + " is not an ordinary file; copy the content into one first.");
+            throw new UnusableInputException(WORDS.say("file.odd", kind, file));
         }
         if (!Files.isReadable(file)) {
-            throw new UnusableInputException("The " + kind + " " + file
-                    + " may not be read by this user; change its permissions or copy it to a folder of your own.");
+            throw new UnusableInputException(WORDS.say("file.forbidden", kind, file));
         }
         if (Files.size(file) == 0) {
-            throw new UnusableInputException(
-                    "The " + kind + " " + file + " is empty (0 bytes); record or export it again.");
+            throw new UnusableInputException(WORDS.say("file.empty", kind, file));
         }
     }
 

@@ -1,6 +1,7 @@
 package evenfall.ingest.table;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Which column of a header is which. */
 final class HeaderColumns {
+
+    private static final Words WORDS = Words.beside(HeaderColumns.class);
 
     private final String file;
     private final List<ColumnName> names;
@@ -43,9 +46,8 @@ final class HeaderColumns {
             if (name.quantity() != Quantity.OTHER) {
                 Integer before = seen.put(name.text().toLowerCase(Locale.ROOT), i);
                 if (before != null) {
-                    throw new UnusableInputException("The header of " + file + " names the column \"" + name.text()
-                            + "\" twice, as columns " + (before + 1) + " and " + (i + 1)
-                            + "; rename one, or say in a layout file which to read.");
+                    throw new UnusableInputException(WORDS.say(
+                            "header.twice", file, name.text(), String.valueOf((before + 1)), String.valueOf((i + 1))));
                 }
             }
         }
@@ -59,15 +61,15 @@ final class HeaderColumns {
     List<Integer> sensor(Quantity quantity) {
         Map<String, Integer[]> sets = complete(quantity);
         if (sets.isEmpty() && quantity == Quantity.ACCELERATION && withoutGravity()) {
-            throw new UnusableInputException("The header of " + file
-                    + " names only an acceleration from which gravity was taken out (found: " + shown()
-                    + "); record the plain accelerometer, or, if it does hold gravity, name it like ax_g,ay_g,az_g.");
+            throw new UnusableInputException(WORDS.say("header.gravity", file, shown()));
         }
         if (sets.isEmpty()) {
-            throw new UnusableInputException("The header of " + file + " names no " + quantity.words()
-                    + " with x, y and z (found: " + shown() + "); name the columns like "
-                    + (quantity == Quantity.ACCELERATION ? "ax_g,ay_g,az_g" : "gx_dps,gy_dps,gz_dps")
-                    + ", or give a layout file.");
+            throw new UnusableInputException(WORDS.say(
+                    "header.none",
+                    file,
+                    quantity.words(),
+                    shown(),
+                    (quantity == Quantity.ACCELERATION ? "ax_g,ay_g,az_g" : "gx_dps,gy_dps,gz_dps")));
         }
         refuseDoubles(quantity);
         Map<String, Integer[]> withUnit = new LinkedHashMap<>();
@@ -79,10 +81,12 @@ final class HeaderColumns {
         if (withUnit.isEmpty()) {
             Integer[] columns = sets.values().iterator().next();
             ColumnName first = names.get(columns[0]);
-            throw new UnusableInputException("The header of " + file + " gives no unit for the " + quantity.words()
-                    + " (\"" + first.text() + "\"); write one into the header, like \"" + first.text()
-                    + (quantity == Quantity.ACCELERATION ? " (g)\" or \" (m/s2)\"" : " (deg/s)\" or \" (rad/s)\"")
-                    + ", or give a layout file.");
+            throw new UnusableInputException(WORDS.say(
+                    "header.unit",
+                    file,
+                    quantity.words(),
+                    first.text(),
+                    (quantity == Quantity.ACCELERATION ? " (g)\" or \" (m/s2)\"" : " (deg/s)\" or \" (rad/s)\"")));
         }
         return List.of(plainest(withUnit, quantity));
     }
@@ -95,16 +99,19 @@ final class HeaderColumns {
     }
 
     /** The unit all three columns share, or null if they have none. */
-    @Nullable Unit unit(Integer[] columns) {
+    @Nullable
+    Unit unit(Integer[] columns) {
         Unit unit = names.get(columns[0]).unit();
         for (Integer column : columns) {
             Unit other = names.get(column).unit();
             if (unit == null) {
                 unit = other;
             } else if (other != null && other != unit) {
-                throw new UnusableInputException("The header of " + file + " gives different units for \""
-                        + names.get(columns[0]).text() + "\" and \""
-                        + names.get(column).text() + "\"; make them one, or give a layout file.");
+                throw new UnusableInputException(WORDS.say(
+                        "header.units",
+                        file,
+                        names.get(columns[0]).text(),
+                        names.get(column).text()));
             }
         }
         return unit;
@@ -127,9 +134,8 @@ final class HeaderColumns {
         for (int i = 0; i < names.size(); i++) {
             if (names.get(i).text().equalsIgnoreCase(text)) {
                 if (found != null) {
-                    throw new UnusableInputException("The header of " + file + " names the column \"" + text
-                            + "\" twice, as columns " + (found + 1) + " and " + (i + 1)
-                            + "; rename one, or give its number in the layout file.");
+                    throw new UnusableInputException(WORDS.say(
+                            "header.twice.layout", file, text, String.valueOf((found + 1)), String.valueOf((i + 1))));
                 }
                 found = i;
             }
@@ -154,8 +160,8 @@ final class HeaderColumns {
             List<String> firsts = sets.values().stream()
                     .map(columns -> "\"" + names.get(columns[0]).text() + "\"")
                     .toList();
-            throw new UnusableInputException("The header of " + file + " names more than one " + quantity.words() + " ("
-                    + String.join(", ", firsts) + "); say in a layout file which to read.");
+            throw new UnusableInputException(
+                    WORDS.say("header.several", file, quantity.words(), String.join(", ", firsts)));
         }
         return sets.values().iterator().next();
     }
@@ -182,9 +188,13 @@ final class HeaderColumns {
             if (name.quantity() == quantity) {
                 ColumnName before = seen.put(name.axis() + name.set(), name);
                 if (before != null) {
-                    throw new UnusableInputException("The header of " + file + " has two columns for the "
-                            + quantity.words() + " " + "xyz".charAt(name.axis()) + ", \"" + before.text() + "\" and \""
-                            + name.text() + "\"; say in a layout file which to read.");
+                    throw new UnusableInputException(WORDS.say(
+                            "header.double",
+                            file,
+                            quantity.words(),
+                            String.valueOf("xyz".charAt(name.axis())),
+                            before.text(),
+                            name.text()));
                 }
             }
         }

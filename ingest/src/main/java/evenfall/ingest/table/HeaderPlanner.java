@@ -4,6 +4,7 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds out from its header how a table is read. */
 final class HeaderPlanner {
+
+    private static final Words WORDS = Words.beside(HeaderPlanner.class);
 
     private static final char[] SEPARATORS = {',', ';', '\t'};
     /** Tried where no other makes a header. */
@@ -60,8 +63,7 @@ final class HeaderPlanner {
         List<Integer> turnRate = columns.sensor(Quantity.TURN_RATE);
         List<List<String>> rows = preview.rows(headerLines, separator);
         if (rows.isEmpty()) {
-            throw new UnusableInputException(
-                    "The file " + preview.name() + " has a header but no rows below it; record or export it again.");
+            throw new UnusableInputException(WORDS.say("rows.none", preview.name()));
         }
         int cells = RowShape.cells(rows);
         int named = columns.names().size();
@@ -88,10 +90,12 @@ final class HeaderPlanner {
                 -1,
                 "");
         if (plan.lastColumn() >= cells) {
-            throw new UnusableInputException("The header of " + preview.name() + " names " + named
-                    + " columns but most rows have " + cells
-                    + (cells == 1 ? " cell" : " cells")
-                    + "; check that header and rows are separated alike, or give a layout file.");
+            throw new UnusableInputException(WORDS.say(
+                    "rows.cells",
+                    preview.name(),
+                    String.valueOf(named),
+                    String.valueOf(cells),
+                    (cells == 1 ? " cell" : " cells")));
         }
         return plan;
     }
@@ -111,12 +115,9 @@ final class HeaderPlanner {
             return usual;
         }
         if (preview.nothingAfter(0)) {
-            throw new UnusableInputException("The file " + preview.name()
-                    + " holds only blank lines or comments, no samples; record or export it again.");
+            throw new UnusableInputException(WORDS.say("rows.blank", preview.name()));
         }
-        throw new UnusableInputException("The file " + preview.name()
-                + " has no header that names accelerometer and gyroscope, as in t_ms,ax_g,ay_g,az_g,gx_dps,gy_dps,gz_dps;"
-                + " add one, or give a layout file that says which column is what.");
+        throw new UnusableInputException(WORDS.say("header.missing", preview.name()));
     }
 
     /** The first complete header, else the one that names most; null if no line could be one. */
@@ -179,9 +180,8 @@ final class HeaderPlanner {
                         && row.subList(named, row.size()).stream().anyMatch(cell -> !cell.isBlank()))
                 .count();
         if (filled * 2 > rows.size()) {
-            throw new UnusableInputException("The header of " + preview.name() + " names " + named
-                    + " columns but the rows have " + cells
-                    + " cells, so the names cannot be laid against them; correct the header, or give a layout file.");
+            throw new UnusableInputException(
+                    WORDS.say("rows.names", preview.name(), String.valueOf(named), String.valueOf(cells)));
         }
     }
 
@@ -205,13 +205,10 @@ final class HeaderPlanner {
             return bareTime(columns.names().get(bare).text(), bare, rows, decimal);
         }
         if (counter >= 0) {
-            throw new UnusableInputException("The header of " + preview.name() + " names a counter (\""
-                    + columns.names().get(counter).text()
-                    + "\") but no time, so the rate is not known; give a layout file with rateHz and"
-                    + " {\"column\": " + counter + ", \"unit\": \"samples\"}.");
+            throw new UnusableInputException(WORDS.say(
+                    "time.counter", preview.name(), columns.names().get(counter).text(), String.valueOf(counter)));
         }
-        throw new UnusableInputException("The header of " + preview.name() + " names no time (found: " + columns.shown()
-                + "); name the column like t_s, t_ms or t_us, or give a layout file with rateHz.");
+        throw new UnusableInputException(WORDS.say("time.none", preview.name(), columns.shown()));
     }
 
     /** A time without a unit: only one unit gives a rate that such a sensor can have. */
@@ -240,23 +237,16 @@ final class HeaderPlanner {
                 findings.add(new Finding(
                         FindingCode.UNITS,
                         Severity.NOTE,
-                        "The header of " + preview.name() + " gives no unit for \"" + name + "\"; it was read as "
-                                + word
-                                + ", the only unit that gives a rate of a motion sensor (" + Math.round(rate)
-                                + " Hz); write the unit into the header to be sure.",
+                        WORDS.say("time.guessed", preview.name(), name, word, String.valueOf(Math.round(rate))),
                         null,
                         null));
                 return new TimeForm(column, unit, unit.toSi(), 0);
             }
         }
         if (sorted.length == 0 && column < rows.get(0).size()) {
-            throw new UnusableInputException("The times of " + preview.name() + " (\"" + name + "\", like \""
-                    + rows.get(0).get(column).strip()
-                    + "\") are neither rising numbers nor written after ISO 8601; write"
-                    + " them like 2026-03-02T10:15:30.005, or give a layout file with rateHz.");
+            throw new UnusableInputException(WORDS.say(
+                    "time.odd", preview.name(), name, rows.get(0).get(column).strip()));
         }
-        throw new UnusableInputException("The header of " + preview.name() + " gives no unit for \"" + name
-                + "\" and its steps do not show it; write one into the header, like \"" + name
-                + " (ms)\", or give a layout file.");
+        throw new UnusableInputException(WORDS.say("time.unit", preview.name(), name));
     }
 }

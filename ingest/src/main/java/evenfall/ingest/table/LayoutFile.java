@@ -4,6 +4,7 @@ import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.BodyAxes;
 import evenfall.ingest.recording.SignedAxis;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +23,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Reads a layout file, strictly: a field that is unknown, missing or of the wrong kind is named and refused. */
 final class LayoutFile {
+
+    private static final Words WORDS = Words.beside(LayoutFile.class);
 
     private static final long LARGEST = 1 << 20;
     private static final JsonMapper JSON = JsonMapper.builder()
@@ -42,10 +45,9 @@ final class LayoutFile {
      */
     static Layout read(Path file) throws IOException {
         String source = String.valueOf(file.getFileName());
-        FileCheck.regular(file, "layout file");
+        FileCheck.regular(file, WORDS.say("kind.layout"));
         if (Files.size(file) > LARGEST) {
-            throw new UnusableInputException("The layout file " + source + " is larger than a layout can be ("
-                    + Files.size(file) + " bytes); give the JSON layout, not the recording.");
+            throw new UnusableInputException(WORDS.say("layout.large", source, String.valueOf(Files.size(file))));
         }
         JsonNode root;
         try {
@@ -53,16 +55,22 @@ final class LayoutFile {
         } catch (JacksonException e) {
             var at = e.getLocation();
             throw new UnusableInputException(
-                    "The layout file " + source + " is not valid JSON"
-                            + (at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr())
-                            + "; correct it there (docs/file-formats.md has an example).",
+                    WORDS.say(
+                            "layout.json",
+                            source,
+                            (at == null
+                                    ? ""
+                                    : WORDS.say(
+                                            "layout.json.at",
+                                            String.valueOf(at.getLineNr()),
+                                            String.valueOf(at.getColumnNr())))),
                     e);
         }
         return new LayoutFile(source).layout(root);
     }
 
     private Layout layout(JsonNode root) {
-        object(root, "the layout");
+        object(root, WORDS.say("layout.whole"));
         known(
                 root,
                 "",
@@ -81,7 +89,7 @@ final class LayoutFile {
                 : OptionalDouble.empty();
         Layout.@Nullable TimeColumn time = time(required(root, "", "time"));
         if (rate.isEmpty() && (time == null || time.unit() == Unit.SAMPLES)) {
-            throw missing("rateHz", "samples a second, needed when the file tells no time of its own");
+            throw missing("rateHz", WORDS.say("field.rateHz"));
         }
         Layout.Sensor accelerometer = sensor(root, "accelerometer", Quantity.ACCELERATION);
         Layout.Sensor gyroscope = sensor(root, "gyroscope", Quantity.TURN_RATE);
@@ -89,10 +97,10 @@ final class LayoutFile {
         JsonNode sensors = root.get("sensors");
         boolean several = sensorColumn != null && !sensorColumn.isNull();
         if (several && sensors == null) {
-            throw missing("sensors", "which name in sensorColumn is which place, as in {\"pelvis\": \"P\"}");
+            throw missing("sensors", WORDS.say("field.sensors"));
         }
         if (!several && sensors != null && !sensors.isNull()) {
-            throw missing("sensorColumn", "the column that holds the names given in sensors");
+            throw missing("sensorColumn", WORDS.say("field.sensorColumn"));
         }
         return new Layout(
                 source,
@@ -121,7 +129,7 @@ final class LayoutFile {
                 return c;
             }
         }
-        throw wrong("separator", "one character such as \",\", \";\" or \"\\t\"", node);
+        throw wrong("separator", WORDS.say("wanted.separator"), node);
     }
 
     private int headerLines(JsonNode root) {
@@ -130,7 +138,7 @@ final class LayoutFile {
             return 0;
         }
         if (!node.isIntegralNumber() || !node.canConvertToInt() || node.asInt() < 0 || node.asInt() > 100_000) {
-            throw wrong("headerLines", "a count of lines from 0", node);
+            throw wrong("headerLines", WORDS.say("wanted.lines"), node);
         }
         return node.asInt();
     }
@@ -143,12 +151,11 @@ final class LayoutFile {
         known(node, "time.", Set.of("column", "unit", "wrapsAt"));
         String unitText = string(required(node, "time.", "unit"), "time.unit");
         Unit unit = Unit.parse(Quantity.TIME, unitText)
-                .orElseThrow(() -> wrong("time.unit", "s, ms, us, ISO-8601 or samples", node.get("unit")));
+                .orElseThrow(() -> wrong("time.unit", WORDS.say("wanted.time"), node.get("unit")));
         double wrapsAt = 0;
         if (node.has("wrapsAt") && !node.get("wrapsAt").isNull()) {
             if (unit == Unit.ISO_8601) {
-                throw new UnusableInputException("In the layout file " + source
-                        + " time.wrapsAt does not go with ISO-8601, which never wraps; take one of them out.");
+                throw new UnusableInputException(WORDS.say("layout.wraps", source));
             }
             wrapsAt = positive(node, "time.", "wrapsAt");
         }
@@ -162,14 +169,13 @@ final class LayoutFile {
         known(node, prefix, Set.of("columns", "unit", "scale", "range"));
         JsonNode columns = required(node, prefix, "columns");
         if (!columns.isArray() || columns.size() != 3) {
-            throw wrong(prefix + "columns", "a list of three columns, for x, y and z", columns);
+            throw wrong(prefix + "columns", WORDS.say("wanted.columns"), columns);
         }
         List<Layout.Column> xyz = new ArrayList<>();
         for (JsonNode each : columns) {
             Layout.Column column = column(each, prefix + "columns");
             if (xyz.contains(column)) {
-                throw new UnusableInputException("In the layout file " + source + " " + prefix + "columns names " + each
-                        + " twice; give x, y and z a column each.");
+                throw new UnusableInputException(WORDS.say("layout.axis.twice", source, prefix, each));
             }
             xyz.add(column);
         }
@@ -179,7 +185,7 @@ final class LayoutFile {
         required(node, prefix, "scale");
         double scale = number(node, prefix, "scale");
         if (scale == 0) {
-            throw wrong(prefix + "scale", "a number that is not 0", node.get("scale"));
+            throw wrong(prefix + "scale", WORDS.say("wanted.scale"), node.get("scale"));
         }
         OptionalDouble range = node.has("range") && !node.get("range").isNull()
                 ? OptionalDouble.of(positive(node, prefix, "range"))
@@ -196,8 +202,7 @@ final class LayoutFile {
         SignedAxis forward = axis(node, "forward");
         SignedAxis up = axis(node, "up");
         if (forward.axis() == up.axis()) {
-            throw new UnusableInputException("In the layout file " + source + " axes.forward and axes.up lie on the"
-                    + " same sensor axis; give two different ones, as in {\"forward\": \"+z\", \"up\": \"-y\"}.");
+            throw new UnusableInputException(WORDS.say("layout.axes", source));
         }
         return new BodyAxes(forward, up);
     }
@@ -205,7 +210,7 @@ final class LayoutFile {
     private SignedAxis axis(JsonNode node, String name) {
         JsonNode value = required(node, "axes.", name);
         return SignedAxis.parse(string(value, "axes." + name))
-                .orElseThrow(() -> wrong("axes." + name, "one of +x, -x, +y, -y, +z, -z", value));
+                .orElseThrow(() -> wrong("axes." + name, WORDS.say("wanted.axis"), value));
     }
 
     private Map<Place, String> sensors(JsonNode node) {
@@ -216,18 +221,17 @@ final class LayoutFile {
             JsonNode name = node.get(place.code());
             if (name != null && !name.isNull()) {
                 if (!name.isString() && !name.isNumber()) {
-                    throw wrong("sensors." + place.code(), "the name of the sensor in sensorColumn", name);
+                    throw wrong("sensors." + place.code(), WORDS.say("wanted.sensor"), name);
                 }
                 String text = name.asString().strip();
                 if (sensors.containsValue(text)) {
-                    throw new UnusableInputException("In the layout file " + source + " sensors gives both places the"
-                            + " name \"" + text + "\"; give each its own.");
+                    throw new UnusableInputException(WORDS.say("layout.sensors", source, text));
                 }
                 sensors.put(place, text);
             }
         }
         if (!sensors.containsKey(Place.PELVIS)) {
-            throw missing("sensors.pelvis", "the name of the pelvis sensor in sensorColumn");
+            throw missing("sensors.pelvis", WORDS.say("field.pelvis"));
         }
         return sensors;
     }
@@ -239,7 +243,7 @@ final class LayoutFile {
         if (node.isString() && !node.asString().isBlank()) {
             return new Layout.Column(-1, node.asString().strip());
         }
-        throw wrong(field, "a column number from 0 or a header name", node);
+        throw wrong(field, WORDS.say("wanted.column"), node);
     }
 
     private double positive(JsonNode node, String prefix, String name) {
@@ -247,7 +251,7 @@ final class LayoutFile {
         if (value > 0) {
             return value;
         }
-        throw wrong(prefix + name, "a number above 0", node.get(name));
+        throw wrong(prefix + name, WORDS.say("wanted.positive"), node.get(name));
     }
 
     private double number(JsonNode node, String prefix, String name) {
@@ -262,12 +266,12 @@ final class LayoutFile {
         if (node.isString()) {
             return node.asString();
         }
-        throw wrong(field, "a text in quotes", node);
+        throw wrong(field, WORDS.say("wanted.text"), node);
     }
 
     private void object(JsonNode node, String what) {
         if (!node.isObject()) {
-            throw wrong(what, "an object in { }", node);
+            throw wrong(what, WORDS.say("wanted.object"), node);
         }
     }
 
@@ -282,22 +286,24 @@ final class LayoutFile {
     private void known(JsonNode node, String prefix, Set<String> names) {
         for (String name : node.propertyNames()) {
             if (!names.contains(name)) {
-                throw new UnusableInputException("The layout file " + source + " has an unknown field \"" + prefix
-                        + name + "\"; take it out or correct its spelling (known here: "
-                        + String.join(", ", names.stream().sorted().toList()) + ").");
+                throw new UnusableInputException(WORDS.say(
+                        "layout.unknown",
+                        source,
+                        prefix,
+                        name,
+                        String.join(", ", names.stream().sorted().toList())));
             }
         }
     }
 
     private UnusableInputException missing(String field, String explanation) {
-        return new UnusableInputException(
-                "The layout file " + source + " lacks the field \"" + field + "\"; add it: " + explanation + ".");
+        return new UnusableInputException(WORDS.say("layout.lacks", source, field, explanation));
     }
 
     private UnusableInputException wrong(String field, String wanted, JsonNode found) {
         String shown = found.toString();
-        return new UnusableInputException("In the layout file " + source + " " + field + " is "
-                + (shown.length() > 60 ? shown.substring(0, 60) + "..." : shown) + "; it should be " + wanted + ".");
+        return new UnusableInputException(WORDS.say(
+                "layout.wrong", source, field, (shown.length() > 60 ? shown.substring(0, 60) + "..." : shown), wanted));
     }
 
     /** What a field that is missing would hold. */

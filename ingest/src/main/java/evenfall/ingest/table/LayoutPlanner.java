@@ -2,6 +2,7 @@ package evenfall.ingest.table;
 
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Lays a layout against the first lines of a file. */
 final class LayoutPlanner {
+
+    private static final Words WORDS = Words.beside(LayoutPlanner.class);
 
     private static final char[] SEPARATORS = {',', ';', '\t', ' '};
 
@@ -28,9 +31,8 @@ final class LayoutPlanner {
      */
     TablePlan plan(Place place) {
         if (preview.nothingAfter(layout.headerLines())) {
-            throw new UnusableInputException("The file " + preview.name() + " holds no rows behind its "
-                    + layout.headerLines() + " header lines; record or export it again, or correct headerLines in "
-                    + layout.source() + ".");
+            throw new UnusableInputException(WORDS.say(
+                    "layout.rows.none", preview.name(), String.valueOf(layout.headerLines()), layout.source()));
         }
         char separator = separator();
         HeaderColumns header = header(separator);
@@ -61,9 +63,12 @@ final class LayoutPlanner {
                 sensorColumn,
                 sensor);
         if (plan.lastColumn() >= cells) {
-            throw new UnusableInputException("The rows of " + preview.name() + " have " + cells + " cells, but "
-                    + layout.source() + " asks for column " + plan.lastColumn()
-                    + " (counted from 0); correct the columns or the separator in the layout file.");
+            throw new UnusableInputException(WORDS.say(
+                    "layout.cells",
+                    preview.name(),
+                    String.valueOf(cells),
+                    layout.source(),
+                    String.valueOf(plan.lastColumn())));
         }
         return plan;
     }
@@ -136,13 +141,11 @@ final class LayoutPlanner {
             return column.number();
         }
         if (header == null) {
-            throw new UnusableInputException("The layout file " + layout.source() + " names the column \"" + name
-                    + "\" but has headerLines 0; give the count of header lines, or column numbers.");
+            throw new UnusableInputException(WORDS.say("layout.name.lines", layout.source(), name));
         }
         return header.find(name)
-                .orElseThrow(() -> new UnusableInputException("The file " + preview.name() + " has no column \"" + name
-                        + "\", which " + layout.source() + " asks for (found: " + header.shown()
-                        + "); correct the name in the layout file."));
+                .orElseThrow(() -> new UnusableInputException(
+                        WORDS.say("layout.name.none", preview.name(), name, layout.source(), header.shown())));
     }
 
     private void refuseShared(List<Integer> acceleration, List<Integer> turnRate, int time, int sensor) {
@@ -160,8 +163,8 @@ final class LayoutPlanner {
     private void take(Map<Integer, String> taken, int column, String what) {
         String before = taken.put(column, what);
         if (before != null) {
-            throw new UnusableInputException("The layout file " + layout.source() + " gives column " + column
-                    + " (counted from 0) to both " + before + " and " + what + "; give each its own.");
+            throw new UnusableInputException(
+                    WORDS.say("layout.column.twice", layout.source(), String.valueOf(column), before, what));
         }
     }
 }

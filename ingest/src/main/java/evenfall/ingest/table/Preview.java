@@ -2,6 +2,7 @@ package evenfall.ingest.table;
 
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,6 +17,8 @@ import java.util.List;
  */
 record Preview(String name, List<String> lines) {
 
+    private static final Words WORDS = Words.beside(Preview.class);
+
     private static final int LENGTH = 1 << 17;
     private static final int MOST_LINES_OF_A_ROW = 20;
 
@@ -27,9 +30,10 @@ record Preview(String name, List<String> lines) {
             bytes = source.readNBytes(LENGTH);
             whole = bytes.length < LENGTH;
             if (bytes.length == 0) {
-                throw new UnusableInputException("The file " + name + " holds nothing"
-                        + (source.damage() == null ? "" : " that can be unpacked, " + source.damage())
-                        + "; record or export it again.");
+                throw new UnusableInputException(WORDS.say(
+                        "nothing",
+                        name,
+                        (source.damage() == null ? "" : WORDS.say("nothing.unpacked", source.damage()))));
             }
         }
         List<String> lines = new ArrayList<>();

@@ -1,6 +1,7 @@
 package evenfall.ingest.table;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
@@ -13,6 +14,8 @@ import java.util.Arrays;
  * loops need no other bound.
  */
 final class RowReader {
+
+    private static final Words WORDS = Words.beside(RowReader.class);
 
     /** What the next row turned out to be. */
     enum Outcome {
@@ -164,7 +167,7 @@ final class RowReader {
         }
         int end = Cells.lineEnd(buffer, position, limit);
         lineEnd(end);
-        reason = "it holds bytes that are no text, as after a power cut";
+        reason = WORDS.say("bad.bytes");
         return Outcome.BAD;
     }
 
@@ -230,9 +233,8 @@ final class RowReader {
 
     /** A refusal of a line that is longer than a row can be. */
     static UnusableInputException tooLong(String name, long line) {
-        return new UnusableInputException("The file " + name + " has a line of more than " + LONGEST_ROW
-                + " bytes at line " + line
-                + ", which is no row of samples; check that it is a table with one row a sample.");
+        return new UnusableInputException(
+                WORDS.say("row.long", name, String.valueOf(LONGEST_ROW), String.valueOf(line)));
     }
 
     /** Reads a row of numbers from {@code p}; returns where its line ends, or -1 if it is not that plain. */

@@ -1,5 +1,6 @@
 package evenfall.ingest.table;
 
+import evenfall.ingest.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,8 @@ import java.util.List;
  * Reads a row the careful way: cells first (RFC 4180 quoting), then each cell, with a reason for what cannot be used.
  */
 final class RowText {
+
+    private static final Words WORDS = Words.beside(RowText.class);
 
     private static final String[] AXES = {"x", "y", "z"};
 
@@ -66,7 +69,7 @@ final class RowText {
             end = -1;
         }
         if (end < 0) {
-            bad("it has a quotation mark without its partner");
+            bad(WORDS.say("bad.quote"));
             return lineEnd;
         }
         evaluate(into);
@@ -79,7 +82,11 @@ final class RowText {
             count--;
         }
         if (plan.cells() > 0 && count != plan.cells()) {
-            bad("it has " + count + (count == 1 ? " cell" : " cells") + " where the others have " + plan.cells());
+            bad(WORDS.say(
+                    "bad.cells",
+                    String.valueOf(count),
+                    (count == 1 ? " cell" : " cells"),
+                    String.valueOf(plan.cells())));
             return;
         }
         if (plan.sensorColumn() >= 0 && !cells.get(plan.sensorColumn()).strip().equals(plan.sensor())) {
@@ -103,7 +110,7 @@ final class RowText {
             if (end == bytes.length - 1) {
                 into.nanos = isoTime.nanos();
             } else {
-                bad(cell.isBlank() ? "its time is missing" : "its time " + shown(cell) + " is no ISO 8601 time");
+                bad(cell.isBlank() ? WORDS.say("bad.time.missing") : WORDS.say("bad.time", shown(cell)));
             }
         } else {
             into.time = number(cell, "time");
@@ -117,7 +124,7 @@ final class RowText {
         String what = sensor + " " + AXES[axis];
         double value = number(cells.get(group.columns().get(axis)), what);
         if (!(Math.abs(value * group.toSi()) <= largest)) {
-            bad("its " + what + " of " + value + " is more than any sensor can read");
+            bad(WORDS.say("bad.large", what, String.valueOf(value)));
         }
         return value;
     }
@@ -133,13 +140,13 @@ final class RowText {
                 || text.equalsIgnoreCase("na")
                 || text.equalsIgnoreCase("null")
                 || text.equals("-")) {
-            bad("its " + what + " is missing");
+            bad(WORDS.say("bad.missing", what));
             return 0;
         }
         byte[] bytes = (text.replace('−', '-') + '\n').getBytes(StandardCharsets.UTF_8);
         int end = numbers.scan(bytes, 0);
         if (end != bytes.length - 1) {
-            bad("its " + what + " " + shown(text) + " is no number");
+            bad(WORDS.say("bad.number", what, shown(text)));
             return 0;
         }
         return numbers.value();

@@ -5,6 +5,8 @@ import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
 import evenfall.ingest.recording.SensorStream;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Digits;
+import evenfall.ingest.words.Words;
 import java.util.List;
 import java.util.Locale;
 
@@ -15,6 +17,8 @@ import java.util.Locale;
  * the clock itself jumps and the rows go on from there, they are set one usual interval behind the last good one.
  */
 final class SampleCollector {
+
+    private static final Words WORDS = Words.beside(SampleCollector.class);
 
     /** More bad rows than this, and more than one in a hundred, refuse a file. */
     private static final int BAD_ROWS_ALLOWED = 10;
@@ -91,7 +95,7 @@ final class SampleCollector {
             findings.add(new Finding(
                     FindingCode.REFUSED_ROWS,
                     Severity.WARNING,
-                    "Line " + line + " of " + file + " was left out because " + reason + ".",
+                    WORDS.say("left.out", String.valueOf(line), file, reason),
                     null,
                     moment()));
         }
@@ -108,8 +112,7 @@ final class SampleCollector {
         findings.add(new Finding(
                 FindingCode.CUT_SHORT,
                 Severity.NOTE,
-                "The last line of " + file + ", line " + line
-                        + ", breaks off and was left out; the recording ended there.",
+                WORDS.say("breaks.off", file, String.valueOf(line)),
                 null,
                 moment()));
     }
@@ -119,16 +122,14 @@ final class SampleCollector {
         findings.add(new Finding(
                 FindingCode.CUT_SHORT,
                 Severity.WARNING,
-                "The file " + file + " was read up to line " + line + ": " + damage
-                        + "; copy it again if the rest is needed.",
+                WORDS.say("damaged", file, String.valueOf(line), damage),
                 null,
                 moment()));
     }
 
     /** A refusal of a file that goes on and on without a row. */
     UnusableInputException nothingFor(long lines, long line) {
-        return new UnusableInputException("The file " + file + " holds " + lines + " lines without a sample up to line "
-                + line + ", only blanks, comments or other sensors; check what recorded it.");
+        return new UnusableInputException(WORDS.say("nothing.for", file, String.valueOf(lines), String.valueOf(line)));
     }
 
     /**
@@ -149,18 +150,12 @@ final class SampleCollector {
             throw tooManyBad();
         }
         if (good > 1 && last == first) {
-            throw new UnusableInputException("The time in " + file + " never moves: all " + good
-                    + " rows have the same; check which column is the time.");
+            throw new UnusableInputException(WORDS.say("time.still", file, String.valueOf(good)));
         }
         double interval = good > 1 ? (last - first) / (good - 1) : 0;
         if (last - first + interval < 1 - 1e-6) {
-            throw new UnusableInputException(String.format(
-                    Locale.ROOT,
-                    "The file %s holds %d samples over %.2f s, less than the one second that is needed; record for longer, or"
-                            + " check the unit of the time.",
-                    file,
-                    good,
-                    last - first));
+            throw new UnusableInputException(
+                    WORDS.say("time.short", file, String.valueOf(good), Digits.fixed(last - first, 2)));
         }
         summarise();
         plan.acceleration().range().ifPresent(builder::accelerationRange);
@@ -173,8 +168,13 @@ final class SampleCollector {
             findings.add(new Finding(
                     FindingCode.REFUSED_ROWS,
                     Severity.WARNING,
-                    (bad - NAMED) + " more lines of " + file + " were left out, the last of them line " + lastBadLine
-                            + "; " + bad + " of " + (good + bad) + " in all.",
+                    WORDS.say(
+                            "left.out.more",
+                            String.valueOf((bad - NAMED)),
+                            file,
+                            String.valueOf(lastBadLine),
+                            String.valueOf(bad),
+                            String.valueOf((good + bad))),
                     null,
                     null));
         }
@@ -256,14 +256,12 @@ final class SampleCollector {
         findings.add(new Finding(
                 shift > 0 ? FindingCode.BACKWARD_TIME : FindingCode.GAP,
                 Severity.WARNING,
-                String.format(
-                        Locale.ROOT,
-                        "The time in %s jumps %s by %.3f s at line %d and goes on from there; the rows behind it were set"
-                                + " right after the ones before.",
+                WORDS.say(
+                        "time.jumps",
                         file,
                         shift > 0 ? "back" : "ahead",
-                        Math.abs(heldTime[0] - last),
-                        heldLine[0]),
+                        Digits.fixed(Math.abs(heldTime[0] - last), 3),
+                        String.valueOf(heldLine[0])),
                 null,
                 last - first));
         offset += shift;
@@ -283,11 +281,10 @@ final class SampleCollector {
                 findings.add(new Finding(
                         FindingCode.BACKWARD_TIME,
                         Severity.WARNING,
-                        String.format(
-                                Locale.ROOT,
-                                "The time runs back by %.6g s in line %d of %s; that row was left out.",
-                                last - heldTime[i],
-                                heldLine[i],
+                        WORDS.say(
+                                "time.back",
+                                String.format(Locale.ROOT, "%.6g", last - heldTime[i]),
+                                String.valueOf(heldLine[i]),
                                 file),
                         null,
                         last - first));
@@ -295,22 +292,19 @@ final class SampleCollector {
             refuse(
                     heldLine[i],
                     back
-                            ? "its time is before that of the row before it (line " + lastLine + ")"
-                            : "its time is " + String.format(Locale.ROOT, "%.6g", heldTime[i] - last)
-                                    + " s after that of the row before it, but the rows behind it are not");
+                            ? WORDS.say("bad.time.before", String.valueOf(lastLine))
+                            : WORDS.say("bad.time.after", String.format(Locale.ROOT, "%.6g", heldTime[i] - last)));
         }
     }
 
     private UnusableInputException tooManyBad() {
-        return new UnusableInputException(String.format(
-                Locale.ROOT,
-                "The file %s has %d bad rows of %d (%.1f %%), more than the 1 %% that may be left out; the first is line"
-                        + " %d: %s; export it again, or check that units and layout fit.",
+        return new UnusableInputException(WORDS.say(
+                "rows.bad",
                 file,
-                bad,
-                good + bad,
-                100.0 * bad / (good + bad),
-                firstBadLine,
+                String.valueOf(bad),
+                String.valueOf(good + bad),
+                Digits.fixed(100.0 * bad / (good + bad), 1),
+                String.valueOf(firstBadLine),
                 firstReason));
     }
 
@@ -318,13 +312,11 @@ final class SampleCollector {
         if (bad == 0) {
             return new UnusableInputException(
                     plan.sensorColumn() >= 0
-                            ? "The file " + file + " holds no rows of the sensor \"" + plan.sensor()
-                                    + "\"; check the names under sensors in the layout file."
-                            : "The file " + file + " holds no complete row of samples; record or export it again.");
+                            ? WORDS.say("rows.sensor", file, plan.sensor())
+                            : WORDS.say("rows.incomplete", file));
         }
-        return new UnusableInputException("No row of " + file + " can be used: the first of " + bad + ", line "
-                + firstBadLine + ", cannot because " + firstReason
-                + "; check that the columns and units are the right ones.");
+        return new UnusableInputException(
+                WORDS.say("rows.unusable", file, String.valueOf(bad), String.valueOf(firstBadLine), firstReason));
     }
 
     private double moment() {

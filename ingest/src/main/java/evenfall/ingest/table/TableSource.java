@@ -2,6 +2,7 @@ package evenfall.ingest.table;
 
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class TableSource extends InputStream {
 
+    private static final Words WORDS = Words.beside(TableSource.class);
+
     private static final int CHUNK = 1 << 16;
 
     private final String name;
@@ -33,8 +36,7 @@ final class TableSource extends InputStream {
         try {
             this.counted = new CountingInput(Files.newInputStream(file), Files.size(file), name, progress);
         } catch (AccessDeniedException e) {
-            throw new UnusableInputException(
-                    "The file " + file + " may not be read by this user; change its permissions.", e);
+            throw new UnusableInputException(WORDS.say("file.unreadable", file), e);
         }
         InputStream plain = null;
         try {
@@ -43,19 +45,16 @@ final class TableSource extends InputStream {
             if (compressed) {
                 PushedBack unpacked = new PushedBack(new Forgiving(new GZIPInputStream(raw, CHUNK)));
                 if (unpacked.startsWith(0x1F, 0x8B)) {
-                    throw new UnusableInputException("The file " + name
-                            + " is compressed twice; unpack it once (gunzip) and give the file that comes out.");
+                    throw new UnusableInputException(WORDS.say("gz.twice", name));
                 }
                 plain = decoded(unpacked);
             } else {
                 plain = decoded(raw);
             }
         } catch (ZipException e) {
-            throw new UnusableInputException(
-                    "The file " + name + " starts like gz but is damaged at its start; copy or export it again.", e);
+            throw new UnusableInputException(WORDS.say("gz.start", name), e);
         } catch (EOFException e) {
-            throw new UnusableInputException(
-                    "The file " + name + " is a gz that ends before its first byte; copy or export it again.", e);
+            throw new UnusableInputException(WORDS.say("gz.ends", name), e);
         } finally {
             if (plain == null) {
                 counted.close();
@@ -74,7 +73,8 @@ final class TableSource extends InputStream {
     }
 
     /** What cut the text short, as the end of a sentence, or null if it came to its regular end. */
-    @Nullable String damage() {
+    @Nullable
+    String damage() {
         return damage;
     }
 
@@ -145,10 +145,10 @@ final class TableSource extends InputStream {
             try {
                 return gz.read(into, offset, length);
             } catch (EOFException e) {
-                damage = "the gz ends early, as if copying was broken off";
+                damage = WORDS.say("gz.damage.ends");
                 return -1;
             } catch (ZipException e) {
-                damage = "the gz is damaged from there on";
+                damage = WORDS.say("gz.damage");
                 return -1;
             }
         }
