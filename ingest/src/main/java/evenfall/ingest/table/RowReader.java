@@ -5,6 +5,7 @@ import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.function.Supplier;
 
 /**
  * Walks through the rows of a table. A row of plain numbers is read in one pass over its bytes; whatever else turns up
@@ -16,6 +17,8 @@ import java.util.Arrays;
 final class RowReader {
 
     private static final Words WORDS = Words.beside(RowReader.class);
+
+    private static final Supplier<String> BYTES = () -> WORDS.say("bad.bytes");
 
     /** What the next row turned out to be. */
     enum Outcome {
@@ -59,7 +62,7 @@ final class RowReader {
     private boolean ended;
     private long line = 1;
     private long nextLine = 1;
-    private String reason = "";
+    private Supplier<String> reason = BYTES;
     private int fewestDecimals = Integer.MAX_VALUE;
     private int lastDecimals;
     private boolean thisSensor = true;
@@ -103,8 +106,8 @@ final class RowReader {
         return line;
     }
 
-    /** Why the last row was bad, as the end of a sentence. */
-    String reason() {
+    /** Why the last row was bad, as the end of a sentence; put into words when asked. */
+    Supplier<String> reason() {
         return reason;
     }
 
@@ -167,7 +170,7 @@ final class RowReader {
         }
         int end = Cells.lineEnd(buffer, position, limit);
         lineEnd(end);
-        reason = WORDS.say("bad.bytes");
+        reason = BYTES;
         return Outcome.BAD;
     }
 

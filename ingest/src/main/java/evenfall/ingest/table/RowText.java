@@ -4,6 +4,7 @@ import evenfall.ingest.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Reads a row the careful way: cells first (RFC 4180 quoting), then each cell, with a reason for what cannot be used.
@@ -12,14 +13,22 @@ final class RowText {
 
     private static final Words WORDS = Words.beside(RowText.class);
 
-    private static final String[] AXES = {"x", "y", "z"};
+    private static final Supplier<String> NO_REASON = () -> "";
+    private static final Supplier<String> NO_QUOTE = () -> WORDS.say("bad.quote");
+
+    /** The keys of what the columns of a sensor hold, x, y and z. */
+    private static final String[] ACCELERATIONS = {
+        "value.accelerometer.x", "value.accelerometer.y", "value.accelerometer.z"
+    };
+
+    private static final String[] TURN_RATES = {"value.gyroscope.x", "value.gyroscope.y", "value.gyroscope.z"};
 
     private final TablePlan plan;
     private final NumberScanner numbers;
     private final IsoTime isoTime = new IsoTime();
     private final List<String> cells = new ArrayList<>();
     private RowReader.Outcome outcome = RowReader.Outcome.SKIPPED;
-    private String reason = "";
+    private Supplier<String> reason = NO_REASON;
     private int innerLines;
 
     RowText(TablePlan plan) {
@@ -31,8 +40,8 @@ final class RowText {
         return outcome;
     }
 
-    /** Why the row is bad; empty if it is not. */
-    String reason() {
+    /** Why the row is bad, put into words when asked since most bad rows are only counted; empty if it is not. */
+    Supplier<String> reason() {
         return reason;
     }
 
@@ -47,7 +56,7 @@ final class RowText {
      * @return where its line ends; {@code limit} if it does not end before
      */
     int read(byte[] bytes, int start, int limit, Row into) {
-        reason = "";
+        reason = NO_REASON;
         innerLines = 0;
         int lineEnd = Cells.lineEnd(bytes, start, limit);
         if (Cells.blankOrComment(bytes, start, lineEnd)) {
@@ -69,7 +78,7 @@ final class RowText {
             end = -1;
         }
         if (end < 0) {
-            bad(WORDS.say("bad.quote"));
+            bad(NO_QUOTE);
             return lineEnd;
         }
         evaluate(into);
@@ -82,11 +91,8 @@ final class RowText {
             count--;
         }
         if (plan.cells() > 0 && count != plan.cells()) {
-            bad(WORDS.say(
-                    "bad.cells",
-                    String.valueOf(count),
-                    (count == 1 ? " cell" : " cells"),
-                    String.valueOf(plan.cells())));
+            int found = count;
+            bad(() -> WORDS.say("bad.cells", found, plan.cells()));
             return;
         }
         if (plan.sensorColumn() >= 0 && !cells.get(plan.sensorColumn()).strip().equals(plan.sensor())) {
@@ -98,8 +104,8 @@ final class RowText {
             time(cells.get(plan.time().column()), into);
         }
         for (int c = 0; c < 3 && outcome == RowReader.Outcome.ROW; c++) {
-            into.values[c] = value(plan.acceleration(), c, "accelerometer", Absurd.ACCELERATION);
-            into.values[3 + c] = value(plan.turnRate(), c, "gyroscope", Absurd.TURN_RATE);
+            into.values[c] = value(plan.acceleration(), ACCELERATIONS[c], c, Absurd.ACCELERATION);
+            into.values[3 + c] = value(plan.turnRate(), TURN_RATES[c], c, Absurd.TURN_RATE);
         }
     }
 
@@ -110,21 +116,20 @@ final class RowText {
             if (end == bytes.length - 1) {
                 into.nanos = isoTime.nanos();
             } else {
-                bad(cell.isBlank() ? WORDS.say("bad.time.missing") : WORDS.say("bad.time", shown(cell)));
+                bad(() -> cell.isBlank() ? WORDS.say("bad.time.missing") : WORDS.say("bad.time", shown(cell)));
             }
         } else {
-            into.time = number(cell, "time");
+            into.time = number(cell, "value.time");
         }
     }
 
-    private double value(ColumnGroup group, int axis, String sensor, double largest) {
+    private double value(ColumnGroup group, String what, int axis, double largest) {
         if (outcome != RowReader.Outcome.ROW) {
             return 0;
         }
-        String what = sensor + " " + AXES[axis];
         double value = number(cells.get(group.columns().get(axis)), what);
         if (!(Math.abs(value * group.toSi()) <= largest)) {
-            bad(WORDS.say("bad.large", what, String.valueOf(value)));
+            bad(() -> WORDS.say("bad.large", WORDS.say(what), String.valueOf(value)));
         }
         return value;
     }
@@ -140,13 +145,14 @@ final class RowText {
                 || text.equalsIgnoreCase("na")
                 || text.equalsIgnoreCase("null")
                 || text.equals("-")) {
-            bad(WORDS.say("bad.missing", what));
+            bad(() -> WORDS.say("bad.missing", WORDS.say(what)));
             return 0;
         }
+        String given = text;
         byte[] bytes = (text.replace('−', '-') + '\n').getBytes(StandardCharsets.UTF_8);
         int end = numbers.scan(bytes, 0);
         if (end != bytes.length - 1) {
-            bad(WORDS.say("bad.number", what, shown(text)));
+            bad(() -> WORDS.say("bad.number", WORDS.say(what), shown(given)));
             return 0;
         }
         return numbers.value();
@@ -161,9 +167,9 @@ final class RowText {
         return shown.append(text.length() > 24 ? "...\"" : "\"").toString();
     }
 
-    private void bad(String why) {
+    private void bad(Supplier<String> why) {
         outcome = RowReader.Outcome.BAD;
-        if (reason.isEmpty()) {
+        if (reason == NO_REASON) {
             reason = why;
         }
     }

@@ -9,6 +9,7 @@ import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 
 /**
  * Puts good rows in order of time and into SI units, and keeps account of the others.
@@ -83,19 +84,20 @@ final class SampleCollector {
         accept(time, row.values, line);
     }
 
-    /** Takes account of a row that could not be read. */
-    void refuse(long line, String reason) {
+    /** Takes account of a row that could not be read; the reason is asked for only if the row is named. */
+    void refuse(long line, Supplier<String> reason) {
         bad++;
         lastBadLine = line;
-        if (bad == 1) {
-            firstReason = reason;
-            firstBadLine = line;
-        }
         if (bad <= NAMED) {
+            String why = reason.get();
+            if (bad == 1) {
+                firstReason = why;
+                firstBadLine = line;
+            }
             findings.add(new Finding(
                     FindingCode.REFUSED_ROWS,
                     Severity.WARNING,
-                    WORDS.say("left.out", String.valueOf(line), file, reason),
+                    WORDS.say("left.out", String.valueOf(line), file, why),
                     null,
                     moment()));
         }
@@ -182,9 +184,7 @@ final class SampleCollector {
             findings.add(new Finding(
                     FindingCode.REPEATED_TIME,
                     Severity.WARNING,
-                    repeated + (repeated == 1 ? " row of " : " rows of ") + file
-                            + " repeat the time of the row before, first in line " + firstRepeatedLine
-                            + "; they were kept with that time.",
+                    WORDS.say("time.repeated", repeated, file, String.valueOf(firstRepeatedLine)),
                     null,
                     firstRepeated));
         }
@@ -276,14 +276,16 @@ final class SampleCollector {
         int n = holding;
         holding = 0;
         for (int i = 0; i < n; i++) {
-            boolean back = heldTime[i] < last;
+            double step = heldTime[i] - last;
+            boolean back = step < 0;
+            long before = lastLine;
             if (back) {
                 findings.add(new Finding(
                         FindingCode.BACKWARD_TIME,
                         Severity.WARNING,
                         WORDS.say(
                                 "time.back",
-                                String.format(Locale.ROOT, "%.6g", last - heldTime[i]),
+                                String.format(Locale.ROOT, "%.6g", -step),
                                 String.valueOf(heldLine[i]),
                                 file),
                         null,
@@ -291,9 +293,9 @@ final class SampleCollector {
             }
             refuse(
                     heldLine[i],
-                    back
-                            ? WORDS.say("bad.time.before", String.valueOf(lastLine))
-                            : WORDS.say("bad.time.after", String.format(Locale.ROOT, "%.6g", heldTime[i] - last)));
+                    () -> back
+                            ? WORDS.say("bad.time.before", String.valueOf(before))
+                            : WORDS.say("bad.time.after", String.format(Locale.ROOT, "%.6g", step)));
         }
     }
 
