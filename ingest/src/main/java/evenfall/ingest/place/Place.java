@@ -1,18 +1,20 @@
 package evenfall.ingest.place;
 
+import evenfall.ingest.words.Words;
+
 /** Where on the body a sensor is strapped. */
 public enum Place {
     /** Over the sacrum. */
-    PELVIS("pelvis", "pelvis"),
+    PELVIS("pelvis"),
     /** Between the shoulder blades. */
-    UPPER_BACK("upper-back", "upper back");
+    UPPER_BACK("upper-back");
+
+    private static final Words WORDS = Words.beside(Place.class);
 
     private final String code;
-    private final String words;
 
-    Place(String code, String words) {
+    Place(String code) {
         this.code = code;
-        this.words = words;
     }
 
     /** The name in files and results, such as {@code upper-back}. */
@@ -22,6 +24,6 @@ public enum Place {
 
     /** The name in sentences, such as {@code upper back}. */
     public String words() {
-        return words;
+        return WORDS.say("place." + code);
     }
 }

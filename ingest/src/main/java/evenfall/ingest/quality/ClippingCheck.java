@@ -99,7 +99,7 @@ final class ClippingCheck {
                             instrument,
                             full,
                             Wording.count(samples, "sample", "samples"),
-                            letters.size() == 1 ? "axis " : "axes ",
+                            letters.size(),
                             Wording.and(letters),
                             more.isEmpty() ? Wording.and(times) : String.join(", ", times),
                             more,

@@ -70,12 +70,12 @@ final class TurnUnitsCheck {
                 WORDS.say(
                         "turn.factor",
                         Digits.fixed(factor, 0),
-                        small ? "little" : "much",
+                        WORDS.say(small ? "turn.little" : "turn.much"),
                         Wording.moment(relation.firstS),
                         degrees
                                 ? WORDS.say(
                                         "turn.factor.unit",
-                                        small ? "rad/s taken for deg/s" : "deg/s taken for rad/s",
+                                        WORDS.say(small ? "turn.rad" : "turn.deg"),
                                         small ? "rad/s" : "deg/s")
                                 : WORDS.say("turn.factor.scale")),
                 null,
@@ -96,9 +96,9 @@ final class TurnUnitsCheck {
                 Severity.ERROR,
                 WORDS.say(
                         "turn.far",
-                        small ? "little" : "much",
+                        WORDS.say(small ? "turn.little" : "turn.much"),
                         Wording.moment(relation.firstS),
-                        small ? "rad/s is taken for deg/s" : "deg/s is taken for rad/s"),
+                        WORDS.say(small ? "turn.is.rad" : "turn.is.deg")),
                 null,
                 relation.firstS));
     }

@@ -16,10 +16,10 @@ final class CountingInput extends FilterInputStream {
     private long passed;
     private long nextTold;
 
-    CountingInput(InputStream in, long size, String name, Progress progress) {
+    CountingInput(InputStream in, long size, String stage, Progress progress) {
         super(in);
         this.size = Math.max(1, size);
-        this.stage = "reading " + name;
+        this.stage = stage;
         this.progress = progress;
     }
 

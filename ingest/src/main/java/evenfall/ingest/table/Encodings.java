@@ -10,28 +10,27 @@ final class Encodings {
 
     private static final Words WORDS = Words.beside(Encodings.class);
 
-    /** The first bytes of a kind of file, and what to do about it. */
-    private record Foreign(String magic, String what, String remedy) {}
+    /** The first bytes of a kind of file, and the ends of the keys that say what it is and what to do about it. */
+    private record Foreign(String magic, String kind, String remedy) {}
 
     // The published signatures of these formats, as Latin-1 text.
     private static final List<Foreign> FOREIGN = List.of(
-            new Foreign(
-                    "PK\3\4", "a zip archive or a spreadsheet", "unpack it, or export the sheet as CSV, and give that"),
-            new Foreign("PK\5\6", "an empty zip archive", "give the table file itself"),
-            new Foreign("\u00FD7zXZ\0", "compressed with xz", "unpack it (unxz) or compress it as gz"),
-            new Foreign("BZh", "compressed with bzip2", "unpack it (bunzip2) or compress it as gz"),
-            new Foreign("(\u00B5/\u00FD", "compressed with zstd", "unpack it (unzstd) or compress it as gz"),
-            new Foreign("\4\42M\30", "compressed with lz4", "unpack it (unlz4) or compress it as gz"),
-            new Foreign("7z\u00BC\u00AF'\34", "a 7z archive", "unpack it and give the table file"),
-            new Foreign("Rar!", "a rar archive", "unpack it and give the table file"),
-            new Foreign("\37\u009D", "compressed with compress", "unpack it (uncompress) or compress it as gz"),
-            new Foreign("%PDF", "a PDF document", "give the table file it was made from"),
-            new Foreign("\u00D0\u00CF\u0011\u00E0", "an old spreadsheet", "export the sheet as CSV and give that"),
-            new Foreign("\u0089HDF", "an HDF5 or MAT container", "export the samples as CSV and give that"),
-            new Foreign("MATLAB 5.0", "a MAT container", "export the samples as CSV and give that"),
-            new Foreign("SQLite format 3", "a database", "export the samples as CSV and give that"),
-            new Foreign("\u0089PNG", "a picture", "give the table file of the recording"),
-            new Foreign("RIFF", "a sound or film file", "give the table file of the recording"));
+            new Foreign("PK\3\4", "zip", "sheet.unpack"),
+            new Foreign("PK\5\6", "zip.empty", "itself"),
+            new Foreign("\u00FD7zXZ\0", "xz", "xz"),
+            new Foreign("BZh", "bzip2", "bzip2"),
+            new Foreign("(\u00B5/\u00FD", "zstd", "zstd"),
+            new Foreign("\4\42M\30", "lz4", "lz4"),
+            new Foreign("7z\u00BC\u00AF'\34", "7z", "unpack"),
+            new Foreign("Rar!", "rar", "unpack"),
+            new Foreign("\37\u009D", "compress", "compress"),
+            new Foreign("%PDF", "pdf", "made.from"),
+            new Foreign("\u00D0\u00CF\u0011\u00E0", "sheet", "sheet"),
+            new Foreign("\u0089HDF", "hdf5", "samples"),
+            new Foreign("MATLAB 5.0", "mat", "samples"),
+            new Foreign("SQLite format 3", "database", "samples"),
+            new Foreign("\u0089PNG", "picture", "recording"),
+            new Foreign("RIFF", "film", "recording"));
 
     private Encodings() {}
 
@@ -40,7 +39,11 @@ final class Encodings {
         String text = new String(head, StandardCharsets.ISO_8859_1);
         for (Foreign foreign : FOREIGN) {
             if (text.startsWith(foreign.magic())) {
-                throw new UnusableInputException(WORDS.say("foreign", name, foreign.what(), foreign.remedy()));
+                throw new UnusableInputException(WORDS.say(
+                        "foreign",
+                        name,
+                        WORDS.say("foreign.is." + foreign.kind()),
+                        WORDS.say("foreign.do." + foreign.remedy())));
             }
         }
         if (text.length() > 262 && text.startsWith("ustar", 257)) {

@@ -82,11 +82,9 @@ final class HeaderColumns {
             Integer[] columns = sets.values().iterator().next();
             ColumnName first = names.get(columns[0]);
             throw new UnusableInputException(WORDS.say(
-                    "header.unit",
+                    quantity == Quantity.ACCELERATION ? "header.unit.accelerometer" : "header.unit.gyroscope",
                     file,
-                    quantity.words(),
-                    first.text(),
-                    (quantity == Quantity.ACCELERATION ? " (g)\" or \" (m/s2)\"" : " (deg/s)\" or \" (rad/s)\"")));
+                    first.text()));
         }
         return List.of(plainest(withUnit, quantity));
     }

@@ -90,12 +90,7 @@ final class HeaderPlanner {
                 -1,
                 "");
         if (plan.lastColumn() >= cells) {
-            throw new UnusableInputException(WORDS.say(
-                    "rows.cells",
-                    preview.name(),
-                    String.valueOf(named),
-                    String.valueOf(cells),
-                    (cells == 1 ? " cell" : " cells")));
+            throw new UnusableInputException(WORDS.say("rows.cells", preview.name(), named, cells));
         }
         return plan;
     }
@@ -180,8 +175,7 @@ final class HeaderPlanner {
                         && row.subList(named, row.size()).stream().anyMatch(cell -> !cell.isBlank()))
                 .count();
         if (filled * 2 > rows.size()) {
-            throw new UnusableInputException(
-                    WORDS.say("rows.names", preview.name(), String.valueOf(named), String.valueOf(cells)));
+            throw new UnusableInputException(WORDS.say("rows.names", preview.name(), named, cells));
         }
     }
 

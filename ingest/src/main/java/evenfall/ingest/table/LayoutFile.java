@@ -259,7 +259,7 @@ final class LayoutFile {
         if (value.isNumber() && Double.isFinite(value.asDouble())) {
             return value.asDouble();
         }
-        throw wrong(prefix + name, "a number", value);
+        throw wrong(prefix + name, WORDS.say("wanted.number"), value);
     }
 
     private String string(JsonNode node, String field) {
@@ -278,7 +278,7 @@ final class LayoutFile {
     private JsonNode required(JsonNode node, String prefix, String name) {
         JsonNode value = node.get(name);
         if (value == null) {
-            throw missing(prefix + name, Explanations.of(name));
+            throw missing(prefix + name, explanation(name));
         }
         return value;
     }
@@ -307,20 +307,8 @@ final class LayoutFile {
     }
 
     /** What a field that is missing would hold. */
-    private static final class Explanations {
-        private static final Map<String, String> BY_NAME = Map.of(
-                "time", "null for samples evenly spaced at rateHz, or {\"column\": 0, \"unit\": \"ms\"}",
-                "accelerometer", "{\"columns\": [0, 1, 2], \"unit\": \"g\", \"scale\": 1}",
-                "gyroscope", "{\"columns\": [3, 4, 5], \"unit\": \"deg/s\", \"scale\": 1}",
-                "columns", "a list of three columns, for x, y and z",
-                "unit", "the unit of the value after scaling",
-                "scale", "what one raw step is in unit, 1 if the values are already in it",
-                "column", "a column number from 0 or a header name",
-                "forward", "the sensor axis that points forward, such as \"+z\"",
-                "up", "the sensor axis that points up, such as \"-y\"");
-
-        static String of(String name) {
-            return BY_NAME.getOrDefault(name, "see docs/file-formats.md");
-        }
+    private static String explanation(String name) {
+        String key = "explained." + name;
+        return WORDS.say(WORDS.knows(key) ? key : "explained.elsewhere");
     }
 }

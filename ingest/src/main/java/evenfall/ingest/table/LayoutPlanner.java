@@ -31,8 +31,8 @@ final class LayoutPlanner {
      */
     TablePlan plan(Place place) {
         if (preview.nothingAfter(layout.headerLines())) {
-            throw new UnusableInputException(WORDS.say(
-                    "layout.rows.none", preview.name(), String.valueOf(layout.headerLines()), layout.source()));
+            throw new UnusableInputException(
+                    WORDS.say("layout.rows.none", preview.name(), layout.headerLines(), layout.source()));
         }
         char separator = separator();
         HeaderColumns header = header(separator);
@@ -64,11 +64,7 @@ final class LayoutPlanner {
                 sensor);
         if (plan.lastColumn() >= cells) {
             throw new UnusableInputException(WORDS.say(
-                    "layout.cells",
-                    preview.name(),
-                    String.valueOf(cells),
-                    layout.source(),
-                    String.valueOf(plan.lastColumn())));
+                    "layout.cells", preview.name(), cells, layout.source(), String.valueOf(plan.lastColumn())));
         }
         return plan;
     }

@@ -1,27 +1,29 @@
 package evenfall.ingest.table;
 
+import evenfall.ingest.words.Words;
+
 /** What a column of a table measures. */
 enum Quantity {
-    TIME("time", "s, ms, us or ISO-8601"),
-    ACCELERATION("accelerometer", "g or m/s2"),
-    TURN_RATE("gyroscope", "deg/s or rad/s"),
-    OTHER("something else", "");
+    TIME("time"),
+    ACCELERATION("accelerometer"),
+    TURN_RATE("gyroscope"),
+    OTHER("other");
 
-    private final String words;
-    private final String units;
+    private static final Words WORDS = Words.beside(Quantity.class);
 
-    Quantity(String words, String units) {
-        this.words = words;
-        this.units = units;
+    private final String key;
+
+    Quantity(String key) {
+        this.key = key;
     }
 
     /** The name in sentences. */
     String words() {
-        return words;
+        return WORDS.say("quantity." + key);
     }
 
     /** The units a person may write, for sentences. */
     String units() {
-        return units;
+        return WORDS.say("units." + key);
     }
 }

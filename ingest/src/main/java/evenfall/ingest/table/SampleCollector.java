@@ -156,8 +156,7 @@ final class SampleCollector {
         }
         double interval = good > 1 ? (last - first) / (good - 1) : 0;
         if (last - first + interval < 1 - 1e-6) {
-            throw new UnusableInputException(
-                    WORDS.say("time.short", file, String.valueOf(good), Digits.fixed(last - first, 2)));
+            throw new UnusableInputException(WORDS.say("time.short", file, good, Digits.fixed(last - first, 2)));
         }
         summarise();
         plan.acceleration().range().ifPresent(builder::accelerationRange);
@@ -172,7 +171,7 @@ final class SampleCollector {
                     Severity.WARNING,
                     WORDS.say(
                             "left.out.more",
-                            String.valueOf((bad - NAMED)),
+                            bad - NAMED,
                             file,
                             String.valueOf(lastBadLine),
                             String.valueOf(bad),

@@ -34,7 +34,8 @@ final class TableSource extends InputStream {
         this.name = String.valueOf(file.getFileName());
         FileCheck.regular(file, "file");
         try {
-            this.counted = new CountingInput(Files.newInputStream(file), Files.size(file), name, progress);
+            this.counted = new CountingInput(
+                    Files.newInputStream(file), Files.size(file), WORDS.say("reading", name), progress);
         } catch (AccessDeniedException e) {
             throw new UnusableInputException(WORDS.say("file.unreadable", file), e);
         }

@@ -1,6 +1,7 @@
 package evenfall.report.deciding;
 
 import evenfall.ingest.recording.UnusableInputException;
+import evenfall.ingest.words.Words;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.setting.Settings;
 import java.io.IOException;
@@ -14,6 +15,8 @@ import java.util.function.Consumer;
  */
 public record Rules(Settings settings, boolean unreadable) {
 
+    private static final Words WORDS = Words.beside(Rules.class);
+
     /** Where nobody set anything. */
     public static final Rules STARTING = new Rules(Settings.starting(RuleSettings.LIST), false);
 
@@ -26,7 +29,7 @@ public record Rules(Settings settings, boolean unreadable) {
         try {
             return new Rules(athlete.settings(RuleSettings.LIST), false);
         } catch (UnusableInputException e) {
-            tell.accept(e.getMessage() + " Until then the rules to start from hold.");
+            tell.accept(WORDS.say("rules.starting", String.valueOf(e.getMessage())));
             return new Rules(STARTING.settings(), true);
         }
     }

@@ -1,20 +1,24 @@
 package evenfall.report.form;
 
+import evenfall.ingest.words.Words;
+
 /** The four questions a landing is judged by. */
 public enum FormQuestion {
-    TAKES_UP_THE_FALL("does the body take up the fall"),
-    STAYS_EVEN("does it stay even"),
-    STAYS_OVER_THE_FEET("does it stay over the feet"),
-    SPINE_STAYS_LONG("does the spine stay long");
+    TAKES_UP_THE_FALL("question.fall"),
+    STAYS_EVEN("question.even"),
+    STAYS_OVER_THE_FEET("question.feet"),
+    SPINE_STAYS_LONG("question.spine");
 
-    private final String words;
+    private static final Words WORDS = Words.beside(FormQuestion.class);
 
-    FormQuestion(String words) {
-        this.words = words;
+    private final String key;
+
+    FormQuestion(String key) {
+        this.key = key;
     }
 
     /** The question as a person asks it. */
     public String words() {
-        return words;
+        return WORDS.say(key);
     }
 }

@@ -72,8 +72,6 @@ public final class DiskReport {
     }
 
     private static String left(double minutes) {
-        return minutes < 1
-                ? WORDS.say("disk.left.none")
-                : WORDS.say("disk.left.minutes", String.format(Locale.ROOT, "%.0f", Math.ceil(minutes)));
+        return minutes < 1 ? WORDS.say("disk.left.none") : WORDS.say("disk.left.minutes", (long) Math.ceil(minutes));
     }
 }

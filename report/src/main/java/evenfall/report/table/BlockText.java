@@ -74,7 +74,13 @@ public final class BlockText {
 
     private static void sessions(Block block, Appendable out) throws IOException {
         TextGrid grid = new TextGrid();
-        grid.row("session", "landings", "left foot", "right foot", "both feet", "effort x minutes");
+        grid.row(
+                WORDS.say("block.sessions.date"),
+                WORDS.say("block.sessions.landings"),
+                WORDS.say("block.sessions.left"),
+                WORDS.say("block.sessions.right"),
+                WORDS.say("block.sessions.both"),
+                WORDS.say("block.sessions.effort"));
         for (BlockSession session : block.sessions()) {
             grid.row(
                     session.date().toString(),
@@ -94,14 +100,14 @@ public final class BlockText {
         }
         TextGrid grid = new TextGrid();
         grid.row(
-                "measure",
-                "first median",
-                "last median",
-                "a week",
-                "trend",
-                "left and right foot",
-                "both feet",
-                "within a session");
+                WORDS.say("block.column.measure"),
+                WORDS.say("block.column.first"),
+                WORDS.say("block.column.last"),
+                WORDS.say("block.column.week"),
+                WORDS.say("block.column.trend"),
+                WORDS.say("block.column.sides"),
+                WORDS.say("block.column.both"),
+                WORDS.say("block.column.within"));
         for (Map.Entry<String, MeasureCourse> measure : block.measures().entrySet()) {
             MeasureCourse course = measure.getValue();
             SessionMedian first = course.sessions().get(0);

@@ -1,6 +1,7 @@
 package evenfall.report.table;
 
 import evenfall.ingest.finding.Finding;
+import evenfall.ingest.words.Words;
 import evenfall.report.check.CheckedFile;
 import java.io.IOException;
 import java.util.List;
@@ -8,6 +9,8 @@ import java.util.Locale;
 
 /** What a check of files found, as text for a person at a terminal. */
 public final class CheckText {
+
+    private static final Words WORDS = Words.beside(CheckText.class);
 
     private CheckText() {}
 
@@ -19,18 +22,18 @@ public final class CheckText {
                 out.append('\n');
             }
             first = false;
-            out.append(file.file())
-                    .append(String.format(
-                            Locale.ROOT,
-                            ": %d samples over %.1f s at %.1f Hz%n",
+            out.append(WORDS.say(
+                            "check.file",
+                            file.file(),
                             file.samples(),
-                            file.durationS(),
-                            file.rateHz()));
+                            String.format(Locale.ROOT, "%.1f", file.durationS()),
+                            String.format(Locale.ROOT, "%.1f", file.rateHz())))
+                    .append('\n');
             for (Finding finding : file.findings()) {
                 out.append("  ").append(SessionText.finding(finding)).append('\n');
             }
             if (file.findings().isEmpty()) {
-                out.append("  nothing wrong or doubtful was found\n");
+                out.append("  ").append(WORDS.say("check.nothing")).append('\n');
             }
         }
     }

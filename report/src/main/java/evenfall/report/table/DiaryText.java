@@ -1,5 +1,6 @@
 package evenfall.report.table;
 
+import evenfall.ingest.words.Words;
 import evenfall.report.csv.PlainNumber;
 import evenfall.report.log.DiaryEntry;
 import java.io.IOException;
@@ -14,13 +15,15 @@ import java.util.stream.Collectors;
 /** A diary as text for a person at a terminal: one paragraph a day, one line an entry. */
 public final class DiaryText {
 
+    private static final Words WORDS = Words.beside(DiaryText.class);
+
     private DiaryText() {}
 
     /** Writes the diary; says so when it is empty. */
     public static void write(SortedMap<LocalDate, SortedMap<Integer, DiaryEntry>> diary, Appendable out)
             throws IOException {
         if (diary.isEmpty()) {
-            out.append("The diary is empty.\n");
+            out.append(WORDS.say("diary.empty")).append('\n');
         }
         for (Map.Entry<LocalDate, SortedMap<Integer, DiaryEntry>> day : diary.entrySet()) {
             out.append(day.getKey().toString()).append('\n');
@@ -29,12 +32,11 @@ public final class DiaryText {
                 DiaryEntry entry = numbered.getValue();
                 out.append("  ").append(numbered.getKey().toString()).append("  ");
                 if (corrected.contains(numbered.getKey())) {
-                    out.append("(corrected by a later entry) ");
+                    out.append(WORDS.say("diary.corrected")).append(' ');
                 }
                 if (entry.corrects() != null) {
-                    out.append("(instead of ")
-                            .append(entry.corrects().toString())
-                            .append(") ");
+                    out.append(WORDS.say("diary.instead", entry.corrects().toString()))
+                            .append(' ');
                 }
                 out.append(String.join("; ", parts(entry))).append('\n');
             }
@@ -43,20 +45,20 @@ public final class DiaryText {
 
     private static List<String> parts(DiaryEntry entry) {
         List<String> parts = new ArrayList<>();
-        regions(parts, "pain", entry.pain());
+        regions(parts, "diary.pain", entry.pain());
         if (!entry.signs().isEmpty()) {
-            parts.add("warning signs: " + String.join(", ", entry.signs()));
+            parts.add(WORDS.say("diary.signs", String.join(", ", entry.signs())));
         }
-        regions(parts, "soreness", entry.soreness());
+        regions(parts, "diary.soreness", entry.soreness());
         if (entry.effort() != null) {
-            parts.add("effort " + PlainNumber.of(entry.effort()) + " of 10");
+            parts.add(WORDS.say("diary.effort", PlainNumber.of(entry.effort())));
         }
         if (entry.minutes() != null) {
-            parts.add(PlainNumber.of(entry.minutes()) + " min");
+            parts.add(WORDS.say("diary.minutes", PlainNumber.of(entry.minutes())));
         }
         entry.results().forEach((name, value) -> parts.add(name + " " + value));
         if (entry.cue() != null) {
-            parts.add("cue: " + entry.cue());
+            parts.add(WORDS.say("diary.cue", entry.cue()));
         }
         if (entry.note() != null) {
             parts.add(entry.note());
@@ -64,12 +66,14 @@ public final class DiaryText {
         return parts;
     }
 
-    private static void regions(List<String> parts, String what, Map<String, Integer> regions) {
+    private static void regions(List<String> parts, String key, Map<String, Integer> regions) {
         if (!regions.isEmpty()) {
-            parts.add(what + " "
-                    + regions.entrySet().stream()
-                            .map(region -> region.getKey() + " " + region.getValue() + " of 10")
-                            .collect(Collectors.joining(", ")));
+            parts.add(WORDS.say(
+                    key,
+                    regions.entrySet().stream()
+                            .map(region ->
+                                    WORDS.say("diary.region", region.getKey(), String.valueOf(region.getValue())))
+                            .collect(Collectors.joining(", "))));
         }
     }
 }

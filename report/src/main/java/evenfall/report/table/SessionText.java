@@ -36,16 +36,16 @@ public final class SessionText {
         if (!session.landings().isEmpty()) {
             TextGrid grid = new TextGrid();
             grid.row(
-                    "#",
-                    "contact",
-                    "drop",
-                    "peak",
-                    "braking",
-                    "pelvis turned",
-                    "trunk leaned",
-                    "at lowest, pelvis is",
-                    "spine folded",
-                    "form");
+                    WORDS.say("session.column.number"),
+                    WORDS.say("session.column.contact"),
+                    WORDS.say("session.column.drop"),
+                    WORDS.say("session.column.peak"),
+                    WORDS.say("session.column.braking"),
+                    WORDS.say("session.column.turned"),
+                    WORDS.say("session.column.leaned"),
+                    WORDS.say("session.column.feet"),
+                    WORDS.say("session.column.folded"),
+                    WORDS.say("session.column.form"));
             for (SessionLanding event : session.landings()) {
                 event(grid, event);
             }
@@ -89,14 +89,12 @@ public final class SessionText {
         if (session.athlete() != null) {
             text.append(session.athlete()).append(", ").append(session.date()).append(": ");
         }
-        text.append(landings == 1 ? "1 landing" : landings == 0 ? "No landing" : landings + " landings");
-        text.append(" in ").append(clock(analysis.durationS()));
-        text.append(String.format(Locale.ROOT, " min, recorded at %.1f samples a second", analysis.rateHz()));
-        text.append(
-                !analysis.mounting().containsKey(Place.UPPER_BACK)
-                        ? " by the pelvis sensor."
-                        : " by pelvis and upper-back sensors.");
-        return text.toString();
+        return text.append(WORDS.say(
+                        analysis.mounting().containsKey(Place.UPPER_BACK) ? "session.opening.both" : "session.opening",
+                        landings,
+                        clock(analysis.durationS()),
+                        String.format(Locale.ROOT, "%.1f", analysis.rateHz())))
+                .toString();
     }
 
     private static void event(TextGrid grid, SessionLanding event) {
@@ -132,10 +130,10 @@ public final class SessionText {
 
     private static String other(SessionLanding event) {
         if (event.landing().kind() == EventKind.FALL) {
-            return "fall: check the athlete";
+            return WORDS.say("session.fall");
         }
         Integer count = event.landing().count();
-        return count == null ? "steps" : count + " steps";
+        return count == null ? WORDS.say("session.steps.uncounted") : WORDS.say("session.steps", count);
     }
 
     private static String form(@Nullable FormVerdict verdict) {
@@ -157,12 +155,7 @@ public final class SessionText {
         }
         LandingNote note = event.note();
         if (note.side() != null) {
-            text.append(
-                    switch (note.side()) {
-                        case LEFT -> "left foot; ";
-                        case RIGHT -> "right foot; ";
-                        case BOTH -> "both feet; ";
-                    });
+            text.append(WORDS.say("session.foot." + note.side().code())).append("; ");
         }
         Side suggested = event.sideSuggested() ? event.side() : null;
         if (suggested != null) {
@@ -172,19 +165,19 @@ public final class SessionText {
             text.append(WORDS.say("approved")).append("; ");
         }
         if (note.heightM() != null) {
-            text.append("from ").append(Cells.metres(note.heightM())).append("; ");
+            append(text, "session.from", Cells.metres(note.heightM()));
         }
-        append(text, "surface ", note.surface());
-        append(text, "shoes ", note.shoes());
-        append(text, "left out: ", note.leftOut() ? note.leaveOut() : null);
-        append(text, "", note.remark());
+        append(text, "session.surface", note.surface());
+        append(text, "session.shoes", note.shoes());
+        append(text, "session.left.out", note.leftOut() ? note.leaveOut() : null);
+        append(text, "session.remark", note.remark());
         String all = text.toString().strip();
         return all.endsWith(";") ? all.substring(0, all.length() - 1) : all;
     }
 
-    private static void append(StringBuilder text, String what, @Nullable String value) {
+    private static void append(StringBuilder text, String key, @Nullable String value) {
         if (value != null) {
-            text.append(what).append(value).append("; ");
+            text.append(WORDS.say(key, value)).append("; ");
         }
     }
 
