@@ -18,8 +18,6 @@ final class RowReader {
 
     private static final Words WORDS = Words.beside(RowReader.class);
 
-    private static final Supplier<String> BYTES = () -> WORDS.say("bad.bytes");
-
     /** What the next row turned out to be. */
     enum Outcome {
         /** A good row, in {@link #row()}. */
@@ -62,7 +60,7 @@ final class RowReader {
     private boolean ended;
     private long line = 1;
     private long nextLine = 1;
-    private Supplier<String> reason = BYTES;
+    private Supplier<String> reason = RowReader::bytes;
     private int fewestDecimals = Integer.MAX_VALUE;
     private int lastDecimals;
     private boolean thisSensor = true;
@@ -156,6 +154,10 @@ final class RowReader {
         return -1;
     }
 
+    private static String bytes() {
+        return WORDS.say("bad.bytes");
+    }
+
     private static boolean isErased(byte b) {
         return b == 0 || b == (byte) 0xFF;
     }
@@ -170,7 +172,7 @@ final class RowReader {
         }
         int end = Cells.lineEnd(buffer, position, limit);
         lineEnd(end);
-        reason = BYTES;
+        reason = RowReader::bytes;
         return Outcome.BAD;
     }
 

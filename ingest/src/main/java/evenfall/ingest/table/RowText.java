@@ -13,9 +13,6 @@ final class RowText {
 
     private static final Words WORDS = Words.beside(RowText.class);
 
-    private static final Supplier<String> NO_REASON = () -> "";
-    private static final Supplier<String> NO_QUOTE = () -> WORDS.say("bad.quote");
-
     /** The keys of what the columns of a sensor hold, x, y and z. */
     private static final String[] ACCELERATIONS = {
         "value.accelerometer.x", "value.accelerometer.y", "value.accelerometer.z"
@@ -28,7 +25,7 @@ final class RowText {
     private final IsoTime isoTime = new IsoTime();
     private final List<String> cells = new ArrayList<>();
     private RowReader.Outcome outcome = RowReader.Outcome.SKIPPED;
-    private Supplier<String> reason = NO_REASON;
+    private Supplier<String> reason = RowText::none;
     private int innerLines;
 
     RowText(TablePlan plan) {
@@ -56,7 +53,8 @@ final class RowText {
      * @return where its line ends; {@code limit} if it does not end before
      */
     int read(byte[] bytes, int start, int limit, Row into) {
-        reason = NO_REASON;
+        reason = RowText::none;
+        outcome = RowReader.Outcome.SKIPPED;
         innerLines = 0;
         int lineEnd = Cells.lineEnd(bytes, start, limit);
         if (Cells.blankOrComment(bytes, start, lineEnd)) {
@@ -78,7 +76,7 @@ final class RowText {
             end = -1;
         }
         if (end < 0) {
-            bad(NO_QUOTE);
+            bad(() -> WORDS.say("bad.quote"));
             return lineEnd;
         }
         evaluate(into);
@@ -168,9 +166,13 @@ final class RowText {
     }
 
     private void bad(Supplier<String> why) {
-        outcome = RowReader.Outcome.BAD;
-        if (reason == NO_REASON) {
+        if (outcome != RowReader.Outcome.BAD) {
+            outcome = RowReader.Outcome.BAD;
             reason = why;
         }
+    }
+
+    private static String none() {
+        return "";
     }
 }
