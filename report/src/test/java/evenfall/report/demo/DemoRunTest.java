@@ -78,7 +78,7 @@ class DemoRunTest {
                 assertThat(day.topM()).as(where).isLessThanOrEqualTo(day.highestM() + 1e-9);
             }
         }
-        assertThat(own).isEqualTo(2);
+        assertThat(own).isEqualTo(3);
     }
 
     @Test
