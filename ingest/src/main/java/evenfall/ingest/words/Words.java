@@ -16,21 +16,27 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Words {
 
-    /** Bundles are files of properties, and one language does not stand in for another. */
+    /** Bundles are files of properties, and no third language stands in for one that is missing. */
     private static final Control FILES = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
+    /** The language of all sentences: English, or that of a translation, asked for as {@code -Devenfall.language=xx}. */
+    private static final Locale LANGUAGE = Locale.forLanguageTag(System.getProperty("evenfall.language", "en"));
+
     private final Class<?> home;
+    private final Locale language;
     private volatile @Nullable ResourceBundle bundle;
     /** Patterns that were read once: pages say the same sentence a thousand times. */
     private final Map<String, MessageFormat> formats = new ConcurrentHashMap<>();
 
-    private Words(Class<?> home) {
+    /** The sentences kept beside {@code home} in a language, in English where they were not translated. */
+    Words(Class<?> home, Locale language) {
         this.home = home;
+        this.language = language;
     }
 
-    /** The sentences kept beside {@code home}, in English. */
+    /** The sentences kept beside {@code home}. */
     public static Words beside(Class<?> home) {
-        return new Words(home);
+        return new Words(home, LANGUAGE);
     }
 
     /**
@@ -45,7 +51,7 @@ public final class Words {
             if (pattern.indexOf('{') < 0 && pattern.indexOf('\'') < 0) {
                 return pattern;
             }
-            format = formats.computeIfAbsent(key, asked -> new MessageFormat(pattern, Locale.ENGLISH));
+            format = formats.computeIfAbsent(key, asked -> new MessageFormat(pattern, language));
         }
         // A format keeps its place in a field while it writes.
         synchronized (format) {
@@ -61,8 +67,7 @@ public final class Words {
     private ResourceBundle bundle() {
         ResourceBundle read = bundle;
         if (read == null) {
-            read = ResourceBundle.getBundle(
-                    home.getPackageName() + ".words", Locale.ENGLISH, home.getClassLoader(), FILES);
+            read = ResourceBundle.getBundle(home.getPackageName() + ".words", language, home.getClassLoader(), FILES);
             bundle = read;
         }
         return read;

@@ -91,15 +91,30 @@ public final class AthleteFolder {
             create();
             try {
                 LogLock lock = LogLock.take(folder, PATIENCE, tell);
-                if (lock.guards(folder)) {
-                    FolderRemoval.ofHalves(folder.resolve(SESSIONS));
+                if (guarded(lock)) {
                     return lock;
                 }
-                lock.close();
             } catch (NoSuchFileException e) {
                 if (times == MOST_DELETIONS) {
                     throw e;
                 }
+            }
+        }
+    }
+
+    /** Whether the folder is still the one that was locked; where it is not, or that cannot be told, the lock is given back. */
+    private boolean guarded(LogLock lock) throws IOException {
+        boolean kept = false;
+        try {
+            boolean ours = lock.guards(folder);
+            if (ours) {
+                FolderRemoval.ofHalves(folder.resolve(SESSIONS));
+            }
+            kept = ours;
+            return ours;
+        } finally {
+            if (!kept) {
+                lock.close();
             }
         }
     }
