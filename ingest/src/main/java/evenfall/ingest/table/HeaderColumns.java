@@ -97,8 +97,7 @@ final class HeaderColumns {
     }
 
     /** The unit all three columns share, or null if they have none. */
-    @Nullable
-    Unit unit(Integer[] columns) {
+    @Nullable Unit unit(Integer[] columns) {
         Unit unit = names.get(columns[0]).unit();
         for (Integer column : columns) {
             Unit other = names.get(column).unit();

@@ -74,8 +74,7 @@ final class TableSource extends InputStream {
     }
 
     /** What cut the text short, as the end of a sentence, or null if it came to its regular end. */
-    @Nullable
-    String damage() {
+    @Nullable String damage() {
         return damage;
     }
 
