@@ -40,6 +40,19 @@ public final class Words {
     }
 
     /**
+     * Texts in the same language for a library that reads bundles itself.
+     *
+     * @param name of the bundle beside {@code home}
+     */
+    public static ResourceBundle bundle(Class<?> home, String name) {
+        return bundle(home, name, LANGUAGE);
+    }
+
+    private static ResourceBundle bundle(Class<?> home, String name, Locale language) {
+        return ResourceBundle.getBundle(home.getPackageName() + "." + name, language, home.getClassLoader(), FILES);
+    }
+
+    /**
      * The sentence of that key with its gaps filled.
      *
      * @throws java.util.MissingResourceException if there is none
@@ -67,7 +80,7 @@ public final class Words {
     private ResourceBundle bundle() {
         ResourceBundle read = bundle;
         if (read == null) {
-            read = ResourceBundle.getBundle(home.getPackageName() + ".words", language, home.getClassLoader(), FILES);
+            read = bundle(home, "words", language);
             bundle = read;
         }
         return read;

@@ -36,8 +36,9 @@ final class PtyPair implements AutoCloseable {
         process.destroyForcibly().waitFor(5, TimeUnit.SECONDS);
     }
 
+    /** Waits for its end: the tool may be taking its links away just then, which the temporary folder's end must not meet. */
     @Override
     public void close() {
-        process.destroyForcibly();
+        process.destroyForcibly().onExit().join();
     }
 }

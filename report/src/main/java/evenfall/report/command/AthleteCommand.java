@@ -20,10 +20,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Says who an athlete is, or takes the athlete out of the log. */
-@Command(
-        name = "athlete",
-        description = "Who an athlete is: notes what is given, and prints what is known. Without --athlete lists all.",
-        footer = {"", "An empty text takes an earlier one back. Earlier entries stay in the log."})
+@Command(name = "athlete")
 final class AthleteCommand implements Task {
 
     private static final Words WORDS = Words.beside(AthleteCommand.class);
@@ -35,38 +32,28 @@ final class AthleteCommand implements Task {
     @Mixin
     private LogFolderOption log;
 
-    @Option(
-            names = "--athlete",
-            paramLabel = "ID",
-            description = "The athlete's name in the log; without it all athletes are listed.")
+    @Option(names = "--athlete", paramLabel = "ID")
     private @Nullable String id;
 
-    @Option(names = "--name", paramLabel = "TEXT", description = "What people call the athlete.")
+    @Option(names = "--name", paramLabel = "TEXT")
     private @Nullable String name;
 
-    @Option(names = "--born", paramLabel = "YEAR", description = "Year of birth.")
+    @Option(names = "--born", paramLabel = "YEAR")
     private @Nullable Integer born;
 
-    @Option(
-            names = "--consent",
-            paramLabel = "YYYY-MM-DD",
-            converter = DateOption.OfDay.class,
-            description = "The day consent was given.")
+    @Option(names = "--consent", paramLabel = "YYYY-MM-DD", converter = DateOption.OfDay.class)
     private @Nullable LocalDate consent;
 
-    @Option(names = "--guardian", paramLabel = "TEXT", description = "Who consented for a minor.")
+    @Option(names = "--guardian", paramLabel = "TEXT")
     private @Nullable String guardian;
 
-    @Option(
-            names = "--clinician-limit",
-            paramLabel = "TEXT",
-            description = "What a licensed practitioner forbids; stands above all the program says.")
+    @Option(names = "--clinician-limit", paramLabel = "TEXT")
     private @Nullable String clinicianLimit;
 
-    @Option(names = "--delete", description = "Takes everything of the athlete out of the log, for good.")
+    @Option(names = "--delete")
     private boolean delete;
 
-    @Option(names = "--yes", description = "Deletes without asking.")
+    @Option(names = "--yes")
     private boolean yes;
 
     AthleteCommand(Console console) {

@@ -34,9 +34,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints a block of training. */
-@Command(
-        name = "block",
-        description = "A block of training: an athlete's sessions over weeks, or a tidy table of landings.")
+@Command(name = "block")
 final class BlockCommand implements Task {
 
     private static final Words WORDS = Words.beside(BlockCommand.class);
@@ -46,40 +44,25 @@ final class BlockCommand implements Task {
 
     private final Console console;
 
-    @Option(names = "--log", paramLabel = "DIR", description = "The training log's folder.")
+    @Option(names = "--log", paramLabel = "DIR")
     private @Nullable Path log;
 
-    @Option(names = "--athlete", paramLabel = "ID", description = "The athlete's name in the log.")
+    @Option(names = "--athlete", paramLabel = "ID")
     private @Nullable String athlete;
 
-    @Option(
-            names = "--table",
-            paramLabel = "FILE.csv",
-            description = "A tidy table date,landing,side,height_m,leave_out,form and measures, instead of a log.")
+    @Option(names = "--table", paramLabel = "FILE.csv")
     private @Nullable Path table;
 
-    @Option(
-            names = "--from",
-            paramLabel = "YYYY-MM-DD",
-            converter = DateOption.OfDay.class,
-            description = "The first day.")
+    @Option(names = "--from", paramLabel = "YYYY-MM-DD", converter = DateOption.OfDay.class)
     private @Nullable LocalDate from;
 
-    @Option(
-            names = "--to",
-            paramLabel = "YYYY-MM-DD",
-            converter = DateOption.OfDay.class,
-            description = "The last day.")
+    @Option(names = "--to", paramLabel = "YYYY-MM-DD", converter = DateOption.OfDay.class)
     private @Nullable LocalDate to;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            converter = OutputFormat.Converter.class,
-            description = "table (the default), json, html or pdf.")
+    @Option(names = "--format", paramLabel = "FORMAT", converter = OutputFormat.Converter.class)
     private OutputFormat format = OutputFormat.TABLE;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
+    @Option(names = "--out", paramLabel = "FILE")
     private @Nullable Path out;
 
     @Mixin

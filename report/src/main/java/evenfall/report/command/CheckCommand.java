@@ -16,31 +16,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Says what is wrong or doubtful about recorded files. */
-@Command(
-        name = "check",
-        description =
-                "What is wrong or doubtful about recorded files: time, gaps, clipping, stuck axes, units, how sensors"
-                        + " sit. Two files are checked as pelvis and upper back, by their names or in that order.")
+@Command(name = "check")
 final class CheckCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN = EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON);
 
     private final Console console;
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Tables of sensors.")
+    @Parameters(arity = "1..*", paramLabel = "FILE")
     private List<Path> files;
 
-    @Option(
-            names = "--layout",
-            paramLabel = "FILE",
-            description = "How the tables are laid out, where their header does not say.")
+    @Option(names = "--layout", paramLabel = "FILE")
     private @Nullable Path layout;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            converter = OutputFormat.Converter.class,
-            description = "table (the default) or json.")
+    @Option(names = "--format", paramLabel = "FORMAT", converter = OutputFormat.Converter.class)
     private OutputFormat format = OutputFormat.TABLE;
 
     CheckCommand(Console console) {

@@ -20,6 +20,9 @@ final class CommandRunner {
 
     private static final Words WORDS = Words.beside(CommandRunner.class);
 
+    /** The bundle of what commands and options are. */
+    static final String USAGE = "usage";
+
     /** Done. */
     static final int DONE = 0;
 
@@ -103,6 +106,8 @@ final class CommandRunner {
         CommandLine.ParseResult last = parsed.hasSubcommand() ? parsed.subcommand() : parsed;
         CommandLine command = last.commandSpec().commandLine();
         if (last.isUsageHelpRequested()) {
+            // Only who asks is told what there is, so only then is it read.
+            root.setResourceBundle(Words.bundle(CommandRunner.class, USAGE));
             print(command.getUsageMessage(Ansi.OFF));
             return DONE;
         }

@@ -10,21 +10,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Makes an invented block of training and its pages. */
-@Command(
-        name = "demo",
-        description = "An invented athlete and ten invented weeks, through the same code as real recordings:"
-                + " a log, a page for each session and one for the block.")
+@Command(name = "demo")
 final class DemoCommand implements Task {
 
     private static final Words WORDS = Words.beside(DemoCommand.class);
 
     private final Console console;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description =
-                    "Where it goes; made if missing, an earlier demo in it is replaced. Default: ${DEFAULT-VALUE}")
+    @Option(names = "--out", paramLabel = "DIR")
     private Path out = Path.of("evenfall-demo");
 
     DemoCommand(Console console) {

@@ -21,14 +21,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Adds to an athlete's diary, or prints it. */
-@Command(
-        name = "diary",
-        description = "Adds an entry to the diary; without values, prints the diary.",
-        footer = {
-            "",
-            "Soreness and pain are whole numbers from 0 (none) to 10 (the worst imaginable), by region.",
-            "New joint pain or a warning sign ends the drops of the day; let a licensed practitioner look at it."
-        })
+@Command(name = "diary")
 final class DiaryCommand implements Task {
 
     private static final Words WORDS = Words.beside(DiaryCommand.class);
@@ -38,48 +31,34 @@ final class DiaryCommand implements Task {
     @Mixin
     private LogOptions log;
 
-    @Option(
-            names = "--date",
-            paramLabel = "YYYY-MM-DD",
-            converter = DateOption.OfDay.class,
-            description = "The day; without it the whole diary is printed.")
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", converter = DateOption.OfDay.class)
     private @Nullable LocalDate date;
 
-    @Option(names = "--soreness", paramLabel = "REGION=0..10", description = "Soreness of a region; may be repeated.")
+    @Option(names = "--soreness", paramLabel = "REGION=0..10")
     private List<String> soreness = List.of();
 
-    @Option(names = "--pain", paramLabel = "REGION=0..10", description = "Pain of a region; may be repeated.")
+    @Option(names = "--pain", paramLabel = "REGION=0..10")
     private List<String> pain = List.of();
 
-    @Option(
-            names = "--sign",
-            paramLabel = "SIGN",
-            description = "Warning sign: swelling, giving-way, locking, numbness or head-impact; may be repeated."
-                    + " none says that those noted before are over.")
+    @Option(names = "--sign", paramLabel = "SIGN")
     private List<String> signs = List.of();
 
-    @Option(names = "--effort", paramLabel = "0..10", description = "How hard it was, asked half an hour after.")
+    @Option(names = "--effort", paramLabel = "0..10")
     private @Nullable String effort;
 
-    @Option(names = "--minutes", paramLabel = "N", description = "How long it lasted, min.")
+    @Option(names = "--minutes", paramLabel = "N")
     private @Nullable String minutes;
 
-    @Option(
-            names = "--result",
-            paramLabel = "NAME=VALUE[UNIT]",
-            description = "A result that can be counted, such as pull-ups=12 or reach=31cm; may be repeated.")
+    @Option(names = "--result", paramLabel = "NAME=VALUE[UNIT]")
     private List<String> results = List.of();
 
-    @Option(names = "--cue", paramLabel = "TEXT", description = "The cue or drill in force.")
+    @Option(names = "--cue", paramLabel = "TEXT")
     private @Nullable String cue;
 
-    @Option(names = "--note", paramLabel = "TEXT", description = "Anything else.")
+    @Option(names = "--note", paramLabel = "TEXT")
     private @Nullable String note;
 
-    @Option(
-            names = "--correct",
-            paramLabel = "N",
-            description = "The entry stands instead of the day's entry of that number; both are kept.")
+    @Option(names = "--correct", paramLabel = "N")
     private @Nullable Integer correct;
 
     DiaryCommand(Console console) {

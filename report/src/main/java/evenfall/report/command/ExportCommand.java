@@ -12,11 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes everything of one athlete into one file. */
-@Command(
-        name = "export",
-        description =
-                "Everything of one athlete in one zip file: to keep a copy, or to 'import' it on another machine.",
-        footer = {"", "The file holds health data: it is made readable by its owner only. Keep it so."})
+@Command(name = "export")
 final class ExportCommand implements Task {
 
     private static final Words WORDS = Words.beside(ExportCommand.class);
@@ -26,7 +22,7 @@ final class ExportCommand implements Task {
     @Mixin
     private LogOptions log;
 
-    @Option(names = "--out", required = true, paramLabel = "FILE.zip", description = "The file.")
+    @Option(names = "--out", required = true, paramLabel = "FILE.zip")
     private Path out;
 
     ExportCommand(Console console) {

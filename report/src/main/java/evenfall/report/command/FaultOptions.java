@@ -14,38 +14,19 @@ final class FaultOptions {
 
     private static final Words WORDS = Words.beside(FaultOptions.class);
 
-    @Option(
-            names = "--lose",
-            paramLabel = "PERCENT",
-            converter = Share.class,
-            description = "So many of the samples are lost on the way, such as 1%%.")
+    @Option(names = "--lose", paramLabel = "PERCENT", converter = Share.class)
     private double lose;
 
-    @Option(
-            names = "--damage",
-            paramLabel = "PERCENT",
-            converter = Share.class,
-            description = "So many of the samples arrive with turned bits, such as 0.5%%.")
+    @Option(names = "--damage", paramLabel = "PERCENT", converter = Share.class)
     private double damage;
 
-    @Option(
-            names = "--silent",
-            paramLabel = "FROM..TO",
-            converter = OfStretch.class,
-            description = "Nothing is sent from then to then, s, such as 20..25; again for a second time.")
+    @Option(names = "--silent", paramLabel = "FROM..TO", converter = OfStretch.class)
     private List<Stretch> silent = new ArrayList<>();
 
-    @Option(
-            names = "--unplug",
-            paramLabel = "FROM..TO",
-            converter = OfStretch.class,
-            description = "The port is closed from then to then, s; again for a second time.")
+    @Option(names = "--unplug", paramLabel = "FROM..TO", converter = OfStretch.class)
     private List<Stretch> unplug = new ArrayList<>();
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            description = "Another number makes other samples suffer, the same one the same.")
+    @Option(names = "--seed", paramLabel = "N")
     private long seed;
 
     Faults faults() {

@@ -22,10 +22,6 @@ import picocli.CommandLine.Parameters;
 /** Puts recorded files, or an athlete that was exported, into the log. */
 @Command(
         name = "import",
-        description = {
-            "Copies recorded files into the log, unchanged, analyses them, and stores the results beside them;"
-                    + " or takes in an athlete from a file that 'export' made."
-        },
         customSynopsis = {
             "evenfall import --log DIR --athlete ID --date YYYY-MM-DD[-N] --pelvis FILE [--upper-back FILE]",
             "                [--layout FILE] [--notes FILE]",
@@ -40,41 +36,25 @@ final class ImportCommand implements Task {
     @Mixin
     private LogFolderOption log;
 
-    @Option(
-            names = "--athlete",
-            paramLabel = "ID",
-            description = "The athlete's name in the log; for an exported athlete only if it shall be another one.")
+    @Option(names = "--athlete", paramLabel = "ID")
     private @Nullable String athlete;
 
-    @Option(
-            names = "--date",
-            paramLabel = "YYYY-MM-DD[-N]",
-            converter = DateOption.OfSession.class,
-            description = "The day; -2 and so on for further sessions of that day.")
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD[-N]", converter = DateOption.OfSession.class)
     private @Nullable SessionDate date;
 
-    @Option(names = "--pelvis", paramLabel = "FILE", description = "Table of the pelvis sensor.")
+    @Option(names = "--pelvis", paramLabel = "FILE")
     private @Nullable Path pelvis;
 
-    @Option(
-            names = "--upper-back",
-            paramLabel = "FILE",
-            description = "Table of the upper-back sensor; without it nothing is said of the trunk.")
+    @Option(names = "--upper-back", paramLabel = "FILE")
     private @Nullable Path upperBack;
 
-    @Option(
-            names = "--layout",
-            paramLabel = "FILE",
-            description = "How the tables are laid out, where their header does not say.")
+    @Option(names = "--layout", paramLabel = "FILE")
     private @Nullable Path layout;
 
-    @Option(
-            names = "--notes",
-            paramLabel = "FILE",
-            description = "Table landing,side,height_m,surface,shoes,leave_out,remark of what is known of landings.")
+    @Option(names = "--notes", paramLabel = "FILE")
     private @Nullable Path notes;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE.zip", description = "An athlete, as 'export' wrote it.")
+    @Parameters(arity = "0..1", paramLabel = "FILE.zip")
     private @Nullable Path archive;
 
     ImportCommand(Console console) {

@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints the landings of one recording. */
-@Command(name = "landings", description = "The landings of one recording, without a training log.")
+@Command(name = "landings")
 final class LandingsCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN =
@@ -30,29 +30,16 @@ final class LandingsCommand implements Task {
     @Mixin
     private RecordingOptions recording;
 
-    @Option(
-            names = "--filter",
-            paramLabel = "NAME",
-            converter = FilterOption.class,
-            description = FilterOption.DESCRIPTION)
+    @Option(names = "--filter", paramLabel = "NAME", converter = FilterOption.class)
     private FilterKind filter = FilterKind.TWO_PASS;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            converter = OutputFormat.Converter.class,
-            description =
-                    "table (the default), csv, spreadsheet (csv that a spreadsheet opens; spreadsheet-comma with decimal"
-                            + " commas), json or html.")
+    @Option(names = "--format", paramLabel = "FORMAT", converter = OutputFormat.Converter.class)
     private OutputFormat format = OutputFormat.TABLE;
 
-    @Option(
-            names = "--limits",
-            paramLabel = "FILE",
-            description = "What form is judged by, if not where a coach starts; 'settings --write' writes such a file.")
+    @Option(names = "--limits", paramLabel = "FILE")
     private @Nullable Path limits;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Where the result goes, if not to standard output.")
+    @Option(names = "--out", paramLabel = "FILE")
     private @Nullable Path out;
 
     LandingsCommand(Console console) {

@@ -12,11 +12,7 @@ import picocli.CommandLine.Option;
 @Command
 final class LogFolderOption {
 
-    @Option(
-            names = "--log",
-            required = true,
-            paramLabel = "DIR",
-            description = "The training log's folder; made if it is missing.")
+    @Option(names = "--log", required = true, paramLabel = "DIR")
     private Path log;
 
     /** The log; made if it is missing. */

@@ -14,18 +14,10 @@ final class LogOptions {
 
     private static final Words WORDS = Words.beside(LogOptions.class);
 
-    @Option(
-            names = "--log",
-            required = true,
-            paramLabel = "DIR",
-            description = "The training log's folder; made if it is missing.")
+    @Option(names = "--log", required = true, paramLabel = "DIR")
     private Path log;
 
-    @Option(
-            names = "--athlete",
-            required = true,
-            paramLabel = "ID",
-            description = "The athlete's name in the log: letters, digits, dots, hyphens and underscores.")
+    @Option(names = "--athlete", required = true, paramLabel = "ID")
     private String athlete;
 
     /** The athlete's part of the log; both are made if they are missing. */

@@ -24,10 +24,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Notes what the coach knows of landings. */
-@Command(
-        name = "note",
-        description = "Notes what the coach knows of landings, and where a film of them lies, before or after import.",
-        footer = {"", "A later note is laid over an earlier one; an empty text takes the earlier back."})
+@Command(name = "note")
 final class NoteCommand implements Task {
 
     private static final Words WORDS = Words.beside(NoteCommand.class);
@@ -42,70 +39,43 @@ final class NoteCommand implements Task {
     @Mixin
     private LogOptions log;
 
-    @Option(
-            names = "--date",
-            required = true,
-            paramLabel = "YYYY-MM-DD[-N]",
-            converter = DateOption.OfSession.class,
-            description = "The session.")
+    @Option(names = "--date", required = true, paramLabel = "YYYY-MM-DD[-N]", converter = DateOption.OfSession.class)
     private SessionDate date;
 
-    @Option(names = "--landing", paramLabel = "N[-M]", description = "The landing's number in the session, or a range.")
+    @Option(names = "--landing", paramLabel = "N[-M]")
     private @Nullable String landing;
 
-    @Option(
-            names = "--notes",
-            paramLabel = "FILE",
-            description = "Instead of one landing, a table landing,side,height_m,surface,shoes,leave_out,remark.")
+    @Option(names = "--notes", paramLabel = "FILE")
     private @Nullable Path table;
 
-    @Option(
-            names = "--side",
-            paramLabel = "SIDE",
-            converter = SideOption.class,
-            description = "left, right or both: the foot or feet landed on.")
+    @Option(names = "--side", paramLabel = "SIDE", converter = SideOption.class)
     private @Nullable Side side;
 
-    @Option(names = "--height", paramLabel = "M", description = "Drop height, m.")
+    @Option(names = "--height", paramLabel = "M")
     private @Nullable Double height;
 
-    @Option(names = "--surface", paramLabel = "TEXT", description = "What was landed on.")
+    @Option(names = "--surface", paramLabel = "TEXT")
     private @Nullable String surface;
 
-    @Option(names = "--shoes", paramLabel = "TEXT", description = "What was worn.")
+    @Option(names = "--shoes", paramLabel = "TEXT")
     private @Nullable String shoes;
 
-    @Option(
-            names = "--leave-out",
-            paramLabel = "WHY",
-            description = "Why the landing counts nowhere; 'no' lets it count again.")
+    @Option(names = "--leave-out", paramLabel = "WHY")
     private @Nullable String leaveOut;
 
-    @Option(names = "--remark", paramLabel = "TEXT", description = "Anything else.")
+    @Option(names = "--remark", paramLabel = "TEXT")
     private @Nullable String remark;
 
-    @Option(
-            names = "--film",
-            paramLabel = "PATH",
-            description = "Instead of landings, a film of the session; the session's page opens it from there.")
+    @Option(names = "--film", paramLabel = "PATH")
     private @Nullable Path film;
 
-    @Option(
-            names = "--film-starts",
-            paramLabel = "S",
-            description = "When the film begins, s on the recording's clock (negative if it ran first).")
+    @Option(names = "--film-starts", paramLabel = "S")
     private @Nullable Double filmStartsS;
 
-    @Option(
-            names = "--film-drift",
-            paramLabel = "PPM",
-            description = "How much faster the film's clock runs, parts in a million. Default: ${DEFAULT-VALUE}")
+    @Option(names = "--film-drift", paramLabel = "PPM")
     private double filmDriftPpm;
 
-    @Option(
-            names = "--baseline",
-            paramLabel = "yes|no",
-            description = "Whether the coach approves it as part of what is usual for the athlete.")
+    @Option(names = "--baseline", paramLabel = "yes|no")
     private @Nullable String baseline;
 
     NoteCommand(Console console) {

@@ -15,30 +15,21 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Writes the orientation of one sensor at every sample. */
-@Command(
-        name = "orientation",
-        description = "The orientation of one sensor at every sample, as a table t_s,qw,qx,qy,qz (world from sensor).")
+@Command(name = "orientation")
 final class OrientationCommand implements Task {
 
     private final Console console;
 
-    @Option(names = "--sensor", required = true, paramLabel = "FILE", description = "Table of one sensor.")
+    @Option(names = "--sensor", required = true, paramLabel = "FILE")
     private Path sensor;
 
-    @Option(
-            names = "--layout",
-            paramLabel = "FILE",
-            description = "How the table is laid out, where its header does not say; its axes are not applied.")
+    @Option(names = "--layout", paramLabel = "FILE")
     private @Nullable Path layout;
 
-    @Option(
-            names = "--filter",
-            paramLabel = "NAME",
-            converter = FilterOption.class,
-            description = FilterOption.DESCRIPTION)
+    @Option(names = "--filter", paramLabel = "NAME", converter = FilterOption.class)
     private FilterKind filter = FilterKind.TWO_PASS;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Where the table goes, if not to standard output.")
+    @Option(names = "--out", paramLabel = "FILE")
     private @Nullable Path out;
 
     OrientationCommand(Console console) {

@@ -28,12 +28,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Records live into the log and shows each landing once. */
-@Command(
-        name = "record",
-        description =
-                "Records live: shows each landing as soon as it is settled; at the end (Ctrl-C or --seconds) analyses"
-                        + " the whole again and stores it under today's date. An athlete's name typed meanwhile hands the"
-                        + " sensors over. Not a medical device: pain means stop.")
+@Command(name = "record")
 final class RecordCommand implements Task {
 
     private static final Words WORDS = Words.beside(RecordCommand.class);
@@ -45,36 +40,22 @@ final class RecordCommand implements Task {
     @Mixin
     private LogOptions log;
 
-    @Option(
-            names = "--port",
-            paramLabel = "PATH",
-            description = "The port of the receiver; again for a second one. Without it those that are free are named.")
+    @Option(names = "--port", paramLabel = "PATH")
     private List<String> ports = new ArrayList<>();
 
-    @Option(names = "--baud", paramLabel = "N", description = "Speed of the ports; without it it is looked for.")
+    @Option(names = "--baud", paramLabel = "N")
     private @Nullable Integer baud;
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "N",
-            description = "Ends so long after the start; without it Ctrl-C ends.")
+    @Option(names = "--seconds", paramLabel = "N")
     private double seconds = Double.POSITIVE_INFINITY;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            converter = OutputFormat.Converter.class,
-            description = "table (one line a landing, the default) or json (one object a line).")
+    @Option(names = "--format", paramLabel = "FORMAT", converter = OutputFormat.Converter.class)
     private OutputFormat format = OutputFormat.TABLE;
 
-    @Option(
-            names = "--talk",
-            paramLabel = "WHEN",
-            description = "When the athlete hears what was not as usual: after every landing (the default), after every"
-                    + " third, a summary at the end, none.")
+    @Option(names = "--talk", paramLabel = "WHEN")
     private String talk = TalkChoice.EVERY.code();
 
-    @Option(names = "--speak", description = "Says it aloud, where the system has a program that speaks.")
+    @Option(names = "--speak")
     private boolean speak;
 
     RecordCommand(Console console) {

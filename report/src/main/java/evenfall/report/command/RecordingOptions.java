@@ -10,19 +10,13 @@ import picocli.CommandLine.Option;
 @Command
 final class RecordingOptions {
 
-    @Option(names = "--pelvis", required = true, paramLabel = "FILE", description = "Table of the pelvis sensor.")
+    @Option(names = "--pelvis", required = true, paramLabel = "FILE")
     private Path pelvis;
 
-    @Option(
-            names = "--upper-back",
-            paramLabel = "FILE",
-            description = "Table of the upper-back sensor; without it nothing is said of the trunk.")
+    @Option(names = "--upper-back", paramLabel = "FILE")
     private @Nullable Path upperBack;
 
-    @Option(
-            names = "--layout",
-            paramLabel = "FILE",
-            description = "How the tables are laid out, where their header does not say.")
+    @Option(names = "--layout", paramLabel = "FILE")
     private @Nullable Path layout;
 
     RecordingInput files() {

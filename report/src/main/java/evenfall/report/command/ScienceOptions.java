@@ -22,17 +22,10 @@ final class ScienceOptions {
 
     private static final Pattern STATED = Pattern.compile("([^=]+)=(\\d{1,9}(?:\\.\\d{1,9})?)");
 
-    @Option(
-            names = "--science",
-            description = "Adds the scientist's table to the table: errors and second opinions. json always has them.")
+    @Option(names = "--science")
     private boolean table;
 
-    @Option(
-            names = "--difference",
-            paramLabel = "MEASURE=VALUE",
-            description =
-                    "For table and json, for the scientist: how many more landings or sessions it would need to tell"
-                            + " this difference, such as peakG=0.5; may be given several times.")
+    @Option(names = "--difference", paramLabel = "MEASURE=VALUE")
     private List<String> stated = List.of();
 
     /** Whether the scientist's table is to be printed. */

@@ -16,10 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Plays a recording onto a port as its sensors would. */
-@Command(
-        name = "send",
-        description =
-                "Plays a recording onto a port as the sensors would: for rehearsal without sensors, and for tests.")
+@Command(name = "send")
 final class SendCommand implements Task {
 
     private static final Words WORDS = Words.beside(SendCommand.class);
@@ -35,25 +32,19 @@ final class SendCommand implements Task {
     @Mixin
     private RecordingOptions recording;
 
-    @Option(names = "--port", required = true, paramLabel = "PATH", description = "The port to write to.")
+    @Option(names = "--port", required = true, paramLabel = "PATH")
     private String port;
 
-    @Option(names = "--baud", paramLabel = "N", description = "Speed of the port, ${DEFAULT-VALUE} if not given.")
+    @Option(names = "--baud", paramLabel = "N")
     private int baud = SerialPorts.USUAL_BAUD;
 
-    @Option(
-            names = "--wire",
-            paramLabel = "FORM",
-            description = "text (lines, the default) or binary (frames); see docs/wire.md.")
+    @Option(names = "--wire", paramLabel = "FORM")
     private String wire = "text";
 
-    @Option(names = "--unplaced", description = "The sensors do not say where they are worn; in the binary form only.")
+    @Option(names = "--unplaced")
     private boolean unplaced;
 
-    @Option(
-            names = "--speed",
-            paramLabel = "X",
-            description = "So many times as fast as it was, ${DEFAULT-VALUE} if not given.")
+    @Option(names = "--speed", paramLabel = "X")
     private double speed = 1;
 
     @Mixin

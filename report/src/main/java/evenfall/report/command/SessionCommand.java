@@ -31,7 +31,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints one session of the log. */
-@Command(name = "session", description = "One session of the log, with its notes and the diary of the day.")
+@Command(name = "session")
 final class SessionCommand implements Task {
 
     private static final Words WORDS = Words.beside(SessionCommand.class);
@@ -50,35 +50,19 @@ final class SessionCommand implements Task {
     @Mixin
     private LogOptions log;
 
-    @Option(
-            names = "--date",
-            paramLabel = "YYYY-MM-DD[-N]",
-            converter = DateOption.OfSession.class,
-            description = "The session; without it all sessions are listed.")
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD[-N]", converter = DateOption.OfSession.class)
     private @Nullable SessionDate date;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            converter = OutputFormat.Converter.class,
-            description =
-                    "table (the default), csv, spreadsheet (csv that a spreadsheet opens; spreadsheet-comma with decimal"
-                            + " commas), json, html, pdf, vtt (captions for a film) or motion-bids (a folder).")
+    @Option(names = "--format", paramLabel = "FORMAT", converter = OutputFormat.Converter.class)
     private OutputFormat format = OutputFormat.TABLE;
 
-    @Option(names = "--out", paramLabel = "PATH", description = "Where the result goes, if not to standard output.")
+    @Option(names = "--out", paramLabel = "PATH")
     private @Nullable Path out;
 
-    @Option(
-            names = "--film-starts",
-            paramLabel = "S",
-            description = "For vtt: when the film begins, s on the recording's clock (negative if it ran first)."
-                    + " Without it, as noted with the film.")
+    @Option(names = "--film-starts", paramLabel = "S")
     private @Nullable Double filmStartsS;
 
-    @Option(
-            names = "--science",
-            description = "Adds the scientist's table to the table: what reached the upper back, time to come to rest.")
+    @Option(names = "--science")
     private boolean science;
 
     SessionCommand(Console console) {

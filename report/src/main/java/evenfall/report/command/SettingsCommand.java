@@ -18,10 +18,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Prints what the coach set and what holds for the rest, and writes files to set it in. */
-@Command(
-        name = "settings",
-        description = "What the coach may set: what holds, and where it comes from.",
-        footer = {"", "A file in an athlete's folder goes before the one at the top of the log, name by name."})
+@Command(name = "settings")
 final class SettingsCommand implements Task {
 
     private static final Words WORDS = Words.beside(SettingsCommand.class);
@@ -31,19 +28,13 @@ final class SettingsCommand implements Task {
 
     private final Console console;
 
-    @Option(names = "--log", required = true, paramLabel = "DIR", description = "The training log's folder.")
+    @Option(names = "--log", required = true, paramLabel = "DIR")
     private Path log;
 
-    @Option(
-            names = "--athlete",
-            paramLabel = "ID",
-            description = "What holds for this athlete; else what holds for all.")
+    @Option(names = "--athlete", paramLabel = "ID")
     private @Nullable String athlete;
 
-    @Option(
-            names = "--write",
-            description =
-                    "Writes the files to set it in where they are missing; each explains all and changes nothing.")
+    @Option(names = "--write")
     private boolean write;
 
     SettingsCommand(Console console) {

@@ -19,11 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints the athlete's own page. */
-@Command(
-        name = "sheet",
-        description =
-                "The athlete's own page, as PDF: the last session in plain words, a typical and the best landing, one"
-                        + " thing to work on.")
+@Command(name = "sheet")
 final class SheetCommand implements Task {
 
     private static final Words WORDS = Words.beside(SheetCommand.class);
@@ -33,7 +29,7 @@ final class SheetCommand implements Task {
     @Mixin
     private LogOptions log;
 
-    @Option(names = "--out", paramLabel = "FILE.pdf", description = "Where the page goes, if not to standard output.")
+    @Option(names = "--out", paramLabel = "FILE.pdf")
     private @Nullable Path out;
 
     SheetCommand(Console console) {

@@ -11,27 +11,17 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Opens the coach's window. */
-@Command(
-        name = "window",
-        description =
-                "The coach's window: today's athletes, how they feel, the sensors, the opening routine, the drops."
-                        + " Not a medical device: pain means stop.")
+@Command(name = "window")
 final class WindowCommand implements Task {
 
     private static final Words WORDS = Words.beside(WindowCommand.class);
 
     private final Console console;
 
-    @Option(
-            names = "--log",
-            paramLabel = "DIR",
-            description = "The training log's folder; made if it is missing. Without it: Evenfall in your home folder.")
+    @Option(names = "--log", paramLabel = "DIR")
     private @Nullable Path log;
 
-    @Option(
-            names = "--rehearsal-speed",
-            paramLabel = "X",
-            description = "Rehearsals are so many times as fast as true, ${DEFAULT-VALUE} if not given.")
+    @Option(names = "--rehearsal-speed", paramLabel = "X")
     private double speed = 1;
 
     WindowCommand(Console console) {
