@@ -73,6 +73,8 @@ final class Ink {
 
     /** A colour as SVG writes it. */
     static String hex(Color colour) {
-        return String.format("#%06x", colour.getRGB() & 0xFFFFFF);
+        // A digit in front keeps the zeros; a pattern would be read anew for each of thousands.
+        return "#"
+                + Integer.toHexString(0x1000000 | (colour.getRGB() & 0xFFFFFF)).substring(1);
     }
 }

@@ -11,6 +11,7 @@ import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
@@ -23,7 +24,7 @@ final class SvgCanvas {
     private static final int DECIMALS = 1;
 
     private final Document document;
-    private final SVGGraphics2D graphics;
+    private @Nullable SVGGraphics2D graphics;
     private final List<Element> beneath = new ArrayList<>();
     private final List<Element> onTop = new ArrayList<>();
     private final Map<String, String> notes = new TreeMap<>();
@@ -40,16 +41,21 @@ final class SvgCanvas {
         this.width = width;
         this.height = height;
         document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
-        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-        context.setIDGenerator(new Ids(id));
-        context.setPrecision(DECIMALS);
-        context.setComment(null);
-        graphics = new SVGGraphics2D(context, false);
-        graphics.setSVGCanvasSize(new Dimension(width, height));
     }
 
-    Graphics2D graphics() {
-        return graphics;
+    /** Where to draw; made when it is first asked for, since a sign is elements alone. */
+    SVGGraphics2D graphics() {
+        SVGGraphics2D made = graphics;
+        if (made == null) {
+            SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+            context.setIDGenerator(new Ids(id));
+            context.setPrecision(DECIMALS);
+            context.setComment(null);
+            made = new SVGGraphics2D(context, false);
+            made.setSVGCanvasSize(new Dimension(width, height));
+            graphics = made;
+        }
+        return made;
     }
 
     /** A new element that {@link #add} can lay on top or another element can hold; attributes as name, value pairs. */
@@ -98,7 +104,7 @@ final class SvgCanvas {
         beneath.forEach(root::appendChild);
         root.appendChild(ground());
         onTop.forEach(root::appendChild);
-        graphics.dispose();
+        graphics().dispose();
         return new Picture(SvgWriter.write(root), width, height, title, painter);
     }
 
@@ -106,12 +112,12 @@ final class SvgCanvas {
     Svg group() {
         Element group = ground();
         group.setAttribute("id", id);
-        graphics.dispose();
+        graphics().dispose();
         return new Svg(SvgWriter.write(group));
     }
 
     private Element ground() {
-        Element drawn = graphics.getRoot();
+        Element drawn = graphics().getRoot();
         Element ground = element("g");
         NamedNodeMap defaults = drawn.getAttributes();
         for (int i = 0; i < defaults.getLength(); i++) {
@@ -131,7 +137,6 @@ final class SvgCanvas {
         Element root = element("svg", "viewBox", "0 0 " + width + " " + height, "class", styleClass);
         root.setAttribute("aria-hidden", "true");
         onTop.forEach(root::appendChild);
-        graphics.dispose();
         return new Svg(SvgWriter.write(root));
     }
 

@@ -4,6 +4,7 @@ import evenfall.fusion.landing.Balance;
 import evenfall.fusion.landing.Estimate;
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.StepDirection;
+import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import evenfall.report.form.FormVerdict;
 import evenfall.report.glossary.Glossary;
@@ -11,7 +12,6 @@ import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.FigureView;
 import evenfall.report.words.Figures;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** The measures of a landing in words, grouped by the four questions of form, each with what is usual beside it. */
@@ -60,7 +60,7 @@ final class FigureWords {
         if (m == null || value == null) {
             return view(figure, WORDS.say("notMeasured"), "", "");
         }
-        String size = String.format(Locale.ROOT, "%.4f", Math.abs(value));
+        String size = Digits.fixed(Math.abs(value), 4);
         if (figure.equals(FigureList.STEPS)) {
             return view(figure, steps(m.balance()), "", size);
         }

@@ -6,6 +6,7 @@ import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.Moments;
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import evenfall.report.chart.LandingChart;
 import evenfall.report.chart.LandingScale;
@@ -22,7 +23,6 @@ import evenfall.report.words.Figures;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -77,11 +77,11 @@ final class LandingViews {
                 WORDS.say("landing.title", Integer.toString(number)),
                 mark(event).inline(),
                 Figures.clock(moments.contactS()),
-                String.format(Locale.ROOT, "%.3f", moments.contactS()),
+                Digits.fixed(moments.contactS(), 3),
                 side == null ? "unknown" : side.code(),
                 foot(event),
                 height(event),
-                height == null ? "" : String.format(Locale.ROOT, "%.2f", height),
+                height == null ? "" : Digits.fixed(height, 2),
                 form == null ? "unknown" : form.code(),
                 form(event),
                 !event.note().leftOut(),
