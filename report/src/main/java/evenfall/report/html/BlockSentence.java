@@ -11,11 +11,13 @@ import evenfall.report.block.SessionFormHeight;
 import evenfall.report.block.Trend;
 import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.words.Days;
 import evenfall.report.words.Figures;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeSet;
@@ -112,9 +114,10 @@ final class BlockSentence {
     private static String pain(SortedMap<LocalDate, List<DiaryEntry>> diary) {
         int days = 0;
         TreeSet<String> regions = new TreeSet<>();
-        for (List<DiaryEntry> entries : diary.values()) {
+        LocalDate last = LocalDate.MIN;
+        for (Map.Entry<LocalDate, List<DiaryEntry>> day : diary.entrySet()) {
             boolean pain = false;
-            for (DiaryEntry entry : entries) {
+            for (DiaryEntry entry : day.getValue()) {
                 for (var region : entry.pain().entrySet()) {
                     if (region.getValue() > 0) {
                         pain = true;
@@ -122,11 +125,16 @@ final class BlockSentence {
                     }
                 }
             }
-            days += pain ? 1 : 0;
+            if (pain) {
+                days++;
+                last = day.getKey();
+            }
         }
         if (diary.isEmpty()) {
             return "";
         }
-        return days == 0 ? WORDS.say("block.pain.none") : WORDS.say("block.pain", days, String.join(", ", regions));
+        return days == 0
+                ? WORDS.say("block.pain.none")
+                : WORDS.say("block.pain", days, String.join(", ", regions), Days.words(last));
     }
 }

@@ -20,7 +20,7 @@ final class NextSessionLines {
         NextSession next = outlook.next();
         List<DayView> views = new ArrayList<>();
         views.add(new DayView(
-                WORDS.say("next.argued"), List.of(next.arguedOption().words() + ".")));
+                WORDS.say("next.argued"), List.of(next.arguedOption().words() + ".", WORDS.say("next.uncounted"))));
         for (Option option : next.options()) {
             List<String> lines = new ArrayList<>();
             option.reasonsFor().forEach(reason -> lines.add(WORDS.say("next.for", reason)));

@@ -46,7 +46,8 @@ class BlockPageTest {
         assertThat(sentence(InventedBlocks.block(2), diary)).endsWith("No pain was entered.");
         diary.put(InventedBlocks.FIRST.plusDays(4), List.of(InventedBlocks.pain(3), InventedBlocks.pain(4)));
 
-        assertThat(sentence(InventedBlocks.block(2), diary)).endsWith("Pain was entered on 1 day: left ankle.");
+        assertThat(sentence(InventedBlocks.block(2), diary))
+                .endsWith("Pain was entered on 1 day, 7 March 2026: left ankle.");
         assertThat(Markup.of(page(InventedBlocks.block(2), diary)).ofClass("p", "urgent").stream()
                         .map(Element::getTextContent))
                 .contains(
