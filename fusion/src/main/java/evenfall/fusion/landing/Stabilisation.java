@@ -1,5 +1,6 @@
 package evenfall.fusion.landing;
 
+import org.apache.commons.math3.stat.StatUtils;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,22 +49,16 @@ public final class Stabilisation {
      * @return s, the first sample from which it stays
      */
     public static double ofRunningMean(double[] timeS, double[] signal) {
-        int n = signal.length;
-        double mean = 0;
-        for (double value : signal) {
-            mean += value / n;
+        double mean = StatUtils.mean(signal);
+        double limit = 0.25 * Math.sqrt(StatUtils.variance(signal, mean));
+        double sum = 0;
+        int first = 0;
+        for (int i = 0; i < signal.length; i++) {
+            sum += signal[i];
+            if (Math.abs(sum / (i + 1) - mean) > limit) {
+                first = i + 1;
+            }
         }
-        double squares = 0;
-        for (double value : signal) {
-            squares += (value - mean) * (value - mean);
-        }
-        double limit = 0.25 * Math.sqrt(squares / (n - 1));
-        double sum = mean * n;
-        int first = n - 1;
-        for (int i = n - 1; i >= 0 && Math.abs(sum / (i + 1) - mean) <= limit; i--) {
-            first = i;
-            sum -= signal[i];
-        }
-        return timeS[first];
+        return timeS[Math.min(first, signal.length - 1)];
     }
 }

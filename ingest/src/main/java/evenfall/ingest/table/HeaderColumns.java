@@ -47,7 +47,7 @@ final class HeaderColumns {
                 Integer before = seen.put(name.text().toLowerCase(Locale.ROOT), i);
                 if (before != null) {
                     throw new UnusableInputException(WORDS.say(
-                            "header.twice", file, name.text(), String.valueOf((before + 1)), String.valueOf((i + 1))));
+                            "header.twice", file, name.text(), String.valueOf(before + 1), String.valueOf(i + 1)));
                 }
             }
         }
@@ -132,7 +132,7 @@ final class HeaderColumns {
             if (names.get(i).text().equalsIgnoreCase(text)) {
                 if (found != null) {
                     throw new UnusableInputException(WORDS.say(
-                            "header.twice.layout", file, text, String.valueOf((found + 1)), String.valueOf((i + 1))));
+                            "header.twice.layout", file, text, String.valueOf(found + 1), String.valueOf(i + 1)));
                 }
                 found = i;
             }

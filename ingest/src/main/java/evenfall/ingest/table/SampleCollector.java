@@ -175,7 +175,7 @@ final class SampleCollector {
                             file,
                             String.valueOf(lastBadLine),
                             String.valueOf(bad),
-                            String.valueOf((good + bad))),
+                            String.valueOf(good + bad)),
                     null,
                     null));
         }

@@ -32,7 +32,7 @@ final class TableSource extends InputStream {
 
     private TableSource(Path file, Progress progress) throws IOException {
         this.name = String.valueOf(file.getFileName());
-        FileCheck.regular(file, "file");
+        FileCheck.regular(file, WORDS.say("kind.file"));
         try {
             this.counted = new CountingInput(
                     Files.newInputStream(file), Files.size(file), WORDS.say("reading", name), progress);

@@ -17,7 +17,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeSet;
@@ -112,29 +111,19 @@ final class BlockSentence {
     }
 
     private static String pain(SortedMap<LocalDate, List<DiaryEntry>> diary) {
-        int days = 0;
+        TreeSet<LocalDate> days = new TreeSet<>();
         TreeSet<String> regions = new TreeSet<>();
-        LocalDate last = LocalDate.MIN;
-        for (Map.Entry<LocalDate, List<DiaryEntry>> day : diary.entrySet()) {
-            boolean pain = false;
-            for (DiaryEntry entry : day.getValue()) {
-                for (var region : entry.pain().entrySet()) {
-                    if (region.getValue() > 0) {
-                        pain = true;
-                        regions.add(region.getKey());
-                    }
-                }
+        diary.forEach((day, entries) -> entries.forEach(entry -> entry.pain().forEach((region, size) -> {
+            if (size > 0) {
+                days.add(day);
+                regions.add(region);
             }
-            if (pain) {
-                days++;
-                last = day.getKey();
-            }
-        }
+        })));
         if (diary.isEmpty()) {
             return "";
         }
-        return days == 0
+        return days.isEmpty()
                 ? WORDS.say("block.pain.none")
-                : WORDS.say("block.pain", days, String.join(", ", regions), Days.words(last));
+                : WORDS.say("block.pain", days.size(), String.join(", ", regions), Days.words(days.last()));
     }
 }

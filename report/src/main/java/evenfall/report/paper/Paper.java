@@ -94,12 +94,6 @@ public final class Paper {
         return added;
     }
 
-    /** Goes on on a new page. */
-    public Paper newPage() {
-        pieces.add(new PageEnd());
-        return this;
-    }
-
     /**
      * Writes the paper as PDF; {@code out} stays open.
      *

@@ -21,6 +21,7 @@ final class WhoSheet implements Sheet {
     private final JLabel title = Sheet.title("who.title");
     private final JTextArea begin = Sheet.sentence("who.begin", "font: 120%");
     private final Press add;
+    private Press first;
     private final Supplier<Day> day;
     private final Press owed;
     private final Press rehearse;
@@ -30,6 +31,7 @@ final class WhoSheet implements Sheet {
     WhoSheet(Supplier<Day> day, Runnable addSomebody, Runnable listSomebody) {
         this.day = day;
         this.add = Keys.press("who.add", addSomebody);
+        this.first = add;
         this.owed = Keys.press("who.owed", () -> day.get().round().owed());
         this.rehearse = Keys.press("who.rehearse", () -> day.get().rehearse());
         this.others = Keys.press("who.others", listSomebody);
@@ -52,11 +54,7 @@ final class WhoSheet implements Sheet {
 
     @Override
     public JComponent first() {
-        return tiles.getComponentCount() > 0
-                        && tiles.getComponent(0) instanceof JPanel tile
-                        && tile.getComponent(0) instanceof JComponent somebody
-                ? somebody
-                : add;
+        return first;
     }
 
     @Override
@@ -74,13 +72,14 @@ final class WhoSheet implements Sheet {
             shown = round.people();
             fill(round);
             if (panel.isShowing()) {
-                first().requestFocusInWindow();
+                first.requestFocusInWindow();
             }
         }
     }
 
     private void fill(Round round) {
         tiles.removeAll();
+        first = add;
         int number = 0;
         for (Person person : round.people()) {
             number++;
@@ -94,6 +93,9 @@ final class WhoSheet implements Sheet {
         JPanel tile = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[grow][]"));
         String state = Keys.WORDS.say("standing." + person.standing().name().toLowerCase(java.util.Locale.ROOT));
         Press choose = new Press(person.name(), () -> day.get().round().choose(person)).large();
+        if (number == 1) {
+            first = choose;
+        }
         choose.setHorizontalAlignment(javax.swing.SwingConstants.LEFT);
         Keys.named(
                 choose,

@@ -1,7 +1,6 @@
 package evenfall.report.words;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import evenfall.ingest.words.Digits;
 import org.jspecify.annotations.Nullable;
 
 /** Numbers as people read them: rounded, a true minus sign, never "-0", a dash where nothing was measured. */
@@ -21,9 +20,7 @@ public final class Figures {
         if (value == null || !Double.isFinite(value)) {
             return MISSING;
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-        String digits = rounded.abs().toPlainString();
-        return rounded.signum() < 0 ? "−" + digits : digits;
+        return Digits.fixed(value, decimals).replace('-', '−');
     }
 
     /** The same without its sign, for numbers whose side stands in words beside them. */

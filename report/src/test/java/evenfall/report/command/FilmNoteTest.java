@@ -3,9 +3,7 @@ package evenfall.report.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import evenfall.fixtures.motion.LandingPlan;
 import evenfall.fixtures.session.SessionFiles;
-import evenfall.fixtures.session.SessionScript;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,12 +27,7 @@ class FilmNoteTest {
     @BeforeEach
     void storeSession() throws IOException {
         log = folder.resolve("log");
-        SessionFiles files = SessionScript.cheapSensors(5)
-                .openingRoutine()
-                .drop(LandingPlan.fromHeight(0.4))
-                .stand(3)
-                .record()
-                .writeCsv(Files.createDirectory(folder.resolve("tables")));
+        SessionFiles files = Tables.oneLanding(folder.resolve("tables"), 3);
         Ran stored =
                 Ran.command("import", "--log", log, "--athlete", "invented", "--date", DAY, "--pelvis", files.pelvis());
         assertThat(stored.status()).as(stored.err()).isZero();

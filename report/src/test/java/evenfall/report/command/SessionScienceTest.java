@@ -2,11 +2,8 @@ package evenfall.report.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import evenfall.fixtures.motion.LandingPlan;
 import evenfall.fixtures.session.SessionFiles;
-import evenfall.fixtures.session.SessionScript;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,12 +20,7 @@ class SessionScienceTest {
     @BeforeEach
     void storeSession() throws IOException {
         log = folder.resolve("log");
-        SessionFiles files = SessionScript.cheapSensors(5)
-                .openingRoutine()
-                .drop(LandingPlan.fromHeight(0.4))
-                .stand(4)
-                .record()
-                .writeCsv(Files.createDirectory(folder.resolve("tables")));
+        SessionFiles files = Tables.oneLanding(folder.resolve("tables"), 4);
         Ran stored = Ran.command(
                 "import",
                 "--log",

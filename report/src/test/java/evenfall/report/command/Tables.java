@@ -1,5 +1,8 @@
 package evenfall.report.command;
 
+import evenfall.fixtures.motion.LandingPlan;
+import evenfall.fixtures.session.SessionFiles;
+import evenfall.fixtures.session.SessionScript;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,5 +34,15 @@ final class Tables {
         Path file = data.resolve(name);
         Assumptions.assumeTrue(Files.exists(file), "the recordings in ../shared/data are not here");
         return file;
+    }
+
+    /** A session of invented sensors in a folder that is made: the opening routine, one drop from 0.4 m, a stance after it. */
+    static SessionFiles oneLanding(Path folder, double stanceS) throws IOException {
+        return SessionScript.cheapSensors(5)
+                .openingRoutine()
+                .drop(LandingPlan.fromHeight(0.4))
+                .stand(stanceS)
+                .record()
+                .writeCsv(Files.createDirectory(folder));
     }
 }
