@@ -31,6 +31,16 @@ record MountingTimeline(List<Part> parts) {
         return found;
     }
 
+    /** Whether one mounting holds at both of two moments. */
+    boolean isOne(double earlierS, double laterS) {
+        for (Part part : parts) {
+            if (part.fromS() > earlierS && part.fromS() <= laterS) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The mounting that the opening routine tells. */
     Mounting first() {
         return parts.get(0).mounting();

@@ -105,7 +105,7 @@ final class SegmentMounting {
         List<StrapWatch.Move> turns = new ArrayList<>();
         int from = 0;
         for (int k = 1; k <= own.length; k++) {
-            if (k == own.length || !timeline.at(takeoffs.contactS(k)).equals(timeline.at(takeoffs.contactS(k - 1)))) {
+            if (k == own.length || !timeline.isOne(takeoffs.contactS(k - 1), takeoffs.contactS(k))) {
                 int split = TurnWatch.find(own, others, from, k);
                 if (split > from) {
                     turns.add(turn(timeline, own, from, split, k));

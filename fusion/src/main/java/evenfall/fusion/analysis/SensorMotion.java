@@ -2,7 +2,6 @@ package evenfall.fusion.analysis;
 
 import evenfall.fusion.alignment.ForwardBend;
 import evenfall.fusion.alignment.OpeningRoutine;
-import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.posture.MotionSmoother;
@@ -70,11 +69,11 @@ final class SensorMotion {
     }
 
     private static void addBends(WindowMaker maker, List<ForwardBend> bends, List<MotionWindow> windows) {
-        Stance done = null;
+        int done = -1;
         for (ForwardBend bend : bends) {
-            if (!bend.before().equals(done)) {
+            if (bend.before().from() != done) {
                 windows.add(maker.bends(bend.before(), bend.after()));
-                done = bend.before();
+                done = bend.before().from();
             }
         }
     }

@@ -49,7 +49,9 @@ public final class Words {
     }
 
     private static ResourceBundle bundle(Class<?> home, String name, Locale language) {
-        return ResourceBundle.getBundle(home.getPackageName() + "." + name, language, home.getClassLoader(), FILES);
+        // English is the bundle without a suffix; asked for by name it is first looked for in vain, in every library.
+        Locale suffix = language.equals(Locale.ENGLISH) ? Locale.ROOT : language;
+        return ResourceBundle.getBundle(home.getPackageName() + "." + name, suffix, home.getClassLoader(), FILES);
     }
 
     /**

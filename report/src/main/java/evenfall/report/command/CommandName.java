@@ -1,6 +1,6 @@
 package evenfall.report.command;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -23,6 +23,8 @@ enum CommandName {
     EXPORT,
     WINDOW,
     DEMO;
+
+    static final List<CommandName> ALL = List.of(values());
 
     String code() {
         return name().toLowerCase(Locale.ROOT);
@@ -51,10 +53,10 @@ enum CommandName {
     }
 
     static Optional<CommandName> named(String code) {
-        return Arrays.stream(values()).filter(name -> name.code().equals(code)).findFirst();
+        return ALL.stream().filter(name -> name.code().equals(code)).findFirst();
     }
 
     static String list() {
-        return Arrays.stream(values()).map(CommandName::code).collect(Collectors.joining(", "));
+        return ALL.stream().map(CommandName::code).collect(Collectors.joining(", "));
     }
 }

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -34,6 +35,11 @@ final class CommandRunner {
 
     /** The input can't be used. */
     static final int UNUSABLE_INPUT = 3;
+
+    static {
+        // Or the parser looks for a class of another language's in all libraries, which opens them at every start.
+        System.setProperty("picocli.disable.closures", "true");
+    }
 
     private final Console console;
 
@@ -83,17 +89,17 @@ final class CommandRunner {
             throw new UsageException(WORDS.say("command.unknown", args[0], CommandName.list()));
         }
         CommandLine root = new CommandLine(new RootCommand());
-        if (name.isPresent()) {
-            // Only the command asked for is built: reading the annotations of all takes time at every start.
-            root.addSubcommand(name.get().code(), name.get().create(console));
-        } else {
-            for (CommandName each : CommandName.values()) {
-                root.addSubcommand(each.code(), each.create(console));
-            }
+        // Only the command asked for is built: reading the annotations of all takes time at every start.
+        for (CommandName each : name.map(List::of).orElseGet(() -> asksVersion(args) ? List.of() : CommandName.ALL)) {
+            root.addSubcommand(each.code(), each.create(console));
         }
         root.getSubcommands().values().forEach(CommandRunner::dress);
         dress(root);
         return parseAndCall(root, args);
+    }
+
+    private static boolean asksVersion(String... args) {
+        return args.length == 1 && (args[0].equals("--version") || args[0].equals("-V"));
     }
 
     private int parseAndCall(CommandLine root, String... args) throws Exception {

@@ -8,7 +8,6 @@ import evenfall.ingest.finding.Finding;
 import evenfall.ingest.place.Place;
 import evenfall.report.csv.PlainNumber;
 import evenfall.report.log.DiaryEntry;
-import evenfall.report.log.LandingNote;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
@@ -104,7 +103,7 @@ public final class LandingsDocument {
 
     private static void notes(ArrayNode array, Session session) {
         for (SessionLanding landing : session.landings()) {
-            if (!landing.note().equals(LandingNote.NONE)) {
+            if (!landing.note().isEmpty()) {
                 ObjectNode node = array.addObject();
                 node.put("landing", landing.landing().index());
                 LandingNode.note(node, landing.note());

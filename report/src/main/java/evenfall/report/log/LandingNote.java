@@ -28,6 +28,16 @@ public record LandingNote(
     /** Words in {@code leave_out} that say the landing counts. */
     private static final Set<String> COUNTS = Set.of("", "false", "no", "0");
 
+    /** Whether nothing was noted. */
+    public boolean isEmpty() {
+        return side == null
+                && heightM == null
+                && surface == null
+                && shoes == null
+                && leaveOut == null
+                && remark == null;
+    }
+
     /** Whether the landing counts nowhere: {@code leaveOut} is anything but empty, false, no or 0. */
     public boolean leftOut() {
         return leavesOut(leaveOut);
