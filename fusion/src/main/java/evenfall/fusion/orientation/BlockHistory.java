@@ -270,24 +270,28 @@ final class BlockHistory implements LookLog {
         double otherX = corrections[EACH * e + 2];
         double otherY = corrections[EACH * e + 3];
         Start start = starts[e];
+        if (start == null) {
+            layOn(e, NO_TURN, lastX, lastY, otherX, otherY);
+        } else {
+            layOn(e, start.tilt, otherX, otherY, endX, endY);
+        }
+        heading += corrections[EACH * e + 4];
+        firstRow = ends[e];
+        lastX = endX;
+        lastY = endY;
+    }
+
+    private void layOn(int e, Attitude tilt, double fromX, double fromY, double toX, double toY) {
         double step = 1.0 / Math.max(1, ends[e] - firstRow);
         double turned = corrections[EACH * e + 4];
         double part = 0;
         for (int row = firstRow; row < ends[e]; row++) {
             part += step;
             double half = (heading + part * turned) / 2;
-            double c = Math.cos(half);
-            double s = Math.sin(half);
-            if (start == null) {
-                rows.turn(row, NO_TURN, lastX + part * (otherX - lastX), lastY + part * (otherY - lastY), c, s);
-            } else {
-                rows.turn(row, start.tilt, otherX + part * (endX - otherX), otherY + part * (endY - otherY), c, s);
-            }
+            double x = fromX + part * (toX - fromX);
+            double y = fromY + part * (toY - fromY);
+            rows.turn(row, tilt, x, y, Math.cos(half), Math.sin(half));
         }
-        heading += turned;
-        firstRow = ends[e];
-        lastX = endX;
-        lastY = endY;
     }
 
     private void drop(int count) {

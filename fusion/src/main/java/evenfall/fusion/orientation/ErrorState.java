@@ -8,6 +8,9 @@ import java.util.Arrays;
  *
  * <p>The errors are zero after each {@link #correction} has been taken over, so only their covariance is kept. The
  * heading is no part: nothing tells it, and turning the world about the vertical changes nothing else.
+ *
+ * <p>Each loop over a row is a method of its own: the Java machine then compiles each once, as a whole. With loops within
+ * loops it begins in the middle of each of them, and again as a whole, and a short run pays for all of these.
  */
 final class ErrorState {
 
@@ -88,9 +91,7 @@ final class ErrorState {
             for (int k = 0; k < 9; k++) {
                 add(n, i * SIZE, -b.turnByRate[9 * i + k], p, (MATRIX + k) * SIZE);
             }
-            for (int j = 0; j < SIZE; j++) {
-                middle[i * SIZE + j] = 0.5 * (p[i * SIZE + j] + n[i * SIZE + j]);
-            }
+            middle(i * SIZE);
         }
         System.arraycopy(p, SPEED * SIZE, n, SPEED * SIZE, 3 * SIZE);
         add(n, SPEED * SIZE, b.forceZ, middle, SIZE);
@@ -103,11 +104,21 @@ final class ErrorState {
                 add(n, row, -b.turn[3 * i + k], p, (OFFSET + k) * SIZE);
                 add(n, row, -b.turnByForce[3 * i + k], p, (SCALE + k) * SIZE);
             }
-            int place = (PLACE + i) * SIZE;
-            double half = b.seconds / 2;
-            for (int j = 0; j < SIZE; j++) {
-                n[place + j] = p[place + j] + half * (p[row + j] + n[row + j]);
-            }
+            carryPlace((PLACE + i) * SIZE, row, b.seconds / 2);
+        }
+    }
+
+    private void middle(int row) {
+        for (int j = row; j < row + SIZE; j++) {
+            middle[j] = 0.5 * (covariance[j] + next[j]);
+        }
+    }
+
+    private void carryPlace(int place, int speed, double half) {
+        double[] p = covariance;
+        double[] n = next;
+        for (int j = 0; j < SIZE; j++) {
+            n[place + j] = p[place + j] + half * (p[speed + j] + n[speed + j]);
         }
     }
 
@@ -119,38 +130,41 @@ final class ErrorState {
 
     /** The quick columns of {@link #next} times the transition, and both into the covariance. */
     private void carryColumns(BlockSums b) {
+        for (int i = 0; i < QUICK; i++) {
+            carryColumns(b, i, i * SIZE);
+        }
+    }
+
+    private void carryColumns(BlockSums b, int i, int row) {
         double[] p = covariance;
         double[] n = next;
         double half = b.seconds / 2;
-        for (int i = 0; i < QUICK; i++) {
-            int row = i * SIZE;
-            double tx = n[row];
-            double ty = n[row + 1];
+        double tx = n[row];
+        double ty = n[row + 1];
+        for (int k = 0; k < 3; k++) {
+            tx -= b.turn[k] * n[row + BIAS + k];
+            ty -= b.turn[3 + k] * n[row + BIAS + k];
+        }
+        for (int k = 0; k < 9; k++) {
+            tx -= b.turnByRate[k] * n[row + MATRIX + k];
+            ty -= b.turnByRate[9 + k] * n[row + MATRIX + k];
+        }
+        double mx = 0.5 * (n[row] + tx);
+        double my = 0.5 * (n[row + 1] + ty);
+        p[row] = tx;
+        p[row + 1] = ty;
+        for (int c = 0; c < 3; c++) {
+            double before = n[row + SPEED + c];
+            double v = before + (c == 0 ? my * b.forceZ : c == 1 ? -mx * b.forceZ : mx * b.forceY - my * b.forceX);
             for (int k = 0; k < 3; k++) {
-                tx -= b.turn[k] * n[row + BIAS + k];
-                ty -= b.turn[3 + k] * n[row + BIAS + k];
+                v -= b.turn[3 * c + k] * n[row + OFFSET + k] + b.turnByForce[3 * c + k] * n[row + SCALE + k];
             }
-            for (int k = 0; k < 9; k++) {
-                tx -= b.turnByRate[k] * n[row + MATRIX + k];
-                ty -= b.turnByRate[9 + k] * n[row + MATRIX + k];
-            }
-            double mx = 0.5 * (n[row] + tx);
-            double my = 0.5 * (n[row + 1] + ty);
-            p[row] = tx;
-            p[row + 1] = ty;
-            for (int c = 0; c < 3; c++) {
-                double before = n[row + SPEED + c];
-                double v = before + (c == 0 ? my * b.forceZ : c == 1 ? -mx * b.forceZ : mx * b.forceY - my * b.forceX);
-                for (int k = 0; k < 3; k++) {
-                    v -= b.turn[3 * c + k] * n[row + OFFSET + k] + b.turnByForce[3 * c + k] * n[row + SCALE + k];
-                }
-                p[row + SPEED + c] = v;
-                p[row + PLACE + c] = n[row + PLACE + c] + half * (before + v);
-            }
-            System.arraycopy(n, row + QUICK, p, row + QUICK, SIZE - QUICK);
-            for (int j = QUICK; j < SIZE; j++) {
-                p[j * SIZE + i] = n[row + j];
-            }
+            p[row + SPEED + c] = v;
+            p[row + PLACE + c] = n[row + PLACE + c] + half * (before + v);
+        }
+        System.arraycopy(n, row + QUICK, p, row + QUICK, SIZE - QUICK);
+        for (int j = QUICK; j < SIZE; j++) {
+            p[j * SIZE + i] = n[row + j];
         }
     }
 
@@ -189,10 +203,7 @@ final class ErrorState {
         for (int i = 0; i < SIZE; i++) {
             double f = k[i] * scale;
             correction[i] += f * surprise;
-            int row = i * SIZE;
-            for (int j = 0; j < SIZE; j++) {
-                p[row + j] -= f * k[j];
-            }
+            add(p, i * SIZE, -f, k, 0);
         }
         log.look(part, surprise * scale, k, scale);
     }

@@ -169,20 +169,16 @@ final class MotionFilter implements OrientationFilter {
         log.begin(sums);
         double seconds = sums.seconds;
         usual.pass(seconds, speed, place);
-        if (rest.isResting()) {
+        boolean resting = rest.isResting();
+        for (int axis = 0; axis < 3; axis++) {
+            double ofSpeed = resting ? square(params.restSpeed()) : usual.ofSpeed(axis, seconds);
+            double ofPlace = resting ? REST_PLACE_TIME / seconds : usual.ofPlace(axis, seconds);
+            errors.look(SPEED + axis, -speed[axis], ofSpeed, log);
+            errors.look(PLACE + axis, -place[axis], ofPlace, log);
+        }
+        for (int axis = 0; resting && axis < 3; axis++) {
             double rate = square(params.restTurn()) / seconds;
-            for (int axis = 0; axis < 3; axis++) {
-                errors.look(SPEED + axis, -speed[axis], square(params.restSpeed()), log);
-                errors.look(PLACE + axis, -place[axis], REST_PLACE_TIME / seconds, log);
-            }
-            errors.look(BIAS, rest.slowX - constants[BIAS], rate, log);
-            errors.look(BIAS + 1, rest.slowY - constants[BIAS + 1], rate, log);
-            errors.look(BIAS + 2, rest.slowZ - constants[BIAS + 2], rate, log);
-        } else {
-            for (int axis = 0; axis < 3; axis++) {
-                errors.look(SPEED + axis, -speed[axis], usual.ofSpeed(axis, seconds), log);
-                errors.look(PLACE + axis, -place[axis], usual.ofPlace(axis, seconds), log);
-            }
+            errors.look(BIAS + axis, rest.slow(axis) - constants[BIAS + axis], rate, log);
         }
         log.end(errors);
         takeOver(errors.correction);

@@ -32,12 +32,6 @@ final class RestDetector {
 
     private int quietSamples;
 
-    /** Slow average of the turn rate, rad/s. */
-    double slowX;
-
-    double slowY;
-    double slowZ;
-
     RestDetector(double rateHz) {
         this.restSamples = samples(LEAST_TIME, rateHz);
         this.averages = new LowPassBank(lowPass(AVERAGE_TIME, rateHz), samples(AVERAGE_TIME, rateHz), 6);
@@ -62,15 +56,17 @@ final class RestDetector {
         slow[4] = ay;
         slow[5] = az;
         averages.filter(slow);
-        slowX = slow[0];
-        slowY = slow[1];
-        slowZ = slow[2];
         boolean quiet = square(gx - slow[0]) + square(gy - slow[1]) + square(gz - slow[2]) < TURN_RATE * TURN_RATE
                 && square(ax - slow[3]) + square(ay - slow[4]) + square(az - slow[5]) < FORCE * FORCE
-                && Math.abs(slowX) <= BIAS
-                && Math.abs(slowY) <= BIAS
-                && Math.abs(slowZ) <= BIAS;
+                && Math.abs(slow[0]) <= BIAS
+                && Math.abs(slow[1]) <= BIAS
+                && Math.abs(slow[2]) <= BIAS;
         quietSamples = quiet ? Math.min(quietSamples + 1, restSamples) : 0;
+    }
+
+    /** Slow average of the turn rate about one axis, rad/s. */
+    double slow(int axis) {
+        return slow[axis];
     }
 
     boolean isResting() {

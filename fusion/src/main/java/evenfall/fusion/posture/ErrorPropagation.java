@@ -43,6 +43,7 @@ final class ErrorPropagation {
     private final double[] axes = new double[9];
 
     private double timeS;
+    private int next;
 
     private ErrorPropagation(MotionWindow window, Motion motion) {
         this.window = window;
@@ -59,14 +60,17 @@ final class ErrorPropagation {
     static double[][][] rows(MotionWindow window, Motion motion, int[] kept) {
         ErrorPropagation run = new ErrorPropagation(window, motion);
         double[][][] rows = new double[kept.length][][];
-        int next = 0;
-        for (int i = 0; i < motion.size() && next < kept.length; i++) {
-            run.step(i);
-            while (next < kept.length && kept[next] == i) {
-                rows[next++] = run.rowsNow();
-            }
+        for (int k = 0; k < kept.length; k++) {
+            run.stepTo(kept[k]);
+            rows[k] = run.rowsNow();
         }
         return rows;
+    }
+
+    private void stepTo(int sample) {
+        for (; next <= sample; next++) {
+            step(next);
+        }
     }
 
     private void step(int i) {

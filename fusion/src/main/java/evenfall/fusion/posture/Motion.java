@@ -169,20 +169,19 @@ public final class Motion {
         Vector3 bias = still.plus(e.rateBias());
         BitSet jolted = window.joltedSamples();
         double[] rate = new double[3];
-        double[] next = new double[3];
         readRate(0, still, bias, e, rate);
         for (int i = 1; i < size(); i++) {
             double dt = time(i) - time(i - 1);
-            readRate(i, still, bias, e, next);
-            turnBy(i, (rate[0] + next[0]) * 0.5, (rate[1] + next[1]) * 0.5, (rate[2] + next[2]) * 0.5, dt);
+            double x = rate[0];
+            double y = rate[1];
+            double z = rate[2];
+            readRate(i, still, bias, e, rate);
+            turnBy(i, (x + rate[0]) * 0.5, (y + rate[1]) * 0.5, (z + rate[2]) * 0.5, dt);
             Vector3 jump = jolted.get(i) ? jolt(i, window, e) : Vector3.ZERO;
             turnForce(i, e);
             move(i, 0, 0, jump.x(), dt);
             move(i, 1, 0, jump.y(), dt);
             move(i, 2, Gravity.STANDARD, jump.z(), dt);
-            double[] spare = rate;
-            rate = next;
-            next = spare;
         }
     }
 

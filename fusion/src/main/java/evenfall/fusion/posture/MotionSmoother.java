@@ -1,5 +1,6 @@
 package evenfall.fusion.posture;
 
+import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -116,7 +117,14 @@ public final class MotionSmoother {
             int n = MotionErrors.FIXED + MotionErrors.JOLT * window.jolts().size();
             double[][] a = new double[n][n];
             double[] b = new double[n];
-            addRests(window, at, a, b);
+            Motion motion = Motion.of(window, MotionErrors.of(at));
+            int[] kept = window.rests().stream()
+                    .mapToInt(rest -> rest.index() - window.from())
+                    .toArray();
+            double[][][] rows = ErrorPropagation.rows(window, motion, kept);
+            for (int m = 0; m < kept.length; m++) {
+                addRest(motion.speed(kept[m]), window.rests().get(m).sigma(), rows[m], at, a, b);
+            }
             addPriors(window, a);
             int s = MotionErrors.SHARED;
             RealMatrix all = new Array2DRowRealMatrix(a, false);
@@ -129,35 +137,36 @@ public final class MotionSmoother {
                     new ArrayRealVector(Arrays.copyOfRange(b, s, n)));
         }
 
-        private static void addRests(MotionWindow window, double[] at, double[][] a, double[] b) {
-            Motion motion = Motion.of(window, MotionErrors.of(at));
-            int[] kept = window.rests().stream()
-                    .mapToInt(rest -> rest.index() - window.from())
-                    .toArray();
-            double[][][] rows = ErrorPropagation.rows(window, motion, kept);
-            for (int m = 0; m < kept.length; m++) {
-                double sigma = window.rests().get(m).sigma();
-                var v = motion.speed(kept[m]);
-                double[] miss = {-v.x(), -v.y(), -v.z()};
-                for (int axis = 0; axis < 3; axis++) {
-                    for (int c = 0; c < at.length; c++) {
-                        miss[axis] += rows[m][c][ErrorPropagation.SPEED + axis] * at[c];
-                    }
-                    addRow(a, b, rows[m], ErrorPropagation.SPEED + axis, miss[axis], 1 / (sigma * sigma));
-                }
+        private static void addRest(
+                Vector3 speed, double sigma, double[][] rows, double[] at, double[][] a, double[] b) {
+            double weight = 1 / (sigma * sigma);
+            int r = ErrorPropagation.SPEED;
+            addRow(a, b, rows, r, sum(-speed.x(), rows, r, at), weight);
+            addRow(a, b, rows, r + 1, sum(-speed.y(), rows, r + 1, at), weight);
+            addRow(a, b, rows, r + 2, sum(-speed.z(), rows, r + 2, at), weight);
+        }
+
+        private static double sum(double start, double[][] row, int r, double[] at) {
+            double sum = start;
+            for (int c = 0; c < at.length; c++) {
+                sum += row[c][r] * at[c];
             }
+            return sum;
         }
 
         private static void addRow(double[][] a, double[] b, double[][] row, int r, double miss, double weight) {
             for (int i = 0; i < b.length; i++) {
                 double left = weight * row[i][r];
-                if (left == 0) {
-                    continue;
+                if (left != 0) {
+                    b[i] += left * miss;
+                    addScaled(a[i], left, row, r);
                 }
-                b[i] += left * miss;
-                for (int j = 0; j < b.length; j++) {
-                    a[i][j] += left * row[j][r];
-                }
+            }
+        }
+
+        private static void addScaled(double[] to, double factor, double[][] row, int r) {
+            for (int j = 0; j < to.length; j++) {
+                to[j] += factor * row[j][r];
             }
         }
 

@@ -64,7 +64,7 @@ final class InertialFilter implements OrientationFilter {
         bias.grow();
         if (s.rest.isResting()) {
             double w = coefficients.restWeight();
-            bias.measure(UNIT, s.rest.slowX - bias.x, s.rest.slowY - bias.y, s.rest.slowZ - bias.z, w, w);
+            bias.measure(UNIT, s.rest.slow(0) - bias.x, s.rest.slow(1) - bias.y, s.rest.slow(2) - bias.z, w, w);
         } else {
             double ex = -ly / coefficients.interval() + r[9] - (r[0] * bias.x + r[1] * bias.y + r[2] * bias.z);
             double ey = lx / coefficients.interval() + r[10] - (r[3] * bias.x + r[4] * bias.y + r[5] * bias.z);
