@@ -55,7 +55,7 @@ public final class BlockChart {
     /** Adds a measure's median and interval in each session, and the band within which nothing has clearly changed. */
     public BlockChart medians(
             String title, Direction direction, int decimals, List<Median> medians, @Nullable Band band) {
-        panels.add(new MedianPanel(title, direction.labels(WORDS, decimals), medians, band));
+        panels.add(new MedianPanel(title, direction.labels(WORDS, decimals), direction.isTurned(), medians, band));
         return this;
     }
 
@@ -173,6 +173,11 @@ public final class BlockChart {
         RIGHT_POSITIVE,
         FORWARD_POSITIVE,
         BEFORE_POSITIVE;
+
+        /** Left stands above right on every axis, whichever of them has the plus. */
+        boolean isTurned() {
+            return this == RIGHT_POSITIVE;
+        }
 
         AxisWords labels(Words words, int decimals) {
             return switch (this) {

@@ -26,6 +26,10 @@ public final class DifferenceChart {
     private static final int ROW = 30;
     private static final int BOTTOM = 42;
     private static final int EDGE = 24;
+
+    /** Between the two scales, so that their words do not run together, px. */
+    private static final int GAP = 28;
+
     private static final double PAIR_SHARE = 0.5;
     private static final double RADIUS = 6;
     private static final double LEAST = 2;
@@ -73,11 +77,11 @@ public final class DifferenceChart {
             widest = Math.max(widest, row.error() == null ? 0 : row.error());
         }
         double half = PAIR_SHARE * width;
-        sizes = axis(most, half - 2 * EDGE, "axis.towards", "axis.away");
-        differences = axis(widest, half - 2 * EDGE, "axis.left", "axis.right");
+        sizes = axis(most, half - GAP - 2 * EDGE, "axis.towards", "axis.away");
+        differences = axis(widest, half - GAP - 2 * EDGE, "axis.left", "axis.right");
         differences.setInverted(true);
-        pairHead = Plots.lines(Ink.SMALL, WORDS.say("difference.pair"), half - EDGE);
-        apartHead = Plots.lines(Ink.SMALL, WORDS.say("difference.apart"), half);
+        pairHead = Plots.lines(Ink.SMALL, WORDS.say("difference.pair"), half - GAP);
+        apartHead = Plots.lines(Ink.SMALL, WORDS.say("difference.apart"), half - GAP);
         top = ABOVE + LINE * Math.max(pairHead.size(), apartHead.size());
     }
 
@@ -102,12 +106,13 @@ public final class DifferenceChart {
     private void draw(Graphics2D graphics) {
         double middle = PAIR_SHARE * width;
         int bottom = height() - BOTTOM;
-        Rectangle2D pair = new Rectangle2D.Double(EDGE, top, middle - 2 * EDGE, bottom - top);
-        Rectangle2D apart = new Rectangle2D.Double(middle + EDGE, top, width - middle - 2 * EDGE, bottom - top);
+        Rectangle2D pair = new Rectangle2D.Double(EDGE, top, middle - GAP - 2 * EDGE, bottom - top);
+        Rectangle2D apart =
+                new Rectangle2D.Double(middle + GAP + EDGE, top, width - middle - GAP - 2 * EDGE, bottom - top);
         graphics.setFont(Ink.SMALL);
         graphics.setPaint(Ink.GREY);
         head(graphics, pairHead, 0);
-        head(graphics, apartHead, middle);
+        head(graphics, apartHead, middle + GAP);
         double y = top;
         for (Row row : rows) {
             graphics.setFont(Ink.BOLD);

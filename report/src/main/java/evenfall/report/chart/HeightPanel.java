@@ -7,25 +7,26 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Stroke;
-import java.awt.geom.Path2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 
 /**
  * Drop heights of each session as squares, filled from below as far as form held: full all, empty none; beside them the
- * height up to which form was held, as a cross as high as its interval.
+ * height up to which form was held, as a dot with a line as long as its interval.
  */
 final class HeightPanel extends DayPanel {
 
     private static final double SIZE = 7;
 
-    private static final double STROKE = 6;
+    private static final double DOT = 2.5;
 
     /** As much as a step of 0.1 m needs for squares that stand apart, px. */
     private static final double STEP = SIZE + 2;
 
-    private static final Stroke CROSS = new BasicStroke(1.5f);
+    private static final Stroke LINE = new BasicStroke(1.5f);
     private static final Stroke HALO = new BasicStroke(4f);
 
     private final List<Held> heights;
@@ -65,20 +66,17 @@ final class HeightPanel extends DayPanel {
         for (Median each : formHeights) {
             double x = place.x(each.day()) + SIZE + 1;
             double y = place.y(each.median());
-            Path2D cross = new Path2D.Double();
-            cross.moveTo(x - STROKE / 2, y);
-            cross.lineTo(x + STROKE / 2, y);
-            if (each.low() != null && each.high() != null) {
-                cross.moveTo(x, place.y(each.low()));
-                cross.lineTo(x, place.y(each.high()));
-            }
+            double low = each.low() == null ? y : place.y(each.low());
+            double high = each.high() == null ? y : place.y(each.high());
+            Line2D line = new Line2D.Double(x, low, x, high);
             // Where sessions stand close the next one's squares lie beneath.
             graphics.setPaint(Color.WHITE);
             graphics.setStroke(HALO);
-            graphics.draw(cross);
+            graphics.draw(line);
             graphics.setPaint(Ink.DARK);
-            graphics.setStroke(CROSS);
-            graphics.draw(cross);
+            graphics.setStroke(LINE);
+            graphics.draw(line);
+            graphics.fill(new Ellipse2D.Double(x - DOT, y - DOT, 2 * DOT, 2 * DOT));
         }
     }
 }

@@ -21,6 +21,12 @@ public record LandingMark(
 
     static final double RADIUS = 7;
 
+    /** As large as a finger wants it. */
+    private static final double PRESS = 24;
+
+    /** Round the mark, and clear of the next one of a stack. */
+    private static final double RING = 10;
+
     private static final Words WORDS = Words.beside(LandingMark.class);
 
     /** The mark round a point as a link, with the letter of a single foot above it where {@code lettered}. */
@@ -29,7 +35,18 @@ public record LandingMark(
         link.setAttribute("aria-label", words);
         link.appendChild(canvas.text("title", words));
         link.appendChild(canvas.element(
-                "circle", "cx", number(x), "cy", number(y), "r", "12", "fill", "#ffffff", "fill-opacity", "0"));
+                "rect",
+                "x",
+                number(x - PRESS / 2),
+                "y",
+                number(y - PRESS / 2),
+                "width",
+                number(PRESS),
+                "height",
+                number(PRESS),
+                "fill-opacity",
+                "0"));
+        link.appendChild(canvas.element("circle", "cx", number(x), "cy", number(y), "r", number(RING), "fill", "none"));
         link.appendChild(mark.draw(canvas, round(x), round(y), RADIUS));
         String letter = letter();
         if (lettered && letter != null) {

@@ -25,8 +25,9 @@ final class MedianPanel extends DayPanel {
     private final List<Median> medians;
     private final @Nullable Band band;
 
-    MedianPanel(String title, AxisWords labels, List<Median> medians, @Nullable Band band) {
+    MedianPanel(String title, AxisWords labels, boolean turned, List<Median> medians, @Nullable Band band) {
         super(title, axis(labels, medians, band));
+        axis().setInverted(turned);
         this.medians = List.copyOf(medians);
         this.band = band;
     }
@@ -46,9 +47,11 @@ final class MedianPanel extends DayPanel {
     void draw(Graphics2D graphics, Place place) {
         if (band != null) {
             Rectangle2D area = place.area();
-            double top = place.y(band.high());
+            double high = place.y(band.high());
+            double low = place.y(band.low());
             graphics.setPaint(Ink.HAIRLINE);
-            graphics.fill(new Rectangle2D.Double(area.getX(), top, area.getWidth(), place.y(band.low()) - top));
+            graphics.fill(
+                    new Rectangle2D.Double(area.getX(), Math.min(high, low), area.getWidth(), Math.abs(low - high)));
         }
         graphics.setPaint(Ink.DARK);
         graphics.setStroke(Ink.LEADING);

@@ -3,6 +3,7 @@ package evenfall.report.deciding;
 import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.heed.Standing;
+import evenfall.report.weeks.HeightCount;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -44,11 +45,12 @@ final class HigherBox {
         require(after.sorest() < rules.sore(), "no.box.sore", whyNot);
         require(argued == Choice.SAME_PLAN || standing.stops(), "no.box.argued", whyNot);
         Double low = block.formHeight().low();
-        Double working = last.workingHeight(rules.heldShare());
-        if (low == null || working == null) {
+        HeightCount held = last.workingHeight(rules.heldShare());
+        if (low == null || held == null) {
             whyNot.add(WORDS.say("no.box.height"));
             return null;
         }
+        double working = held.heightM();
         double box = Math.floor(Math.min(working + rules.stepUpM(), low) * 100 + 1e-6) / 100;
         if (box < working + LEAST_STEP_M - 1e-9) {
             whyNot.add(WORDS.say(

@@ -86,26 +86,17 @@ final class LastSession {
         return lowest;
     }
 
-    /** The highest height at which form was held in that share of the landings, and at every lower one too, m; or null. */
-    @Nullable Double workingHeight(double share) {
-        Double highest = null;
-        List<HeightCount> heights = Weeks.heights(landings);
-        for (int i = heights.size() - 1; i >= 0; i--) {
-            HeightCount at = heights.get(i);
-            if (at.held() < share * at.all()) {
-                break;
-            }
-            highest = at.heightM();
-        }
-        return highest;
+    /** The highest height at which form was held in that share of the landings, and at every lower one too; or null. */
+    @Nullable HeightCount workingHeight(double share) {
+        return WorkingHeight.of(Weeks.heights(landings), share);
     }
 
     /** The lowest height at which form was more often not held than held; null if there is none. */
-    @Nullable Double mostlyNotHeld() {
-        Double lowest = null;
+    @Nullable HeightCount mostlyNotHeld() {
+        HeightCount lowest = null;
         for (HeightCount at : Weeks.heights(landings)) {
             if (2 * at.held() < at.all()) {
-                lowest = at.heightM();
+                lowest = at;
             }
         }
         return lowest;

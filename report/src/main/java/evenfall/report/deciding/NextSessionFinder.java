@@ -160,24 +160,34 @@ public final class NextSessionFinder {
 
     /** Whether form was more often not held than held at some height. */
     private boolean tooHigh(LastSession last) {
-        Double height = last.mostlyNotHeld();
+        HeightCount failed = last.mostlyNotHeld();
         Double lost = last.lowestOfLost(rules.lostInARow());
-        Double working = last.workingHeight(rules.heldShare());
-        if (height != null) {
-            facts.say(
-                            working == null ? "too.high" : "too.high.working",
-                            metres(height),
-                            working == null ? "" : metres(working))
-                    .speaksFor(GO_LOWER)
-                    .against(STAY, SAME_PLAN);
+        HeightCount working = last.workingHeight(rules.heldShare());
+        if (failed != null) {
+            facts.fact(heldOnly(failed, working)).speaksFor(GO_LOWER).against(STAY, SAME_PLAN);
         }
-        Double below = height == null || (lost != null && lost < height) ? lost : height;
-        if (below != null && working != null && working < below) {
-            facts.name(GO_LOWER, "choice.go-lower.working", metres(working));
+        Double from = failed == null ? null : Double.valueOf(failed.heightM());
+        Double below = from == null || (lost != null && lost < from) ? lost : from;
+        if (below != null && working != null && working.heightM() < below) {
+            facts.name(GO_LOWER, "choice.go-lower.working", metres(working.heightM()), working.held(), working.all());
         } else if (below != null) {
             facts.name(GO_LOWER, "choice.go-lower.height", metres(below));
         }
-        return height != null;
+        return failed != null;
+    }
+
+    /** How often form was held at a height, and up to which other it was. */
+    private static String heldOnly(HeightCount at, @Nullable HeightCount working) {
+        return working == null
+                ? WORDS.say("held.at", metres(at.heightM()), at.held(), at.all())
+                : WORDS.say(
+                        "held.at.working",
+                        metres(at.heightM()),
+                        at.held(),
+                        at.all(),
+                        metres(working.heightM()),
+                        working.held(),
+                        working.all());
     }
 
     private boolean stay(LastSession last, DaysAfter after) {
@@ -200,17 +210,14 @@ public final class NextSessionFinder {
             stay = true;
         }
         Optional<HeightCount> highest = last.highest();
-        Double working = last.workingHeight(rules.heldShare());
+        HeightCount working = last.workingHeight(rules.heldShare());
         if (last.mostlyNotHeld() != null) {
             // Going lower is told by the height where form was held; staying is staying where it was not.
             facts.name(STAY, "choice.stay.highest", metres(highest.orElseThrow().heightM()));
         } else if (working != null) {
-            facts.name(STAY, "choice.stay.height", metres(working));
-            if (highest.isPresent() && working < highest.get().heightM()) {
-                HeightCount at = highest.get();
-                facts.say("highest.not.held", at.held(), at.all(), metres(at.heightM()), metres(working))
-                        .speaksFor(STAY)
-                        .against(SAME_PLAN);
+            facts.name(STAY, "choice.stay.height", metres(working.heightM()), working.held(), working.all());
+            if (highest.isPresent() && working.heightM() < highest.get().heightM()) {
+                facts.fact(heldOnly(highest.get(), working)).speaksFor(STAY).against(SAME_PLAN);
                 stay = true;
             }
         }

@@ -53,7 +53,8 @@ public record Rules(Settings settings, boolean unreadable) {
         return whole(RuleSettings.LOST_IN_A_ROW);
     }
 
-    double heldShare() {
+    /** In this share of the landings, of 1, form must be held at a height to count as held there. */
+    public double heldShare() {
         return settings.value(RuleSettings.HELD_SHARE) / 100;
     }
 

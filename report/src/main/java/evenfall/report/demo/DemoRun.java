@@ -8,6 +8,8 @@ import evenfall.ingest.recording.Recording;
 import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.deciding.Outlook;
+import evenfall.report.deciding.Rules;
+import evenfall.report.heed.PastPain;
 import evenfall.report.html.BlockPage;
 import evenfall.report.html.DemoPage;
 import evenfall.report.html.SessionPage;
@@ -39,6 +41,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -97,20 +100,32 @@ public final class DemoRun {
                 date -> new LoggedSessions(athlete, Progress.NONE, tell)
                         .withTraces(date)
                         .named(name));
-        List<Integer> order = IntStream.range(0, stored.size()).boxed().toList();
-        List<DemoPage.Entry> entries = new ArrayList<>(
-                all(order, WORDS.say("step.drawing"), i -> page(dates.get(i), stored.get(i), stored.subList(0, i))));
-        progress.at(WORDS.say("step.block"), 1);
         LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, tell);
+        SortedMap<LocalDate, List<DiaryEntry>> diary = sessions.diary().days();
+        List<Integer> order = IntStream.range(0, stored.size()).boxed().toList();
+        List<DemoPage.Entry> entries = new ArrayList<>(all(
+                order,
+                WORDS.say("step.drawing"),
+                i -> page(
+                        dates.get(i),
+                        stored.get(i),
+                        new Background(
+                                stored.subList(0, i),
+                                null,
+                                null,
+                                PastPain.before(dates.get(i).day(), diary),
+                                Rules.STARTING.heldShare(),
+                                null))));
+        progress.at(WORDS.say("step.block"), 1);
         Block block = LoggedBlock.of(athlete, sessions, null, null, tell);
         Outlook outlook = LoggedOutlook.of(athlete, sessions, block, tell);
-        sessions.diary().days().forEach((day, diary) -> {
+        diary.forEach((day, entered) -> {
             if (dates.stream().noneMatch(date -> date.day().equals(day))) {
-                DemoPage.Entry.of(day, diary).ifPresent(entries::add);
+                DemoPage.Entry.of(day, entered).ifPresent(entries::add);
             }
         });
         Block named = block.named(name);
-        page(BLOCK_FILE, out -> BlockPage.write(named, sessions.diary().days(), outlook, out));
+        page(BLOCK_FILE, out -> BlockPage.write(named, diary, outlook, out));
         page(INDEX_FILE, out -> DemoPage.write(name, demo.athlete().place(), BLOCK_FILE, entries, live.heard(), out));
         return folder.resolve(INDEX_FILE);
     }
@@ -183,9 +198,9 @@ public final class DemoRun {
                         NotesTable.read(demo.notesFile().toString(), notes)));
     }
 
-    private DemoPage.Entry page(SessionDate date, Session stored, List<Session> earlier) throws IOException {
+    private DemoPage.Entry page(SessionDate date, Session stored, Background background) throws IOException {
         String file = "session-" + date + ".html";
-        page(file, out -> SessionPage.write(stored, new Background(earlier, null, null, null), out));
+        page(file, out -> SessionPage.write(stored, background, out));
         return DemoPage.Entry.of(date, file, stored);
     }
 

@@ -1,9 +1,11 @@
 package evenfall.report.form;
 
+import evenfall.fusion.landing.Side;
 import evenfall.ingest.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** What an athlete is judged by, in sentences: all that is otherwise than where a coach starts. */
 public final class StandardWords {
@@ -44,6 +46,22 @@ public final class StandardWords {
             }
         }
         return sentences;
+    }
+
+    /**
+     * The limit of a measure as far as it concerns a value, such as {@code limit 6°}; empty for the peak, whose limit depends
+     * on the height.
+     *
+     * @param value with the sign results have
+     * @param side the foot or feet landed on, or null if not known
+     */
+    public static String limit(FormStandard standard, Judged judged, double value, @Nullable Side side) {
+        if (judged == Judged.PEAK) {
+            return "";
+        }
+        String key = "limit." + judged.measure().name();
+        return WORDS.say(
+                WORDS.knows(key) ? key : "by.starting", FormWords.limit(judged, standard.size(judged, value, side)));
     }
 
     private static String own(Judged judged, Footing footing, Limit limit) {

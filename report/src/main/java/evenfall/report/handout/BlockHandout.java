@@ -54,6 +54,9 @@ public final class BlockHandout {
             part.heading(2, PAGE.say("head.block.sides"));
             view.sides().forEach(line -> part.text(TextStyle.PLAIN, sentence(line)));
             part.picture(view.sidesWide());
+            if (!view.sidesWide().isEmpty()) {
+                part.text(TextStyle.QUIET, PAGE.say("sides.called"));
+            }
         });
         paper.heading(2, PAGE.say("head.block.weeks"));
         view.changes().forEach(line -> paper.text(TextStyle.PLAIN, sentence(line)));
@@ -70,6 +73,7 @@ public final class BlockHandout {
         List<String> feet = new ArrayList<>();
         feet.add(PAGE.say("column.height"));
         view.feet().stream().map(MarkView::words).forEach(feet::add);
+        feet.add(PAGE.say("column.last"));
         paper.together(part -> part.heading(2, PAGE.say("head.block.heights")).table(table(feet, view.heights())));
         paper.heading(2, PAGE.say("head.block.sessions"));
         paper.table(table(

@@ -39,6 +39,9 @@ public final class SessionHandout {
         paper.text(TextStyle.QUIET, view.who() + " " + view.health());
         view.urgent().forEach(line -> paper.text(TextStyle.URGENT, line));
         paper.text(TextStyle.SENTENCE, view.sentence());
+        if (!view.worst().isEmpty()) {
+            paper.text(TextStyle.PLAIN, view.worst());
+        }
         paper.text(TextStyle.PLAIN, view.pain());
         view.standing().forEach(line -> paper.text(TextStyle.CAUTION, line));
         if (!view.diary().isEmpty()) {

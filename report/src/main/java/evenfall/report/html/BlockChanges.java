@@ -14,6 +14,7 @@ import evenfall.report.glossary.Glossary;
 import evenfall.report.statistics.Interval;
 import evenfall.report.words.Figures;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiPredicate;
@@ -31,6 +32,9 @@ final class BlockChanges {
             .flatMap(group -> group.figures().stream())
             .filter(figure -> !figure.equals(FigureList.STEPS))
             .toList();
+
+    /** Share of the sessions. */
+    private static final double NEARLY_ALL = 0.9;
 
     private final Block block;
 
@@ -91,7 +95,7 @@ final class BlockChanges {
         for (Figure figure : FIGURES) {
             MeasureCourse course = course(figure);
             if (course != null && isSided(course)) {
-                lines.add(sides(figure, course.sides()));
+                lines.add(sides(figure, course));
             }
         }
         boolean none = lines.isEmpty();
@@ -199,7 +203,8 @@ final class BlockChanges {
                 && Chances.stands(course.chances().bothFeet());
     }
 
-    private static String sides(Figure figure, Sides sides) {
+    private static String sides(Figure figure, MeasureCourse course) {
+        Sides sides = course.sides();
         double difference = value(sides.difference());
         Interval interval = sides.interval();
         String phrase = WORDS.say("more." + figure.term().code());
@@ -210,7 +215,12 @@ final class BlockChanges {
                         "range",
                         size(figure, Math.min(Math.abs(interval.low()), Math.abs(interval.high()))),
                         size(figure, Math.max(Math.abs(interval.low()), Math.abs(interval.high()))));
-        return WORDS.say(difference > 0 ? "sides.clear.left" : "sides.clear.right", phrase, size, range);
+        return WORDS.say(
+                difference > 0 ? "sides.clear.left" : "sides.clear.right",
+                phrase,
+                size,
+                range,
+                size(figure, value(course.mdc95())));
     }
 
     private static String moves(Figure figure, MeasureCourse course, double value, double low, double high) {
@@ -225,7 +235,7 @@ final class BlockChanges {
                 side(figure, course, value));
     }
 
-    /** Of a measure whose sessions stay on one side of zero, less or more to that side; only one that crosses it moves. */
+    /** Of a measure that lies on one side of zero, less or more to that side; only one that crosses it moves. */
     private static String direction(Figure figure, MeasureCourse course, double value) {
         if (!figure.sided()) {
             return value > 0 ? "rises" : "falls";
@@ -240,14 +250,17 @@ final class BlockChanges {
         return key == null ? "" : WORDS.say((lies == 0 ? "to." : "far.") + key);
     }
 
-    /** 1 or -1 where the medians of all sessions lie on that side of zero, else 0. */
+    /** 1 or -1 where nearly all sessions have their median on that side of zero, else 0. */
     private static double sideOfZero(MeasureCourse course) {
-        List<SessionMedian> sessions = course.sessions();
-        if (sessions.isEmpty()) {
-            return 0;
-        }
-        double first = Math.signum(sessions.get(0).median());
-        return sessions.stream().allMatch(session -> Math.signum(session.median()) == first) ? first : 0;
+        return sideOfZero(
+                course.sessions().stream().mapToDouble(SessionMedian::median).toArray());
+    }
+
+    /** 1 or -1 where nearly all values lie on that side of zero, else 0. */
+    static double sideOfZero(double[] medians) {
+        double sum = Arrays.stream(medians).map(Math::signum).sum();
+        // One session a hair beyond zero does not make a lean to the right one that moves to the left.
+        return Math.abs(sum) < 2 * (NEARLY_ALL - 0.5) * medians.length ? 0 : Math.signum(sum);
     }
 
     /** A size with its unit: one decimal more where the value's own would leave less than two digits. */

@@ -16,6 +16,7 @@ import evenfall.report.html.view.MarkView;
 import evenfall.report.html.view.RowView;
 import evenfall.report.html.view.Span;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.log.SessionDate;
 import evenfall.report.session.ProgramVersion;
 import evenfall.report.words.Days;
 import evenfall.report.words.Figures;
@@ -152,6 +153,8 @@ final class BlockViews {
         if (footUnknown()) {
             cells.add(cell(landings, landing -> landing.side() == null));
         }
+        SessionDate last = block.sessions().get(block.sessions().size() - 1).date();
+        cells.add(cell(landings, landing -> landing.date().equals(last)));
         return new RowView(head, cells);
     }
 

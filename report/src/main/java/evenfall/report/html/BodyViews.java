@@ -135,8 +135,9 @@ public final class BodyViews {
     }
 
     private static String turned(double degrees, String plus, String minus, String none) {
-        String size = Figures.size(degrees, Math.abs(degrees) < 9.95 ? 1 : 0);
-        return size.equals(Figures.size(0.0, 1)) ? WORDS.say(none) : WORDS.say(degrees > 0 ? plus : minus, size);
+        // A drawing is read to the degree; what was measured, with its decimals, stands beside it.
+        String size = Figures.size(degrees, 0);
+        return size.equals(Figures.size(0.0, 0)) ? WORDS.say(none) : WORDS.say(degrees > 0 ? plus : minus, size);
     }
 
     private static @Nullable Double at(double @Nullable [] column, int i) {

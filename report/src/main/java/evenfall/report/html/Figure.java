@@ -2,9 +2,11 @@ package evenfall.report.html;
 
 import evenfall.fusion.landing.Measures;
 import evenfall.report.form.FormJudge;
+import evenfall.report.form.Judged;
 import evenfall.report.glossary.Term;
 import evenfall.report.measure.Measure;
 import evenfall.report.measure.MeasureList;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,6 +47,14 @@ record Figure(
         return measure.equals("meanBrakingG")
                 ? FormJudge.brakingSigma(measures)
                 : MeasureList.sigmaOf(found()).map(sigma -> sigma.of(measures)).orElse(null);
+    }
+
+    /** How form is judged by it, or null where it is not. */
+    @Nullable Judged judged() {
+        return Arrays.stream(Judged.values())
+                .filter(each -> each.measure().name().equals(measure))
+                .findFirst()
+                .orElse(null);
     }
 
     boolean sided() {

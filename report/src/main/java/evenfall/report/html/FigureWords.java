@@ -3,13 +3,18 @@ package evenfall.report.html;
 import evenfall.fusion.landing.Balance;
 import evenfall.fusion.landing.Estimate;
 import evenfall.fusion.landing.Measures;
+import evenfall.fusion.landing.Side;
 import evenfall.fusion.landing.StepDirection;
 import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
+import evenfall.report.form.FormStandard;
 import evenfall.report.form.FormVerdict;
+import evenfall.report.form.Judged;
+import evenfall.report.form.StandardWords;
 import evenfall.report.glossary.Glossary;
 import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.FigureView;
+import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -24,16 +29,22 @@ final class FigureWords {
 
     private final UsualHalf usual;
 
+    private final FormStandard standard;
+
+    private final @Nullable Side side;
+
     private final @Nullable FormVerdict verdict;
 
     /**
      * For one landing.
      *
-     * @param verdict how it was judged, or null where it was not
+     * @param standard what it was judged by
      */
-    FigureWords(UsualHalf usual, @Nullable FormVerdict verdict) {
+    FigureWords(UsualHalf usual, FormStandard standard, SessionLanding event) {
         this.usual = usual;
-        this.verdict = verdict;
+        this.standard = standard;
+        side = event.side();
+        verdict = event.verdict();
     }
 
     /** The figures by question; the groups and figures are the same for every landing. */
@@ -58,32 +69,49 @@ final class FigureWords {
     private FigureView view(Figure figure, @Nullable Measures m) {
         Double value = m == null ? null : figure.value(m);
         if (m == null || value == null) {
-            return view(figure, WORDS.say("notMeasured"), "", "");
+            return view(figure, m, WORDS.say("notMeasured"), "", "");
         }
         String size = Digits.fixed(Math.abs(value), 4);
         if (figure.equals(FigureList.STEPS)) {
-            return view(figure, steps(m.balance()), "", size);
+            return view(figure, m, steps(m.balance()), "", size);
         }
         Double sigma = figure.sigma(m);
         String words = words(figure, value);
         if (figure.equals(FigureList.PEAK) && m.impact().clipped()) {
             Estimate estimated = m.impact().peakEstimatedG();
             return estimated == null
-                    ? view(figure, WORDS.say("atLeast", words), "", size)
+                    ? view(figure, m, WORDS.say("atLeast", words), "", size)
                     : view(
                             figure,
+                            m,
                             WORDS.say("atLeastEstimated", words, words(figure, estimated.value())),
                             error(estimated.sigma(), figure.decimals()),
                             size);
         }
-        return view(figure, words, error(sigma, figure.decimals()), size);
+        return view(figure, m, words, error(sigma, figure.decimals()), size);
     }
 
-    private FigureView view(Figure figure, String value, String error, String size) {
+    private FigureView view(Figure figure, @Nullable Measures measures, String value, String error, String size) {
         UsualHalf.Range range = usual.of(figure);
         String beside = range == null ? "" : range(figure, range);
         return new FigureView(
-                Glossary.name(figure.term()), figure.term().code(), value, error, beside, size, over(figure));
+                Glossary.name(figure.term()),
+                figure.term().code(),
+                value,
+                error,
+                measures == null ? "" : limit(figure, measures),
+                beside,
+                size,
+                over(figure));
+    }
+
+    /** The limit beside a value that was judged by it. */
+    private String limit(Figure figure, Measures measures) {
+        Double value = figure.value(measures);
+        Judged judged = figure.judged();
+        return judged == null || value == null || verdict == null
+                ? ""
+                : StandardWords.limit(standard, judged, value, side);
     }
 
     private String over(Figure figure) {

@@ -7,14 +7,18 @@ import evenfall.report.block.FormHeight;
 import evenfall.report.chart.HeightChart;
 import evenfall.report.chart.HeldShare;
 import evenfall.report.chart.LandingMark;
+import evenfall.report.deciding.WorkingHeight;
 import evenfall.report.form.Form;
 import evenfall.report.html.view.HeightView;
 import evenfall.report.log.SessionDate;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
+import evenfall.report.weeks.HeightCount;
+import evenfall.report.weeks.Weeks;
 import evenfall.report.words.Figures;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Where form gives way, in this session and in the ones before it. */
 final class HeightViews {
@@ -101,7 +105,16 @@ final class HeightViews {
         return new HeightChart.Course(HeldShare.of(judged), height.heightM(), height.low(), height.high());
     }
 
+    /** Up to which height form was held in that share of the landings; null where at none. */
+    static @Nullable HeightCount heldUpTo(Session session, double share) {
+        return WorkingHeight.of(Weeks.heights(counted(List.of(session))), share);
+    }
+
     private static FormHeight formHeight(List<Session> sessions) {
+        return FormHeight.of(counted(sessions));
+    }
+
+    private static List<BlockLanding> counted(List<Session> sessions) {
         List<BlockLanding> landings = new ArrayList<>();
         for (Session session : sessions) {
             SessionDate date = session.date() == null
@@ -111,6 +124,6 @@ final class HeightViews {
                     .filter(landing -> !landing.leftOut())
                     .forEach(landings::add);
         }
-        return FormHeight.of(landings);
+        return landings;
     }
 }

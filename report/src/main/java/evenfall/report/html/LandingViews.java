@@ -15,6 +15,7 @@ import evenfall.report.chart.Picture;
 import evenfall.report.chart.Signal;
 import evenfall.report.chart.Svg;
 import evenfall.report.form.Form;
+import evenfall.report.form.FormStandard;
 import evenfall.report.form.Reason;
 import evenfall.report.html.view.LandingView;
 import evenfall.report.log.LandingNote;
@@ -38,13 +39,16 @@ final class LandingViews {
     private final Crowds crowds;
     private final List<SessionLanding> landings;
     private final List<SessionLanding> earlier;
+    private final FormStandard standard;
 
     /**
      * For these landings and no others: they set the scale.
      *
      * @param earlier landings of earlier sessions, oldest first
+     * @param standard what they were judged by
      */
-    LandingViews(List<SessionLanding> landings, List<SessionLanding> earlier) {
+    LandingViews(List<SessionLanding> landings, List<SessionLanding> earlier, FormStandard standard) {
+        this.standard = standard;
         this.landings = List.copyOf(landings);
         this.earlier = List.copyOf(earlier);
         chart = new LandingChart(LandingScale.over(landings.stream()
@@ -66,7 +70,7 @@ final class LandingViews {
         Measures measures = event.landing().measures();
         Moments moments = event.landing().moments();
         LandingTrace trace = event.trace();
-        FigureWords figures = new FigureWords(UsualHalf.beside(event, earlier), event.verdict());
+        FigureWords figures = new FigureWords(UsualHalf.beside(event, earlier), standard, event);
         Side side = event.side();
         Form form = event.form();
         Double height = event.heightM();
@@ -170,9 +174,7 @@ final class LandingViews {
         if (event.verdict() == null || event.verdict().form() == null) {
             return List.of(WORDS.say("reason.unknown"));
         }
-        List<String> reasons =
-                event.verdict().reasons().stream().map(Reason::text).toList();
-        return reasons.isEmpty() ? List.of(WORDS.say("reason.none")) : reasons;
+        return event.verdict().reasons().stream().map(Reason::text).toList();
     }
 
     private static List<String> remarks(SessionLanding event) {

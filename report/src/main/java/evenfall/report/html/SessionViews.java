@@ -8,10 +8,14 @@ import evenfall.ingest.words.Words;
 import evenfall.report.chart.LandingMark;
 import evenfall.report.chart.Mark;
 import evenfall.report.chart.StripChart;
+import evenfall.report.chart.Svg;
 import evenfall.report.form.Form;
+import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
+import evenfall.report.heed.PastPain;
 import evenfall.report.html.view.ColumnGroup;
 import evenfall.report.html.view.FigureGroup;
+import evenfall.report.html.view.FigureView;
 import evenfall.report.html.view.LandingView;
 import evenfall.report.html.view.MarkView;
 import evenfall.report.html.view.SessionView;
@@ -20,10 +24,14 @@ import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
+import evenfall.report.weeks.HeightCount;
+import evenfall.report.words.Days;
 import evenfall.report.words.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Puts a session into words and charts. */
 final class SessionViews {
@@ -35,6 +43,9 @@ final class SessionViews {
 
     private static final int NARROW = 400;
 
+    /** So many landings are named by their numbers. */
+    private static final int NAMED = 4;
+
     private SessionViews() {}
 
     static SessionView of(Session session, Background background) {
@@ -43,7 +54,8 @@ final class SessionViews {
                 landings,
                 background.earlier().stream()
                         .flatMap(earlier -> landings(earlier).stream())
-                        .toList());
+                        .toList(),
+                session.standard());
         // Each is drawn by itself; drawing takes most of the time a page takes.
         List<LandingView> told = landings.parallelStream().map(views::view).toList();
         double duration = session.analysis().durationS();
@@ -51,11 +63,12 @@ final class SessionViews {
         return new SessionView(
                 title(session),
                 worn(session, background),
-                MethodWords.health(session.analysis().findings()),
+                health(session, landings),
                 SessionSentence.of(session),
-                DiaryWords.pain(session.diary()),
+                worst(landings),
+                pain(session, background),
                 urgent(session),
-                standing(landings),
+                standing(session, landings, background),
                 DiaryWords.all(session.diary()),
                 new StripChart(WIDE).svg("strip-wide", duration, marks),
                 new StripChart(NARROW).svg("strip-narrow", duration, marks),
@@ -77,14 +90,57 @@ final class SessionViews {
                 .toList();
     }
 
-    /** The landing that passed the most limits, the first of them: the one most worth talking about. */
     private static String chosen(List<SessionLanding> landings) {
+        return mostPassed(landings).map(LandingViews::id).orElse("");
+    }
+
+    /** The landing that passed the most limits, the first of them: the one most worth talking about. */
+    private static Optional<SessionLanding> mostPassed(List<SessionLanding> landings) {
         return landings.stream()
                 .filter(event -> !event.note().leftOut())
                 .max(Comparator.comparingLong(SessionViews::passed)
-                        .thenComparing(event -> -event.landing().index()))
-                .map(LandingViews::id)
-                .orElse("");
+                        .thenComparing(event -> -event.landing().index()));
+    }
+
+    /** What was wrong with the landing that passed the most limits; empty where none did. */
+    private static String worst(List<SessionLanding> landings) {
+        SessionLanding event = mostPassed(landings).orElse(null);
+        FormVerdict verdict = event == null ? null : event.verdict();
+        if (event == null || verdict == null || passed(event) == 0) {
+            return "";
+        }
+        return WORDS.say(
+                "worst",
+                Integer.toString(event.landing().index()),
+                LandingViews.height(event),
+                LandingViews.form(event),
+                verdict.reasons().stream()
+                        .filter(Reason::over)
+                        .map(Reason::text)
+                        .collect(Collectors.joining("; ")));
+    }
+
+    /** Of the recording, and in which landings a measure is missing all the same. */
+    private static String health(Session session, List<SessionLanding> landings) {
+        String health = MethodWords.health(session.analysis().findings());
+        List<String> partly = landings.stream()
+                .filter(event -> event.verdict() != null && event.verdict().partial())
+                .map(event -> Integer.toString(event.landing().index()))
+                .toList();
+        return partly.isEmpty()
+                ? health
+                : health + " "
+                        + (partly.size() <= NAMED
+                                ? WORDS.say("health.partly", partly.size(), String.join(", ", partly))
+                                : WORDS.say("health.partly.many", partly.size()));
+    }
+
+    private static String pain(Session session, Background background) {
+        String pain = DiaryWords.pain(session.diary());
+        PastPain past = background.pastPain();
+        return past == null
+                ? pain
+                : pain + " " + WORDS.say("pain.past", Days.words(past.day()), String.join(", ", past.regions()));
     }
 
     private static long passed(SessionLanding event) {
@@ -122,7 +178,7 @@ final class SessionViews {
         return cautions;
     }
 
-    private static List<String> standing(List<SessionLanding> landings) {
+    private static List<String> standing(Session session, List<SessionLanding> landings, Background background) {
         List<String> cautions = new ArrayList<>();
         long lost = landings.stream()
                 .filter(event -> event.verdict() != null
@@ -130,7 +186,16 @@ final class SessionViews {
                         && !event.note().leftOut())
                 .count();
         if (lost > 0) {
-            cautions.add(WORDS.say("caution.lost", lost));
+            HeightCount held = HeightViews.heldUpTo(session, background.heldShare());
+            cautions.add(
+                    held == null
+                            ? WORDS.say("caution.lost", lost)
+                            : WORDS.say(
+                                    "caution.lost.height",
+                                    lost,
+                                    Figures.height(held.heightM()),
+                                    held.held(),
+                                    held.all()));
         }
         cautions.add(WORDS.say("caution.always"));
         cautions.add(WORDS.say("caution.place"));
@@ -155,7 +220,7 @@ final class SessionViews {
                 leftOut);
     }
 
-    /** What the signs mean; the one for feet that are not known only where there are such. */
+    /** What the signs mean: shapes, then fills; the one for feet that are not known only where there are such. */
     private static List<MarkView> key(List<LandingMark> marks) {
         List<MarkView> key = new ArrayList<>(List.of(
                 new MarkView(new Mark(Side.LEFT, Form.HELD).inline(), WORDS.say("mark.left")),
@@ -165,7 +230,7 @@ final class SessionViews {
             key.add(new MarkView(new Mark(null, Form.HELD).inline(), WORDS.say("mark.unknown")));
         }
         key.addAll(List.of(
-                new MarkView(new Mark(Side.BOTH, Form.HELD).inline(), WORDS.say("mark.held")),
+                new MarkView(new Svg(""), WORDS.say("mark.held")),
                 new MarkView(new Mark(Side.BOTH, Form.STRAINED).inline(), WORDS.say("mark.strained")),
                 new MarkView(new Mark(Side.BOTH, Form.LOST).inline(), WORDS.say("mark.lost"))));
         return key;
@@ -179,12 +244,26 @@ final class SessionViews {
                     groups.add(new ColumnGroup(
                             group.question(),
                             group.figures().stream()
-                                    .map(figure -> new ColumnGroup.Column(figure.label(), figure.term()))
+                                    .map(figure -> new ColumnGroup.Column(
+                                            figure.label(), figure.term(), limit(figure.term(), landings)))
                                     .toList()));
                 }
             }
         }
         return groups;
+    }
+
+    /** The limit that all landings have in common, or empty. */
+    private static String limit(String term, List<LandingView> landings) {
+        List<String> limits = landings.stream()
+                .flatMap(landing -> landing.groups().stream())
+                .flatMap(group -> group.figures().stream())
+                .filter(figure -> figure.term().equals(term))
+                .map(FigureView::limit)
+                .filter(limit -> !limit.isEmpty())
+                .distinct()
+                .toList();
+        return limits.size() == 1 ? limits.get(0) : "";
     }
 
     private static List<String> others(Session session) {

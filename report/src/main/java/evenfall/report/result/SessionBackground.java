@@ -1,7 +1,9 @@
 package evenfall.report.result;
 
+import evenfall.report.deciding.Rules;
 import evenfall.report.film.Film;
 import evenfall.report.film.FilmClock;
+import evenfall.report.heed.PastPain;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.FilmEntry;
 import evenfall.report.log.SessionDate;
@@ -29,7 +31,13 @@ public final class SessionBackground {
                 .filter(other -> other.compareTo(date) < 0)
                 .toList();
         return new Background(
-                StoredSessions.newest(athlete, earlier), film(athlete, date, tell), noteCommand(athlete, date), null);
+                StoredSessions.newest(athlete, earlier),
+                film(athlete, date, tell),
+                noteCommand(athlete, date),
+                // What cannot be read of diary and rules is told where they are what is shown.
+                PastPain.before(date.day(), athlete.diary(sentence -> {})),
+                Rules.of(athlete, sentence -> {}).heldShare(),
+                null);
     }
 
     private static String noteCommand(AthleteFolder athlete, SessionDate date) {

@@ -1,6 +1,7 @@
 package evenfall.report.session;
 
 import evenfall.report.film.Film;
+import evenfall.report.heed.PastPain;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param earlier the athlete's earlier sessions, oldest first, without traces
  * @param film the film of the session, or null where none was noted
  * @param noteCommand the command that notes something of this session, without what it notes; null outside a log
+ * @param pastPain when it hurt last before that day, or null
+ * @param heldShare in this share of the landings form must be held at a height, of 1, by the coach's rules
  * @param asOf date and time in words for a page that is kept, and does not know what is entered later; null for one that is
  *     made when it is asked for
  */
@@ -17,10 +20,15 @@ public record Background(
         List<Session> earlier,
         @Nullable Film film,
         @Nullable String noteCommand,
+        @Nullable PastPain pastPain,
+        double heldShare,
         @Nullable String asOf) {
 
+    /** The share a coach starts from: common practice, no source. */
+    private static final double STARTING_SHARE = 0.75;
+
     /** Nothing is known. */
-    public static final Background NONE = new Background(List.of(), null, null, null);
+    public static final Background NONE = new Background(List.of(), null, null, null, STARTING_SHARE, null);
 
     public Background {
         earlier = List.copyOf(earlier);
@@ -28,6 +36,6 @@ public record Background(
 
     /** The same for a page that is kept. */
     public Background keptAt(String words) {
-        return new Background(earlier, film, noteCommand, words);
+        return new Background(earlier, film, noteCommand, pastPain, heldShare, words);
     }
 }

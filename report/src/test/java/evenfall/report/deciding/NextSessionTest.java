@@ -72,6 +72,23 @@ class NextSessionTest {
         assertThat(next.arguedOption().words()).contains("below 0.5 m");
     }
 
+    /** The height to go down to is told with what was counted there, not with a word for it. */
+    @Test
+    void goingLower_namesTheHeightByWhatWasHeldThere() {
+        fillWell();
+        lastSession(0.6, Form.LOST, Form.HELD, Form.STRAINED, Form.STRAINED);
+        for (int i = 0; i < 4; i++) {
+            landing(LAST_DAY, 0.5, Form.HELD);
+        }
+        NextSession next = next(Rules.STARTING);
+
+        assertThat(next.argued()).isEqualTo(Choice.GO_LOWER);
+        assertThat(next.arguedOption().words())
+                .isEqualTo("go lower: up to 0.5 m, where form was held in 4 of 4 in the last session");
+        assertThat(next.arguedOption().reasonsFor())
+                .contains("From 0.6 m form was held in 1 of 4 landings of the last session, from 0.5 m in 4 of 4.");
+    }
+
     @Test
     void twoLostWithOneHeldBetween_areNoRun() {
         fillWell();

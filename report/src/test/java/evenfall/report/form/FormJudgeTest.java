@@ -44,7 +44,7 @@ class FormJudgeTest {
         "overFeetM.lateralLowest,    0.07, STAYS_EVEN,          pelvis 0.07 m to the left of the feet",
         "overFeetM.lateralLowest,   -0.07, STAYS_EVEN,          pelvis 0.07 m to the right of the feet",
         "overFeetM.foreAftLowest,   -0.11, STAYS_OVER_THE_FEET, pelvis 0.11 m behind the feet",
-        "stepsAfter,                 1,    STAYS_OVER_THE_FEET, one step back after landing (limit none)",
+        "stepsAfter,                 1,    STAYS_OVER_THE_FEET, one step back after landing (limit 0)",
         "stepsAfter,                 3,    STAYS_OVER_THE_FEET, 3 steps back after landing",
         "pelvicTiltDeg.change,      -8.5,  STAYS_OVER_THE_FEET, pelvis tilted back 8.5°",
         "spineFlexionDeg.change,     20.4, SPINE_STAYS_LONG,    spine folded forward 20.4°",

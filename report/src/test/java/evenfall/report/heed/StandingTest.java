@@ -56,6 +56,19 @@ class StandingTest {
         assertThat(standing().stops()).isFalse();
     }
 
+    @Test
+    void theLastDayThatHurt_isFoundBeforeADay_andNotOnIt() {
+        pain(0, "left knee", 1);
+        pain(3, "left ankle", 4);
+        pain(5, "left ankle", 0);
+        pain(7, "right knee", 2);
+
+        assertThat(PastPain.before(FIRST.plusDays(7), diary))
+                .isEqualTo(new PastPain(FIRST.plusDays(3), List.of("left ankle")));
+        assertThat(PastPain.before(FIRST.plusDays(3), diary)).isEqualTo(new PastPain(FIRST, List.of("left knee")));
+        assertThat(PastPain.before(FIRST, diary)).isNull();
+    }
+
     /** The same judge says which days were free of pain: a baseline of what is usual is taken from no other. */
     @Test
     void aDayHurt_ifPainWasNotedOrStillOpen() {

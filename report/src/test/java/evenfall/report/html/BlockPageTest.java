@@ -118,6 +118,16 @@ class BlockPageTest {
                 .doesNotContainPattern(">[^<]*\\d (m|cm|g|%)[^a-z<]*<");
     }
 
+    /** Most sessions right of zero and falling is less to the right, even if one lies a hair to the left. */
+    @Test
+    void aMeasure_liesOnASide_whereNearlyAllSessionsDo() {
+        assertThat(BlockChanges.sideOfZero(new double[] {2, 1, 3, 2, 2, 1, 1, 1, -0.1, 1}))
+                .isEqualTo(1);
+        assertThat(BlockChanges.sideOfZero(new double[] {-2, -1, -3, -2})).isEqualTo(-1);
+        assertThat(BlockChanges.sideOfZero(new double[] {2, 1, -1, 2, -2})).isZero();
+        assertThat(BlockChanges.sideOfZero(new double[0])).isZero();
+    }
+
     /** Every measure that is named leads to what it is, and the sentence stays the same. */
     @Test
     void namesOfMeasures_leadToTheirExplanation() {

@@ -234,7 +234,8 @@ class BrowserPageTest {
     }
 
     private Path page(Session session, String name) throws IOException {
-        Background background = new Background(List.of(), null, "note --log LOG --athlete a --date 2026-03-02", null);
+        Background background =
+                new Background(List.of(), null, "note --log LOG --athlete a --date 2026-03-02", null, 0.75, null);
         return page(name, out -> SessionPage.write(session, background, out));
     }
 

@@ -13,6 +13,7 @@ import evenfall.ingest.finding.Severity;
 import evenfall.ingest.words.Words;
 import evenfall.report.film.Film;
 import evenfall.report.film.FilmClock;
+import evenfall.report.heed.PastPain;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
 import evenfall.report.session.AlikeLandings;
@@ -21,6 +22,7 @@ import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -111,12 +113,43 @@ class SessionPageTest {
         assertThat(page.text()).contains("Surface: " + hostile + ".").contains("Cue in force: " + hostile + ".");
     }
 
+    @Test
+    void theWorstLanding_isNamedWithWhatWasWrong_andLedTo() throws Exception {
+        SplittableRandom random = new SplittableRandom(5);
+        Session session = InventedSessions.session(
+                List.of(
+                        InventedSessions.landing(1, 60, 0.4, Side.BOTH, 1, random),
+                        InventedSessions.landing(2, 90, 0.7, Side.BOTH, 9, random)),
+                List.of(),
+                List.of());
+
+        Markup page = Markup.of(page(session));
+
+        Element worst = page.ofClass("p", "worst").get(0);
+        assertThat(worst.getTextContent())
+                .startsWith("Worst: landing 2 from 0.70 m, ")
+                .contains("trunk leaned right 9");
+        assertThat(((Element) worst.getFirstChild()).getAttribute("href")).isEqualTo("#landing-2");
+    }
+
+    @Test
+    void painThatIsOver_isStillToldWithItsDay() throws Exception {
+        Session session = InventedSessions.of(0, 1);
+        PastPain past = new PastPain(LocalDate.of(2026, 2, 1), List.of("left ankle"));
+
+        StringBuilder text = new StringBuilder();
+        SessionPage.write(session, new Background(List.of(), null, null, past, 0.75, null), text);
+
+        assertThat(text).contains("It hurt last on 1 February 2026: left ankle.");
+        assertThat(page(session)).doesNotContain("It hurt last");
+    }
+
     /** On paper the reasons stand by each landing; the whole column, its heads too, is marked to be left out there. */
     @Test
     void theColumnOfReasons_isMarkedFromHeadToFoot() throws Exception {
         String page = page(InventedSessions.of(4, 9));
 
-        assertThat(page.split("class=\"group reasons\"", -1)).hasSize(1 + 2 + 4);
+        assertThat(page.split("class=\"reasons\"", -1)).hasSize(1 + 2 + 4);
         assertThat(page.substring(page.indexOf("@media print"))).contains(".reasons { display: none; }");
     }
 
@@ -232,7 +265,8 @@ class SessionPageTest {
     void aFilmThatWasNoted_isOfferedWithItsClock() throws Exception {
         Film film = new Film("/films/drops of may.mp4", new FilmClock(12.34, 50));
         StringBuilder text = new StringBuilder();
-        SessionPage.write(InventedSessions.of(2, 5), new Background(List.of(), film, "note --log LOG", null), text);
+        SessionPage.write(
+                InventedSessions.of(2, 5), new Background(List.of(), film, "note --log LOG", null, 0.75, null), text);
         Element part = Markup.of(text.toString()).ofClass("section", "film").get(0);
 
         assertThat(part.getAttribute("data-name")).isEqualTo("drops of may.mp4");
@@ -255,14 +289,14 @@ class SessionPageTest {
         Session session = InventedSessions.session(List.of(now, other), List.of(), List.of());
 
         // Leans of 1 to 12 degrees to the left: quartiles 3.75 and 9.25 (Hyndman and Fan's seventh definition).
-        assertThat(usual(session, alike)).containsExactly("usually left 9.3° to left 3.8°");
+        assertThat(usual(session, alike)).containsExactly("limit 6° usually left 9.3° to left 3.8°");
         assertThat(usual(session, alike.subList(1, alike.size()))).isEmpty();
     }
 
     private static List<String> usual(Session session, List<SessionLanding> before) throws Exception {
         StringBuilder text = new StringBuilder();
         Session earlier = InventedSessions.session(before, List.of(), List.of());
-        SessionPage.write(session, new Background(List.of(earlier), null, null, null), text);
+        SessionPage.write(session, new Background(List.of(earlier), null, null, null, 0.75, null), text);
         return Markup.of(text.toString()).ofClass("dd", "usual").stream()
                 .map(Element::getTextContent)
                 .filter(words -> words.contains("left") && words.contains("3.8"))

@@ -15,6 +15,7 @@ public record ColumnGroup(String question, List<Column> columns) {
      *
      * @param label what it shows
      * @param term end of the id of its explanation
+     * @param limit its limit in words where all landings have the same, or empty
      */
-    public record Column(String label, String term) {}
+    public record Column(String label, String term, String limit) {}
 }

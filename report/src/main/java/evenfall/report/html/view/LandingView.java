@@ -21,7 +21,7 @@ import java.util.List;
  * @param form the verdict in a word
  * @param counts whether it counts (false: the coach left it out)
  * @param best number of the best landing to hold it against, or empty
- * @param reasons what speaks against it
+ * @param reasons what speaks against it; none where it passed no limit
  * @param groups the figures by question
  * @param science figures for the scientist
  * @param remarks notes and what weakens the figures, a sentence each

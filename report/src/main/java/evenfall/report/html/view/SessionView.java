@@ -11,6 +11,7 @@ import java.util.List;
  * @param who when and what was worn, one line
  * @param health the recording's health in one line
  * @param sentence the session in one breath
+ * @param worst what was wrong with the landing that passed the most limits, or empty
  * @param pain whether anything hurt, in a sentence
  * @param urgent what to heed at once: this session's own pain, signs and falls
  * @param standing what to heed always
@@ -33,6 +34,7 @@ public record SessionView(
         String who,
         String health,
         String sentence,
+        String worst,
         String pain,
         List<String> urgent,
         List<String> standing,
