@@ -70,7 +70,7 @@ final class BlockCharts {
         if (!heights.isEmpty()) {
             List<Median> formHeights = formHeights();
             chart.heights(
-                    WORDS.say(formHeights.isEmpty() ? "panel.heights" : "panel.heights.crossed"), heights, formHeights);
+                    WORDS.say(formHeights.isEmpty() ? "panel.heights" : "panel.heights.dotted"), heights, formHeights);
         }
         for (Shown shown : shown()) {
             MeasureCourse course = block.measures().get(shown.measure());
