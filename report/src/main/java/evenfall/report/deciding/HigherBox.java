@@ -35,8 +35,7 @@ final class HigherBox {
      *
      * @param whyNot gets a sentence for each reason why none is named
      */
-    @Nullable
-    Double find(Choice argued, List<String> whyNot) {
+    @Nullable Double find(Choice argued, List<String> whyNot) {
         require(!standing.stops(), "no.box.pain", whyNot);
         require(standing.clinicianLimit() == null, "no.box.limit", whyNot);
         require(!standing.unreadable() && !rules.unreadable(), "no.box.unreadable", whyNot);

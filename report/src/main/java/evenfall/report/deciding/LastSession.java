@@ -73,8 +73,7 @@ final class LastSession {
     }
 
     /** The lowest height of a run of so many lost landings, m; null if there is no such run or no height is known. */
-    @Nullable
-    Double lowestOfLost(int inARow) {
+    @Nullable Double lowestOfLost(int inARow) {
         Double lowest = null;
         int run = 0;
         for (int i = 0; i < landings.size(); i++) {
@@ -88,14 +87,12 @@ final class LastSession {
     }
 
     /** The highest height at which form was held in that share of the landings, and at every lower one too; or null. */
-    @Nullable
-    HeightCount workingHeight(double share) {
+    @Nullable HeightCount workingHeight(double share) {
         return WorkingHeight.of(Weeks.heights(landings), share);
     }
 
     /** The lowest height at which form was more often not held than held; null if there is none. */
-    @Nullable
-    HeightCount mostlyNotHeld() {
+    @Nullable HeightCount mostlyNotHeld() {
         HeightCount lowest = null;
         for (HeightCount at : Weeks.heights(landings)) {
             if (2 * at.held() < at.all()) {
@@ -128,8 +125,7 @@ final class LastSession {
     }
 
     /** The measure most often over its limit under a question, in the words of its first such landing; or null. */
-    @Nullable
-    String example(FormQuestion question) {
+    @Nullable String example(FormQuestion question) {
         Map<String, List<String>> texts = new LinkedHashMap<>();
         if (session != null) {
             session.landings().stream()

@@ -38,22 +38,19 @@ record Figure(
     }
 
     /** The value, or null where it was not measured. */
-    @Nullable
-    Double value(Measures measures) {
+    @Nullable Double value(Measures measures) {
         return found().of(measures);
     }
 
     /** One standard deviation of its error, or null where it is not known. */
-    @Nullable
-    Double sigma(Measures measures) {
+    @Nullable Double sigma(Measures measures) {
         return measure.equals("meanBrakingG")
                 ? FormJudge.brakingSigma(measures)
                 : MeasureList.sigmaOf(found()).map(sigma -> sigma.of(measures)).orElse(null);
     }
 
     /** How form is judged by it, or null where it is not. */
-    @Nullable
-    Judged judged() {
+    @Nullable Judged judged() {
         return Arrays.stream(Judged.values())
                 .filter(each -> each.measure().name().equals(measure))
                 .findFirst()
