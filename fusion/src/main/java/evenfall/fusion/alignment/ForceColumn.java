@@ -40,24 +40,25 @@ final class ForceColumn {
             next = 1;
         }
         for (; next < track.size(); next++) {
-            double start = stream.time(next - 1);
-            double end = stream.time(next);
-            double now = vertical(stream, track, next);
-            double at = start;
-            double value = before;
-            while (end >= (bin + 1) * STEP_S) {
-                double edge = (bin + 1) * STEP_S;
-                double part = end > start ? (edge - start) / (end - start) : 1;
-                double atEdge = before + part * (now - before);
-                held += (edge - at) * (value + atEdge) / 2;
-                put(held / STEP_S);
-                held = 0;
-                at = edge;
-                value = atEdge;
-            }
-            held += (end - at) * (value + now) / 2;
-            before = now;
+            add(stream.time(next - 1), stream.time(next), vertical(stream, track, next));
         }
+    }
+
+    private void add(double start, double end, double now) {
+        double at = start;
+        double value = before;
+        while (end >= (bin + 1) * STEP_S) {
+            double edge = (bin + 1) * STEP_S;
+            double part = end > start ? (edge - start) / (end - start) : 1;
+            double atEdge = before + part * (now - before);
+            held += (edge - at) * (value + atEdge) / 2;
+            put(held / STEP_S);
+            held = 0;
+            at = edge;
+            value = atEdge;
+        }
+        held += (end - at) * (value + now) / 2;
+        before = now;
     }
 
     private void put(double value) {

@@ -90,21 +90,7 @@ public final class GyroSenseFinder {
             stream.readAxis(axis, next, values[axis]);
         }
         for (int k = 0; k < 3 * third; k++) {
-            double gx = values[3][k] - bias.x();
-            double gy = values[4][k] - bias.y();
-            double gz = values[5][k] - bias.z();
-            // What the signs do not change is worked out once for all of them.
-            double seconds = k == 0 ? 0 : times[k] - times[k - 1];
-            double angle = Math.sqrt(gx * gx + gy * gy + gz * gz) * seconds;
-            double cosine = Math.cos(angle / 2);
-            double s = seconds * Quaternion.halfSineOverAngle(angle);
-            int part = k < third ? 0 : k < 2 * third ? -1 : 1;
-            for (Wandering way : ways) {
-                way.turn(cosine, s * gx, s * gy, s * gz);
-                if (part >= 0) {
-                    way.add(part, values[0][k], values[1][k], values[2][k]);
-                }
-            }
+            addSample(k, bias);
         }
         double least = MOST;
         double most = 0;
@@ -120,6 +106,24 @@ public final class GyroSenseFinder {
         if (most - least > LEAST_DIFFERENCE) {
             add(alone, angles);
             seenAlone++;
+        }
+    }
+
+    private void addSample(int k, Vector3 bias) {
+        double gx = values[3][k] - bias.x();
+        double gy = values[4][k] - bias.y();
+        double gz = values[5][k] - bias.z();
+        // What the signs do not change is worked out once for all of them.
+        double seconds = k == 0 ? 0 : times[k] - times[k - 1];
+        double angle = Math.sqrt(gx * gx + gy * gy + gz * gz) * seconds;
+        double cosine = Math.cos(angle / 2);
+        double s = seconds * Quaternion.halfSineOverAngle(angle);
+        int part = k < third ? 0 : k < 2 * third ? -1 : 1;
+        for (Wandering way : ways) {
+            way.turn(cosine, s * gx, s * gy, s * gz);
+            if (part >= 0) {
+                way.add(part, values[0][k], values[1][k], values[2][k]);
+            }
         }
     }
 

@@ -99,33 +99,47 @@ public final class StillnessFinder {
     private void measureBlocks(SensorStream stream, int first) {
         float[] values = new float[perBlock];
         for (int b = first; b < blocks; b++) {
-            int from = b * perBlock;
-            double force = 0;
-            double rate = 0;
-            for (int c = 0; c < 6; c++) {
-                stream.readAxis(c, from, values);
-                double sums = 0;
-                double squares = 0;
-                for (double value : values) {
-                    sums += value;
-                    squares += value * value;
-                }
-                double m = sums / perBlock;
-                mean[6 * b + c] = (float) m;
-                double variance = Math.max(0, squares / perBlock - m * m);
-                if (c < 3) {
-                    force += variance;
-                } else {
-                    rate += variance;
-                }
-            }
-            double size = Math.sqrt(square(mean[6 * b]) + square(mean[6 * b + 1]) + square(mean[6 * b + 2]));
-            calm[b] = force < square(FORCE_SHAKE)
-                    && rate < square(RATE_SHAKE)
-                    && Math.abs(size - Gravity.STANDARD) < GRAVITY_ROOM
-                    && stream.time(from + perBlock - 1) - stream.time(from) < 2 * BLOCK_S;
+            measureBlock(stream, b, values);
             calmBlocks += calm[b] ? 1 : 0;
         }
+    }
+
+    private void measureBlock(SensorStream stream, int b, float[] values) {
+        int from = b * perBlock;
+        double force = 0;
+        double rate = 0;
+        for (int c = 0; c < 6; c++) {
+            stream.readAxis(c, from, values);
+            double m = sum(values) / perBlock;
+            mean[6 * b + c] = (float) m;
+            double variance = Math.max(0, sumOfSquares(values) / perBlock - m * m);
+            if (c < 3) {
+                force += variance;
+            } else {
+                rate += variance;
+            }
+        }
+        double size = Math.sqrt(square(mean[6 * b]) + square(mean[6 * b + 1]) + square(mean[6 * b + 2]));
+        calm[b] = force < square(FORCE_SHAKE)
+                && rate < square(RATE_SHAKE)
+                && Math.abs(size - Gravity.STANDARD) < GRAVITY_ROOM
+                && stream.time(from + perBlock - 1) - stream.time(from) < 2 * BLOCK_S;
+    }
+
+    private static double sum(float[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum;
+    }
+
+    private static double sumOfSquares(float[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value * value;
+        }
+        return sum;
     }
 
     private static double square(double value) {
@@ -134,7 +148,7 @@ public final class StillnessFinder {
 
     private void findBias() {
         calmBlocksAtBias = calmBlocks;
-        float[] values = new float[calmBlocks];
+        double[] values = new double[calmBlocks];
         for (int c = 0; c < 3; c++) {
             int count = 0;
             for (int b = 0; b < blocks; b++) {

@@ -108,11 +108,14 @@ public final class StrapGiveFinder {
         Biquad wide = Butterworth.lowPass(HIGHEST_HZ, rateHz);
         Biquad narrow = Butterworth.lowPass(LOWEST_HZ, rateHz);
         double[] y = ZeroPhase.filter(wide, x);
-        double[] slow = ZeroPhase.filter(narrow, y);
-        for (int i = 0; i < y.length; i++) {
-            y[i] -= slow[i];
-        }
+        subtract(y, ZeroPhase.filter(narrow, y));
         return y;
+    }
+
+    private static void subtract(double[] from, double[] values) {
+        for (int i = 0; i < from.length; i++) {
+            from[i] -= values[i];
+        }
     }
 
     /** What the landings added tell; nothing without landings. */

@@ -58,18 +58,23 @@ final class SegmentMotion {
         if (STRAP_HZ >= rateHz / 2) {
             return;
         }
-        for (int i = 0; i < n; i++) {
-            int k = motion.from() + i;
-            Vector3 force = segmentFromSensor.rotate(new Vector3(
-                    motion.stream().ax(k),
-                    motion.stream().ay(k),
-                    motion.stream().az(k)));
-            tippedRight[i] = give.right(force.y());
-            tippedForward[i] = give.forward(force.x(), force.z());
-        }
+        follow(segmentFromSensor, give);
         Biquad strap = Butterworth.lowPass(STRAP_HZ, rateHz);
         System.arraycopy(ZeroPhase.filter(strap, tippedRight), 0, tippedRight, 0, n);
         System.arraycopy(ZeroPhase.filter(strap, tippedForward), 0, tippedForward, 0, n);
+    }
+
+    private void follow(Quaternion segmentFromSensor, StrapGive give) {
+        for (int i = 0; i < motion.size(); i++) {
+            follow(i, segmentFromSensor, give);
+        }
+    }
+
+    private void follow(int i, Quaternion segmentFromSensor, StrapGive give) {
+        Vector3 force = segmentFromSensor.rotate(
+                new Vector3(motion.rawForce(i, 0), motion.rawForce(i, 1), motion.rawForce(i, 2)));
+        tippedRight[i] = give.right(force.y());
+        tippedForward[i] = give.forward(force.x(), force.z());
     }
 
     private double meanYaw(double fromS, double toS) {

@@ -39,6 +39,13 @@ final class MotionFilter implements OrientationFilter {
     /** Share of a clipped force that may have been hidden. */
     private static final double HIDDEN_SHARE = 0.5;
 
+    /** The parts looked at, in this order: speed and place axis by axis; at rest the gyroscope's bias as well. */
+    private static final int[] SEEN = {SPEED, PLACE, SPEED + 1, PLACE + 1, SPEED + 2, PLACE + 2};
+
+    private static final int[] SEEN_AT_REST = {
+        SPEED, PLACE, SPEED + 1, PLACE + 1, SPEED + 2, PLACE + 2, BIAS, BIAS + 1, BIAS + 2
+    };
+
     private final MotionParams params;
     private final LookLog log;
     private final int blockSamples;
@@ -169,20 +176,30 @@ final class MotionFilter implements OrientationFilter {
         log.begin(sums);
         double seconds = sums.seconds;
         usual.pass(seconds, speed, place);
-        boolean resting = rest.isResting();
-        for (int axis = 0; axis < 3; axis++) {
-            double ofSpeed = resting ? square(params.restSpeed()) : usual.ofSpeed(axis, seconds);
-            double ofPlace = resting ? REST_PLACE_TIME / seconds : usual.ofPlace(axis, seconds);
-            errors.look(SPEED + axis, -speed[axis], ofSpeed, log);
-            errors.look(PLACE + axis, -place[axis], ofPlace, log);
-        }
-        for (int axis = 0; resting && axis < 3; axis++) {
-            double rate = square(params.restTurn()) / seconds;
-            errors.look(BIAS + axis, rest.slow(axis) - constants[BIAS + axis], rate, log);
+        for (int part : rest.isResting() ? SEEN_AT_REST : SEEN) {
+            errors.look(part, -off(part), variance(part, seconds), log);
         }
         log.end(errors);
         takeOver(errors.correction);
         sums.clear();
+    }
+
+    /** How far a part is from what it is seen to be. */
+    private double off(int part) {
+        return part < PLACE
+                ? speed[part - SPEED]
+                : part < BIAS ? place[part - PLACE] : constants[part] - rest.slow(part - BIAS);
+    }
+
+    /** Variance with which a block of {@code seconds} sees a part. */
+    private double variance(int part, double seconds) {
+        if (part >= BIAS) {
+            return square(params.restTurn()) / seconds;
+        }
+        if (rest.isResting()) {
+            return part < PLACE ? square(params.restSpeed()) : REST_PLACE_TIME / seconds;
+        }
+        return part < PLACE ? usual.ofSpeed(part - SPEED, seconds) : usual.ofPlace(part - PLACE, seconds);
     }
 
     private void takeOver(double[] correction) {

@@ -112,7 +112,7 @@ public final class Motion {
     }
 
     /** Specific force along one axis of the sensor as it was read, m/s². */
-    double rawForce(int i, int axis) {
+    public double rawForce(int i, int axis) {
         return raw[axis][i];
     }
 
@@ -165,24 +165,28 @@ public final class Motion {
         put(0, turn(e.startTilt()).times(window.start()));
         put(speed, 0, e.startSpeed());
         turnForce(0, e);
-        Vector3 still = window.gyroBias();
-        Vector3 bias = still.plus(e.rateBias());
         BitSet jolted = window.joltedSamples();
+        Vector3 bias = window.gyroBias().plus(e.rateBias());
         double[] rate = new double[3];
-        readRate(0, still, bias, e, rate);
+        readRate(0, window.gyroBias(), bias, e, rate);
         for (int i = 1; i < size(); i++) {
-            double dt = time(i) - time(i - 1);
-            double x = rate[0];
-            double y = rate[1];
-            double z = rate[2];
-            readRate(i, still, bias, e, rate);
-            turnBy(i, (x + rate[0]) * 0.5, (y + rate[1]) * 0.5, (z + rate[2]) * 0.5, dt);
-            Vector3 jump = jolted.get(i) ? jolt(i, window, e) : Vector3.ZERO;
-            turnForce(i, e);
-            move(i, 0, 0, jump.x(), dt);
-            move(i, 1, 0, jump.y(), dt);
-            move(i, 2, Gravity.STANDARD, jump.z(), dt);
+            step(i, window, e, bias, jolted, rate);
         }
+    }
+
+    /** Goes on by one sample; a method of its own, so that it is compiled for itself and not with each loop around it. */
+    private void step(int i, MotionWindow window, MotionErrors e, Vector3 bias, BitSet jolted, double[] rate) {
+        double dt = time(i) - time(i - 1);
+        double x = rate[0];
+        double y = rate[1];
+        double z = rate[2];
+        readRate(i, window.gyroBias(), bias, e, rate);
+        turnBy(i, (x + rate[0]) * 0.5, (y + rate[1]) * 0.5, (z + rate[2]) * 0.5, dt);
+        Vector3 jump = jolted.get(i) ? jolt(i, window, e) : Vector3.ZERO;
+        turnForce(i, e);
+        move(i, 0, 0, jump.x(), dt);
+        move(i, 1, 0, jump.y(), dt);
+        move(i, 2, Gravity.STANDARD, jump.z(), dt);
     }
 
     /** The scale error acts on the turn rate without its bias, as in the smoother's columns. */

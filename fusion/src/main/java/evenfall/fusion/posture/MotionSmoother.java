@@ -37,7 +37,7 @@ public final class MotionSmoother {
     private final SensorKnowledge before;
     private List<Local> locals = List.of();
     private RealVector sharedValue = new ArrayRealVector(MotionErrors.SHARED);
-    private RealMatrix sharedCovariance = new Array2DRowRealMatrix(MotionErrors.SHARED, MotionErrors.SHARED);
+    private Array2DRowRealMatrix sharedCovariance = new Array2DRowRealMatrix(MotionErrors.SHARED, MotionErrors.SHARED);
 
     /** A smoother over the windows of one sensor, any number. */
     public MotionSmoother(List<MotionWindow> windows) {
@@ -79,7 +79,7 @@ public final class MotionSmoother {
             next.add(local);
         }
         locals = next;
-        sharedCovariance = inverse(shared);
+        sharedCovariance = inverse(shared.getData());
         sharedValue = sharedCovariance.operate(right);
     }
 
@@ -105,13 +105,49 @@ public final class MotionSmoother {
     }
 
     /** Of a symmetric positive definite matrix; what roundoff leaves of asymmetry is averaged away first. */
-    private static RealMatrix inverse(RealMatrix m) {
-        RealMatrix even = m.add(m.transpose()).scalarMultiply(0.5);
-        return new CholeskyDecomposition(even, 1e-6, FLOOR).getSolver().getInverse();
+    private static Array2DRowRealMatrix inverse(double[][] m) {
+        double[][] even = new double[m.length][m.length];
+        for (int i = 0; i < m.length; i++) {
+            average(even[i], m, i);
+        }
+        return new Array2DRowRealMatrix(
+                new CholeskyDecomposition(new Array2DRowRealMatrix(even, false), 1e-6, FLOOR)
+                        .getSolver()
+                        .getInverse()
+                        .getData(),
+                false);
     }
 
-    /** One window's normal equations, split into the sensor's unknowns (s) and its own (l). */
-    private record Local(RealMatrix ss, RealMatrix sl, RealMatrix llInverse, RealVector bs, RealVector bl) {
+    private static void average(double[] into, double[][] m, int i) {
+        for (int j = 0; j < into.length; j++) {
+            into[j] = (m[i][j] + m[j][i]) * 0.5;
+        }
+    }
+
+    private static Array2DRowRealMatrix transposed(Array2DRowRealMatrix m) {
+        double[][] turned = new double[m.getColumnDimension()][m.getRowDimension()];
+        for (int i = 0; i < m.getRowDimension(); i++) {
+            putColumn(turned, i, m.getDataRef()[i]);
+        }
+        return new Array2DRowRealMatrix(turned, false);
+    }
+
+    private static void putColumn(double[][] into, int column, double[] values) {
+        for (int j = 0; j < into.length; j++) {
+            into[j][column] = values[j];
+        }
+    }
+
+    /**
+     * One window's normal equations, split into the sensor's unknowns (s) and its own (l). The matrices are held by what
+     * they are: of matrices in general the library multiplies number by number through two checks each.
+     */
+    private record Local(
+            Array2DRowRealMatrix ss,
+            Array2DRowRealMatrix sl,
+            Array2DRowRealMatrix llInverse,
+            RealVector bs,
+            RealVector bl) {
 
         static Local of(MotionWindow window, double[] at) {
             int n = MotionErrors.FIXED + MotionErrors.JOLT * window.jolts().size();
@@ -127,14 +163,20 @@ public final class MotionSmoother {
             }
             addPriors(window, a);
             int s = MotionErrors.SHARED;
-            RealMatrix all = new Array2DRowRealMatrix(a, false);
-            RealMatrix ll = all.getSubMatrix(s, n - 1, s, n - 1);
             return new Local(
-                    all.getSubMatrix(0, s - 1, 0, s - 1),
-                    all.getSubMatrix(0, s - 1, s, n - 1),
-                    inverse(ll),
+                    new Array2DRowRealMatrix(part(a, 0, s, 0, s), false),
+                    new Array2DRowRealMatrix(part(a, 0, s, s, n), false),
+                    inverse(part(a, s, n, s, n)),
                     new ArrayRealVector(Arrays.copyOfRange(b, 0, s)),
                     new ArrayRealVector(Arrays.copyOfRange(b, s, n)));
+        }
+
+        private static double[][] part(double[][] a, int row, int rowEnd, int column, int columnEnd) {
+            double[][] part = new double[rowEnd - row][];
+            for (int i = row; i < rowEnd; i++) {
+                part[i - row] = Arrays.copyOfRange(a[i], column, columnEnd);
+            }
+            return part;
         }
 
         private static void addRest(
@@ -189,7 +231,7 @@ public final class MotionSmoother {
         }
 
         RealMatrix schur() {
-            return ss.subtract(sl.multiply(llInverse).multiply(sl.transpose()));
+            return ss.subtract(sl.multiply(llInverse).multiply(transposed(sl)));
         }
 
         RealVector schurRight() {
@@ -197,23 +239,28 @@ public final class MotionSmoother {
         }
 
         double[] values(RealVector shared) {
-            RealVector own = llInverse.operate(bl.subtract(sl.transpose().operate(shared)));
+            RealVector own = llInverse.operate(bl.subtract(transposed(sl).operate(shared)));
             return shared.append(own).toArray();
         }
 
-        SmoothedMotion solve(MotionWindow window, RealVector shared, RealMatrix sharedCovariance) {
-            RealMatrix gain = llInverse.multiply(sl.transpose()).scalarMultiply(-1);
+        SmoothedMotion solve(MotionWindow window, RealVector shared, Array2DRowRealMatrix sharedCovariance) {
+            Array2DRowRealMatrix back = llInverse.multiply(transposed(sl));
+            Array2DRowRealMatrix cross = back.multiply(sharedCovariance);
+            Array2DRowRealMatrix own = llInverse.add(cross.multiply(transposed(back)));
             int s = MotionErrors.SHARED;
-            int n = s + llInverse.getRowDimension();
-            RealMatrix covariance = new Array2DRowRealMatrix(n, n);
-            RealMatrix cross = gain.multiply(sharedCovariance);
-            covariance.setSubMatrix(sharedCovariance.getData(), 0, 0);
-            covariance.setSubMatrix(cross.getData(), s, 0);
-            covariance.setSubMatrix(cross.transpose().getData(), 0, s);
-            covariance.setSubMatrix(
-                    llInverse.add(cross.multiply(gain.transpose())).getData(), s, s);
+            double[][] covariance = new double[s + own.getRowDimension()][s + own.getRowDimension()];
+            for (int i = 0; i < s; i++) {
+                System.arraycopy(sharedCovariance.getDataRef()[i], 0, covariance[i], 0, s);
+            }
+            for (int i = s; i < covariance.length; i++) {
+                System.arraycopy(own.getDataRef()[i - s], 0, covariance[i], s, covariance.length - s);
+                for (int j = 0; j < s; j++) {
+                    covariance[i][j] = -cross.getEntry(i - s, j);
+                    covariance[j][i] = covariance[i][j];
+                }
+            }
             MotionErrors errors = MotionErrors.of(values(shared));
-            return new SmoothedMotion(window, errors, Motion.of(window, errors), covariance.getData());
+            return new SmoothedMotion(window, errors, Motion.of(window, errors), covariance);
         }
     }
 }

@@ -21,13 +21,18 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
      * @param second index in the window of the later sample
      */
     public Spread between(int first, int second) {
+        return spread(change(first, second));
+    }
+
+    /** By how much the rows of a later sample differ from those of an earlier one. */
+    private double[][] change(int first, int second) {
         double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {first, second});
         for (int c = 0; c < covariance.length; c++) {
             for (int r = 0; r < 9; r++) {
                 rows[1][c][r] -= rows[0][c][r];
             }
         }
-        return spread(rows[1]);
+        return rows[1];
     }
 
     /** One standard deviation of the errors at a sample, place counted from the window's start. */
@@ -39,17 +44,25 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
     private Spread spread(double[][] rows) {
         double[] sigma = new double[9];
         for (int r = 0; r < 9; r++) {
-            double variance = 0;
-            for (int a = 0; a < covariance.length; a++) {
-                double product = 0;
-                for (int b = 0; b < covariance.length; b++) {
-                    product += covariance[a][b] * rows[b][r];
-                }
-                variance += rows[a][r] * product;
-            }
-            sigma[r] = Math.sqrt(Math.max(0, variance));
+            sigma[r] = Math.sqrt(Math.max(0, variance(rows, r)));
         }
         return ofAxes(sigma);
+    }
+
+    private double variance(double[][] rows, int r) {
+        double variance = 0;
+        for (int a = 0; a < covariance.length; a++) {
+            variance += rows[a][r] * product(covariance[a], rows, r);
+        }
+        return variance;
+    }
+
+    private static double product(double[] row, double[][] rows, int r) {
+        double product = 0;
+        for (int b = 0; b < row.length; b++) {
+            product += row[b] * rows[b][r];
+        }
+        return product;
     }
 
     /**
@@ -60,20 +73,30 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
      * @param second index in the window of the later sample
      */
     public Turn turnBetween(int first, int second) {
-        double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {first, second});
+        double[][] rows = change(first, second);
         double[][] turn = new double[3][3];
         for (int a = 0; a < covariance.length; a++) {
-            for (int b = 0; b < covariance.length; b++) {
-                if (!scalesRate(a) && !scalesRate(b)) {
-                    for (int i = 0; i < 9; i++) {
-                        turn[i / 3][i % 3] += (rows[1][a][i / 3] - rows[0][a][i / 3])
-                                * covariance[a][b]
-                                * (rows[1][b][i % 3] - rows[0][b][i % 3]);
-                    }
-                }
+            if (!scalesRate(a)) {
+                addTurn(turn, rows, a);
             }
         }
         return new Turn(turn);
+    }
+
+    private void addTurn(double[][] turn, double[][] rows, int a) {
+        for (int b = 0; b < covariance.length; b++) {
+            if (!scalesRate(b)) {
+                addTurn(turn, rows[a], covariance[a][b], rows[b]);
+            }
+        }
+    }
+
+    private static void addTurn(double[][] turn, double[] left, double weight, double[] right) {
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                turn[i][j] += left[i] * weight * right[j];
+            }
+        }
     }
 
     private static boolean scalesRate(int column) {

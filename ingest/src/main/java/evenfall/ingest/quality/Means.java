@@ -17,16 +17,20 @@ final class Means {
     static double of(SensorStream stream, int from, float[] scratch, double[] into) {
         for (int axis = 0; axis < 6; axis++) {
             stream.readAxis(axis, from, scratch);
-            double sum = 0;
-            for (float value : scratch) {
-                sum += value;
-            }
-            into[axis] = sum / scratch.length;
+            into[axis] = sum(scratch) / scratch.length;
         }
         double force = Math.sqrt(into[0] * into[0] + into[1] * into[1] + into[2] * into[2]);
         for (int c = 0; c < 3; c++) {
             into[c] = force > 0 ? into[c] / force : 0;
         }
         return force;
+    }
+
+    private static double sum(float[] values) {
+        double sum = 0;
+        for (float value : values) {
+            sum += value;
+        }
+        return sum;
     }
 }

@@ -33,15 +33,8 @@ record Window(
             int c = axis.column();
             stream.readAxis(c, from, scratch);
             double origin = scratch[0];
-            double total = 0;
-            double ofSquares = 0;
-            for (float value : scratch) {
-                double off = value - origin;
-                total += off;
-                ofSquares += off * off;
-            }
-            double mean = total / length;
-            squares[c] = Math.max(0, ofSquares / length - mean * mean);
+            double mean = sum(scratch, origin) / length;
+            squares[c] = Math.max(0, sumOfSquares(scratch, origin) / length - mean * mean);
             sum[c] = mean + origin;
         }
         return new Window(
@@ -52,5 +45,22 @@ record Window(
                 sum[4],
                 sum[5],
                 Math.sqrt(squares[3] + squares[4] + squares[5]));
+    }
+
+    private static double sum(float[] values, double origin) {
+        double sum = 0;
+        for (float value : values) {
+            sum += value - origin;
+        }
+        return sum;
+    }
+
+    private static double sumOfSquares(float[] values, double origin) {
+        double sum = 0;
+        for (float value : values) {
+            double off = value - origin;
+            sum += off * off;
+        }
+        return sum;
     }
 }

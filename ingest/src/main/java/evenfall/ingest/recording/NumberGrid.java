@@ -24,7 +24,7 @@ final class NumberGrid {
 
     /** The grid step of a column, in its unit; NaN if there are too few different values or no grid. */
     static double step(SampleColumns columns, int column) {
-        float[] values = distinct(columns, column);
+        double[] values = distinct(columns, column);
         if (values.length < FEWEST) {
             return Double.NaN;
         }
@@ -32,9 +32,9 @@ final class NumberGrid {
         return refined(values, single);
     }
 
-    private static float[] distinct(SampleColumns columns, int column) {
+    private static double[] distinct(SampleColumns columns, int column) {
         int n = Math.min(LOOKED_AT, columns.size());
-        float[] values = new float[n];
+        double[] values = new double[n];
         for (int i = 0; i < n; i++) {
             values[i] = columns.value(column, (int) ((long) i * columns.size() / n));
         }
@@ -49,15 +49,15 @@ final class NumberGrid {
     }
 
     /** The mean of the differences that are about as small as the smallest. */
-    private static double singleStep(float[] sorted) {
+    private static double singleStep(double[] sorted) {
         double smallest = Double.POSITIVE_INFINITY;
         for (int i = 1; i < sorted.length; i++) {
-            smallest = Math.min(smallest, (double) sorted[i] - sorted[i - 1]);
+            smallest = Math.min(smallest, sorted[i] - sorted[i - 1]);
         }
         double sum = 0;
         int count = 0;
         for (int i = 1; i < sorted.length; i++) {
-            double difference = (double) sorted[i] - sorted[i - 1];
+            double difference = sorted[i] - sorted[i - 1];
             if (difference <= SINGLE * smallest) {
                 sum += difference;
                 count++;
@@ -67,7 +67,7 @@ final class NumberGrid {
     }
 
     /** Walks outward from the middle value, counting steps, and sharpens the step with every value it meets. */
-    private static double refined(float[] sorted, double single) {
+    private static double refined(double[] sorted, double single) {
         double step = single;
         int middle = sorted.length / 2;
         double origin = sorted[middle];
