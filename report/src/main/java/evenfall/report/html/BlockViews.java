@@ -5,6 +5,7 @@ import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockLanding;
 import evenfall.report.block.BlockSession;
+import evenfall.report.block.StrapPlace;
 import evenfall.report.chart.DifferenceChart;
 import evenfall.report.chart.Mark;
 import evenfall.report.chart.Picture;
@@ -70,7 +71,7 @@ final class BlockViews {
                 BlockSentence.of(block, diary),
                 cautions,
                 urgent.size(),
-                linked(changes.weeks()),
+                linked(weeks(changes)),
                 linked(changes.tiring()),
                 linked(changes.sides()),
                 pairs(pairs, BlockCharts.WIDE, "pairs-wide"),
@@ -86,6 +87,22 @@ final class BlockViews {
                 outlook == null ? List.of() : NextSessionLines.of(outlook),
                 outlook == null ? List.of() : NextSessionLines.rules(outlook),
                 method());
+    }
+
+    /** What changed over the weeks, and where the strap may have. */
+    private List<String> weeks(BlockChanges changes) {
+        List<String> lines = new ArrayList<>(changes.weeks());
+        for (BlockSession session : block.sessions()) {
+            for (StrapPlace strap : session.straps()) {
+                lines.add(WORDS.say(
+                        "block.strap",
+                        session.date().words(),
+                        strap.place().words(),
+                        Math.round(strap.offDeg()),
+                        Math.round(strap.usualDeg())));
+            }
+        }
+        return lines;
     }
 
     private static List<List<Span>> linked(List<String> sentences) {

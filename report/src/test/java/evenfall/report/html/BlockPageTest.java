@@ -2,12 +2,16 @@ package evenfall.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenfall.ingest.place.Place;
 import evenfall.report.block.Block;
+import evenfall.report.block.StrapPlace;
 import evenfall.report.html.view.Span;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.log.SessionDate;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -116,6 +120,22 @@ class BlockPageTest {
         assertThat(page(InventedBlocks.block(3), new TreeMap<>()))
                 .contains("to 1.2\u00a0m.", ", 95\u00a0%)")
                 .doesNotContainPattern(">[^<]*\\d (m|cm|g|%)[^a-z<]*<");
+    }
+
+    /** A strap that sat elsewhere moves angles as a change of the athlete would: the page says on which day. */
+    @Test
+    void aStrapThatSatElsewhere_isSaidWithItsDay() throws Exception {
+        Block block = InventedBlocks.block(
+                3,
+                6,
+                Map.of(
+                        new SessionDate(InventedBlocks.FIRST.plusDays(4), 0),
+                        List.of(new StrapPlace(Place.UPPER_BACK, 11.4, 2.6))));
+
+        assertThat(Markup.of(page(block, new TreeMap<>())).text())
+                .contains(
+                        "On 7 March 2026 the upper back sensor sat 11° otherwise than in most sessions (most 3°): what changed there may be the strap.");
+        assertThat(page(InventedBlocks.block(3), new TreeMap<>())).doesNotContain("sat 11°");
     }
 
     /** Most sessions right of zero and falling is less to the right, even if one lies a hair to the left. */

@@ -3,6 +3,7 @@ package evenfall.report.html;
 import evenfall.report.block.Block;
 import evenfall.report.block.BlockAnalysis;
 import evenfall.report.block.BlockLanding;
+import evenfall.report.block.StrapPlace;
 import evenfall.report.deciding.NextSessionFinder;
 import evenfall.report.deciding.Outlook;
 import evenfall.report.deciding.Rules;
@@ -35,6 +36,11 @@ final class InventedBlocks {
 
     /** Sessions four days apart, so many landings each. */
     static Block block(int sessions, int landingsEach) {
+        return block(sessions, landingsEach, Map.of());
+    }
+
+    /** The same with sensors that sat elsewhere. */
+    static Block block(int sessions, int landingsEach, Map<SessionDate, List<StrapPlace>> straps) {
         List<BlockLanding> landings = new ArrayList<>();
         List<SessionDate> dates = new ArrayList<>();
         for (int i = 0; i < sessions; i++) {
@@ -42,7 +48,7 @@ final class InventedBlocks {
             dates.add(date);
             landings.addAll(BlockLanding.of(date, InventedSessions.of(landingsEach, 10 + i)));
         }
-        return BlockAnalysis.of("invented", dates, landings, Map.of());
+        return BlockAnalysis.of("invented", dates, landings, Map.of(), straps);
     }
 
     /** The day after the first session. */
