@@ -25,7 +25,7 @@ final class FormWords {
     static String limit(Judged measure, double size) {
         return switch (measure.measure().unit()) {
             case "deg" -> degreeLimit(size);
-            case "deg/s" -> number(size, 0) + " deg/s";
+            case "deg/s" -> number(size, 0) + "°/s";
             case "m" -> metres(size);
             case "g" -> g(size);
             default -> size < 1 ? WORDS.say("none") : number(size, 0);
@@ -45,7 +45,7 @@ final class FormWords {
     private static String figure(Judged measure, double value) {
         return switch (measure.measure().unit()) {
             case "deg" -> degrees(value);
-            case "deg/s" -> number(value, 0) + " deg/s";
+            case "deg/s" -> number(value, 0) + "°/s";
             case "m" -> metres(value);
             default -> g(value);
         };

@@ -132,17 +132,18 @@ public final class SessionHandout {
         List<FigureView> figures = landing.groups().stream()
                 .flatMap(group -> group.figures().stream())
                 .toList();
-        List<String> head = new ArrayList<>(List.of(WORDS.say("column.measure"), WORDS.say("column.value")));
+        List<String> head = new ArrayList<>(
+                List.of(WORDS.say("column.measure"), WORDS.say("column.value"), WORDS.say("column.limit")));
         boolean known = figures.stream().anyMatch(figure -> !figure.usual().isEmpty());
         if (known) {
             head.add(WORDS.say("column.usual"));
         }
         List<List<String>> rows = figures.stream()
                 .map(figure -> known
-                        ? List.of(figure.label(), value(figure), figure.usual())
-                        : List.of(figure.label(), value(figure)))
+                        ? List.of(figure.label(), value(figure), figure.limit(), figure.usual())
+                        : List.of(figure.label(), value(figure), figure.limit()))
                 .toList();
-        return new TableText(head, rows, known ? List.of(1.2, 1.0, 1.2) : List.of(1.2, 1.0));
+        return new TableText(head, rows, known ? List.of(1.1, 0.9, 0.8, 1.1) : List.of(1.2, 1.0, 0.8));
     }
 
     private static String value(FigureView figure) {

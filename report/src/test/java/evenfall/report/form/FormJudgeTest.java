@@ -48,7 +48,7 @@ class FormJudgeTest {
         "stepsAfter,                 3,    STAYS_OVER_THE_FEET, 3 steps back after landing",
         "pelvicTiltDeg.change,      -8.5,  STAYS_OVER_THE_FEET, pelvis tilted back 8.5°",
         "spineFlexionDeg.change,     20.4, SPINE_STAYS_LONG,    spine folded forward 20.4°",
-        "collapseDegPerS,            210,  SPINE_STAYS_LONG,    spine folded at 210 deg/s",
+        "collapseDegPerS,            210,  SPINE_STAYS_LONG,    spine folded at 210°/s",
     })
     void oneMeasureOverItsLimit_strainsAndSaysSoInWords(
             String measure, double value, FormQuestion question, String words) {
