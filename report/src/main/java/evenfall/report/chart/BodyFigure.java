@@ -71,9 +71,9 @@ public final class BodyFigure {
      * @param words what it shows, for those who cannot see it
      */
     public static Picture svg(String id, View view, BodyPose pose, @Nullable Side foot, String words) {
-        SvgCanvas canvas = new SvgCanvas(id, WIDTH, HEIGHT);
-        draw(canvas.graphics(), view, pose, foot, Colours.ON_WHITE);
-        return canvas.finish(words, graphics -> draw(graphics, view, pose, foot, Colours.ON_WHITE));
+        SvgSheet sheet = new SvgSheet(id, WIDTH, HEIGHT, words);
+        sheet.drawn(graphics -> draw(graphics, view, pose, foot, Colours.ON_WHITE));
+        return sheet.picture(graphics -> draw(graphics, view, pose, foot, Colours.ON_WHITE));
     }
 
     /** Draws the figure on any sheet, {@value #WIDTH} px wide and {@value #HEIGHT} px high. */

@@ -9,6 +9,7 @@ import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,6 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jspecify.annotations.Nullable;
-import org.w3c.dom.Element;
 
 /**
  * One landing as six charts over one another on one time axis round contact: acceleration, forward bend, rotation, lean,
@@ -87,43 +87,39 @@ public final class LandingChart {
             Moments moments,
             Map<Signal, Double> sigma,
             List<String> behind) {
-        SvgCanvas canvas = new SvgCanvas(id, WIDTH, HEIGHT);
-        for (Signal signal : Signal.values()) {
-            Path2D line = path(trace, signal, Thinning.FINE);
-            Path2D band = line == null ? null : band(line, signal, sigma.getOrDefault(signal, 0.0));
-            if (band != null) {
-                canvas.under(canvas.element("path", "d", PathText.of(band), "fill", Ink.hex(Ink.BAND)));
-            }
-        }
-        behind.forEach(other -> canvas.under(canvas.element("use", "href", "#" + other)));
-        moments(canvas.graphics(), trace, moments);
+        SvgSheet sheet = new SvgSheet(id, WIDTH, HEIGHT, WORDS.say("landing.title", Integer.toString(number)));
+        // Where the page's script finds a moment on the time axis.
+        sheet.note("data-zero", Math.round(x(0)));
+        sheet.note("data-second", Math.round(x(1) - x(0)));
+        sheet.note("data-first", LABELS_LEFT);
+        sheet.note("data-last", WIDTH - LABELS_RIGHT);
+        sheet.note("data-from", TOP);
+        sheet.note("data-to", LAST);
+        Map<Signal, Path2D> lines = new EnumMap<>(Signal.class);
         for (Signal signal : Signal.values()) {
             Path2D line = path(trace, signal, Thinning.FINE);
             if (line != null) {
-                canvas.add(line(canvas, line, leads(signal)));
+                lines.put(signal, line);
             }
         }
-        // Where the page's script finds a moment on the time axis.
-        canvas.note("data-zero", Long.toString(Math.round(x(0))));
-        canvas.note("data-second", Long.toString(Math.round(x(1) - x(0))));
-        canvas.note("data-first", Integer.toString(LABELS_LEFT));
-        canvas.note("data-last", Integer.toString(WIDTH - LABELS_RIGHT));
-        canvas.note("data-from", Integer.toString(TOP));
-        canvas.note("data-to", Integer.toString(LAST));
-        return canvas.finish(
-                WORDS.say("landing.title", Integer.toString(number)),
-                graphics -> draw(graphics, trace, moments, sigma, List.of()));
+        lines.forEach((signal, line) -> {
+            Path2D band = band(line, signal, sigma.getOrDefault(signal, 0.0));
+            if (band != null) {
+                sheet.element("path", "d", PathText.of(band), "fill", Ink.hex(Ink.BAND));
+            }
+        });
+        behind.forEach(other -> sheet.element("use", "href", "#" + other));
+        sheet.drawn(graphics -> {
+            moments(graphics, trace, moments);
+            lines.forEach((signal, line) -> line(graphics, signal, line));
+        });
+        return sheet.picture(graphics -> draw(graphics, trace, moments, sigma, List.of()));
     }
 
-    private static Element line(SvgCanvas canvas, Path2D path, boolean leading) {
-        Element line = canvas.element("path", "d", PathText.of(path), "fill", "none");
-        line.setAttribute("stroke", Ink.hex(leading ? Ink.DARK : Ink.GREY));
-        line.setAttribute("stroke-width", leading ? "2" : "1.6");
-        line.setAttribute("stroke-linejoin", "round");
-        if (!leading) {
-            line.setAttribute("stroke-dasharray", "5 3");
-        }
-        return line;
+    private static void line(Graphics2D graphics, Signal signal, Path2D line) {
+        graphics.setPaint(leads(signal) ? Ink.DARK : Ink.GREY);
+        graphics.setStroke(leads(signal) ? Ink.LEADING : Ink.SECOND);
+        graphics.draw(line);
     }
 
     /** Draws the same on any sheet, {@value #WIDTH} px wide, with {@code crowd} behind. */
@@ -152,9 +148,7 @@ public final class LandingChart {
         for (Signal signal : Signal.values()) {
             Path2D line = path(trace, signal, Thinning.FINE);
             if (line != null) {
-                graphics.setPaint(leads(signal) ? Ink.DARK : Ink.GREY);
-                graphics.setStroke(leads(signal) ? Ink.LEADING : Ink.SECOND);
-                graphics.draw(line);
+                line(graphics, signal, line);
             }
         }
     }

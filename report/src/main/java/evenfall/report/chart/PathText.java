@@ -3,7 +3,7 @@ package evenfall.report.chart;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 
-/** Writes straight-edged paths as SVG does, in tenths of a pixel, each point against the one before: half as long. */
+/** Writes paths as SVG does, in tenths of a pixel, each point against the one before: half as long. */
 final class PathText {
 
     private PathText() {}
@@ -19,15 +19,27 @@ final class PathText {
                 d.append('Z');
                 continue;
             }
+            d.append(
+                    switch (kind) {
+                        case PathIterator.SEG_MOVETO -> 'M';
+                        case PathIterator.SEG_LINETO -> 'l';
+                        case PathIterator.SEG_QUADTO -> 'q';
+                        default -> 'c';
+                    });
+            int points = kind == PathIterator.SEG_CUBICTO ? 3 : kind == PathIterator.SEG_QUADTO ? 2 : 1;
             boolean move = kind == PathIterator.SEG_MOVETO;
-            long toX = Math.round(at[0] * 10);
-            long toY = Math.round(at[1] * 10);
-            d.append(move ? 'M' : 'l');
-            tenths(d, move ? toX : toX - x);
-            d.append(' ');
-            tenths(d, move ? toY : toY - y);
-            x = toX;
-            y = toY;
+            long fromX = move ? 0 : x;
+            long fromY = move ? 0 : y;
+            for (int p = 0; p < points; p++) {
+                x = Math.round(at[2 * p] * 10);
+                y = Math.round(at[2 * p + 1] * 10);
+                if (p > 0) {
+                    d.append(' ');
+                }
+                tenths(d, x - fromX);
+                d.append(' ');
+                tenths(d, y - fromY);
+            }
         }
     }
 
@@ -38,7 +50,8 @@ final class PathText {
         return d.toString();
     }
 
-    private static void tenths(StringBuilder d, long tenths) {
+    /** Appends a number of tenths. */
+    static void tenths(StringBuilder d, long tenths) {
         long size = Math.abs(tenths);
         d.append(tenths < 0 ? "-" : "").append(size / 10);
         if (size % 10 != 0) {

@@ -41,7 +41,7 @@ final class SvgWriter {
             "fill-opacity", "1",
             "font-style", "normal");
 
-    private final StringBuilder out = new StringBuilder(8192);
+    private final Markup out = new Markup();
 
     private SvgWriter() {}
 
@@ -56,21 +56,21 @@ final class SvgWriter {
         if ((name.equals("g") || name.equals("defs")) && !holdsElements(element)) {
             return;
         }
-        out.append('<').append(name);
+        out.raw("<" + name);
         attributes(element);
         if (element.getFirstChild() == null) {
-            out.append("/>");
+            out.raw("/>");
             return;
         }
-        out.append('>');
+        out.raw(">");
         for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
             if (child instanceof Element inner) {
                 element(inner);
             } else if (child instanceof Text text) {
-                escape(text.getData());
+                out.text(text.getData());
             }
         }
-        out.append("</").append(name).append('>');
+        out.raw("</" + name + ">");
     }
 
     private static boolean holdsElements(Element element) {
@@ -90,23 +90,8 @@ final class SvgWriter {
         }
         ordered.forEach((name, value) -> {
             if (!NEVER.contains(name) && !value.equals(DEFAULTS.get(name))) {
-                out.append(' ').append(name).append("=\"");
-                escape(value);
-                out.append('"');
+                out.attribute(name, value);
             }
         });
-    }
-
-    private void escape(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                default -> out.append(c);
-            }
-        }
     }
 }
