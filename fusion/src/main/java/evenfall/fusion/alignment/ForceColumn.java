@@ -3,6 +3,7 @@ package evenfall.fusion.alignment;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.ingest.recording.Gravity;
+import evenfall.ingest.recording.SampleCursor;
 import evenfall.ingest.recording.SensorStream;
 import java.util.Arrays;
 
@@ -24,6 +25,7 @@ final class ForceColumn {
     private int bin;
     private double held;
     private double before;
+    private double beforeS;
     private int next;
 
     /** Vertical force less 1 g at STEP_S/2, 3·STEP_S/2, and so on from the stream's first sample, m/s². */
@@ -35,12 +37,15 @@ final class ForceColumn {
 
     /** Adds what the samples that were not taken yet tell; the stream begins with those that were. */
     void add(SensorStream stream, OrientationTrack track) {
-        if (next == 0 && track.size() > 0) {
-            before = vertical(stream, track, 0);
-            next = 1;
-        }
+        SampleCursor sample = stream.cursor();
         for (; next < track.size(); next++) {
-            add(stream.time(next - 1), stream.time(next), vertical(stream, track, next));
+            sample.goTo(next);
+            double now = vertical(sample, track.at(next));
+            if (next > 0) {
+                add(beforeS, sample.time(), now);
+            }
+            before = now;
+            beforeS = sample.time();
         }
     }
 
@@ -58,7 +63,6 @@ final class ForceColumn {
             value = atEdge;
         }
         held += (end - at) * (value + now) / 2;
-        before = now;
     }
 
     private void put(double value) {
@@ -78,13 +82,14 @@ final class ForceColumn {
         return Arrays.copyOfRange(grid, from, to);
     }
 
-    private static double vertical(SensorStream s, OrientationTrack q, int i) {
-        Quaternion row = q.at(i);
+    private static double vertical(SampleCursor sample, Quaternion row) {
         double w = row.w();
         double x = row.x();
         double y = row.y();
         double z = row.z();
-        double f = 2 * (x * z - w * y) * s.ax(i) + 2 * (y * z + w * x) * s.ay(i) + (1 - 2 * (x * x + y * y)) * s.az(i);
+        double f = 2 * (x * z - w * y) * sample.force(0)
+                + 2 * (y * z + w * x) * sample.force(1)
+                + (1 - 2 * (x * x + y * y)) * sample.force(2);
         return Math.max(-CEILING, Math.min(CEILING, f)) - Gravity.STANDARD;
     }
 }

@@ -5,6 +5,7 @@ import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.SampleCursor;
 import evenfall.ingest.recording.SensorStream;
 import java.util.BitSet;
 
@@ -76,8 +77,10 @@ final class VerticalMotion {
 
     private double[] verticalForces(int n) {
         double[] vertical = new double[n];
+        SampleCursor sample = stream.cursor();
         for (int i = 0; i < n; i++) {
-            vertical[i] = verticalForce(i);
+            sample.goTo(from + i);
+            vertical[i] = verticalForce(sample, track.at(from + i));
         }
         return vertical;
     }
@@ -85,8 +88,10 @@ final class VerticalMotion {
     private double[] speeds(double[] vertical, double[] level) {
         double[] speeds = new double[vertical.length];
         double before = time(0);
+        SampleCursor sample = stream.cursor();
         for (int i = 1; i < speeds.length; i++) {
-            double now = time(i);
+            sample.goTo(from + i);
+            double now = sample.time();
             double mean = (vertical[i] - level[i] + vertical[i - 1] - level[i - 1]) / 2;
             speeds[i] = speeds[i - 1] + mean * (now - before);
             before = now;
@@ -243,10 +248,8 @@ final class VerticalMotion {
         return Math.acos(Math.max(-1, least));
     }
 
-    private double verticalForce(int i) {
-        int k = from + i;
-        Quaternion q = track.at(k);
-        return upX(q) * stream.ax(k) + upY(q) * stream.ay(k) + upZ(q) * stream.az(k);
+    private static double verticalForce(SampleCursor sample, Quaternion q) {
+        return upX(q) * sample.force(0) + upY(q) * sample.force(1) + upZ(q) * sample.force(2);
     }
 
     private static double upX(Quaternion q) {
@@ -286,9 +289,11 @@ final class VerticalMotion {
         int half = (int) Math.round(QUIET_FOR / 2 * stream.rateHz());
         BitSet quiet = new BitSet(n);
         int lastUnrest = -half - 1;
+        SampleCursor sample = stream.cursor();
         for (int i = 0; i < n + half; i++) {
-            if (i < n && !isCalm(i)) {
-                lastUnrest = i;
+            if (i < n) {
+                sample.goTo(from + i);
+                lastUnrest = isCalm(sample, force[i]) ? lastUnrest : i;
             }
             int centre = i - half;
             if (centre >= 0 && lastUnrest < centre - half) {
@@ -298,9 +303,10 @@ final class VerticalMotion {
         return quiet;
     }
 
-    private boolean isCalm(int i) {
-        int k = from + i;
-        double turn = stream.gx(k) * stream.gx(k) + stream.gy(k) * stream.gy(k) + stream.gz(k) * stream.gz(k);
-        return Math.abs(force[i] - 1) <= QUIET_FORCE && turn <= QUIET_TURN * QUIET_TURN;
+    private static boolean isCalm(SampleCursor sample, double force) {
+        double x = sample.rate(0);
+        double y = sample.rate(1);
+        double z = sample.rate(2);
+        return Math.abs(force - 1) <= QUIET_FORCE && x * x + y * y + z * z <= QUIET_TURN * QUIET_TURN;
     }
 }

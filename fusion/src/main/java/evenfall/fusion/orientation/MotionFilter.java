@@ -164,7 +164,11 @@ final class MotionFilter implements OrientationFilter {
         l[5] = gz;
     }
 
-    /** Ends a block: speed is near 0 and place near the usual one, each as surely as the body has kept to it. */
+    /**
+     * Ends a block: speed is near 0 and place near the usual one, each as surely as the body has kept to it.
+     *
+     * <p>Whole on purpose: below 325 bytes of code the Java machine would compile it anew within each step.
+     */
     private void look() {
         samples = 0;
         errors.pass(sums);
@@ -176,30 +180,25 @@ final class MotionFilter implements OrientationFilter {
         log.begin(sums);
         double seconds = sums.seconds;
         usual.pass(seconds, speed, place);
-        for (int part : rest.isResting() ? SEEN_AT_REST : SEEN) {
-            errors.look(part, -off(part), variance(part, seconds), log);
+        boolean resting = rest.isResting();
+        for (int part : resting ? SEEN_AT_REST : SEEN) {
+            double off;
+            double variance;
+            if (part >= BIAS) {
+                off = constants[part] - rest.slow(part - BIAS);
+                variance = square(params.restTurn()) / seconds;
+            } else if (part >= PLACE) {
+                off = place[part - PLACE];
+                variance = resting ? REST_PLACE_TIME / seconds : usual.ofPlace(part - PLACE, seconds);
+            } else {
+                off = speed[part - SPEED];
+                variance = resting ? square(params.restSpeed()) : usual.ofSpeed(part - SPEED, seconds);
+            }
+            errors.look(part, -off, variance, log);
         }
         log.end(errors);
         takeOver(errors.correction);
         sums.clear();
-    }
-
-    /** How far a part is from what it is seen to be. */
-    private double off(int part) {
-        return part < PLACE
-                ? speed[part - SPEED]
-                : part < BIAS ? place[part - PLACE] : constants[part] - rest.slow(part - BIAS);
-    }
-
-    /** Variance with which a block of {@code seconds} sees a part. */
-    private double variance(int part, double seconds) {
-        if (part >= BIAS) {
-            return square(params.restTurn()) / seconds;
-        }
-        if (rest.isResting()) {
-            return part < PLACE ? square(params.restSpeed()) : REST_PLACE_TIME / seconds;
-        }
-        return part < PLACE ? usual.ofSpeed(part - SPEED, seconds) : usual.ofPlace(part - PLACE, seconds);
     }
 
     private void takeOver(double[] correction) {

@@ -1,5 +1,6 @@
 package evenfall.fusion.orientation;
 
+import evenfall.ingest.recording.SampleCursor;
 import evenfall.ingest.recording.SensorStream;
 
 /**
@@ -50,8 +51,8 @@ final class SampleFeed {
         this.ahead = ahead;
     }
 
-    /** Takes sample {@code i} of a stream. */
-    void next(SensorStream stream, int i) {
+    /** Takes sample {@code i} of a stream, at which the cursor is. */
+    void next(SensorStream stream, int i, SampleCursor sample) {
         boolean clips = stream.turnRateClipped(i);
         if (ahead && clips) {
             for (int axis = 0; axis < 3; axis++) {
@@ -60,7 +61,7 @@ final class SampleFeed {
                 }
             }
         }
-        next(stream.time(i), stream.gx(i), stream.gy(i), stream.gz(i), clips);
+        next(sample.time(), sample.rate(0), sample.rate(1), sample.rate(2), clips);
     }
 
     private void plan(SensorStream stream, int from, int axis) {

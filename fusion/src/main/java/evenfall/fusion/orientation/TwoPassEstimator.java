@@ -1,5 +1,6 @@
 package evenfall.fusion.orientation;
 
+import evenfall.ingest.recording.SampleCursor;
 import evenfall.ingest.recording.SensorStream;
 
 /** Runs a {@link MotionFilter} over a stream and then back over its {@link BlockHistory}. */
@@ -12,12 +13,14 @@ final class TwoPassEstimator {
         BlockHistory history = new BlockHistory(rows);
         MotionFilter filter = new MotionFilter(MotionParams.standard(), rateHz, history);
         SampleFeed feed = new SampleFeed(rateHz, true);
+        SampleCursor sample = stream.cursor();
         for (int i = 0; i < stream.size(); i++) {
-            feed.next(stream, i);
+            sample.goTo(i);
+            feed.next(stream, i, sample);
             if (stream.accelerationClipped(i)) {
                 filter.forceClips();
             }
-            feed.into(filter, stream.ax(i), stream.ay(i), stream.az(i));
+            feed.into(filter, sample.force(0), sample.force(1), sample.force(2));
             if (filter.isStarting()) {
                 // the history lays on the tilt once the start is over
                 Attitude turned = filter.turned();

@@ -254,13 +254,17 @@ public final class MotionSmoother {
             }
             for (int i = s; i < covariance.length; i++) {
                 System.arraycopy(own.getDataRef()[i - s], 0, covariance[i], s, covariance.length - s);
-                for (int j = 0; j < s; j++) {
-                    covariance[i][j] = -cross.getEntry(i - s, j);
-                    covariance[j][i] = covariance[i][j];
-                }
+                putCross(covariance, i, cross.getDataRef()[i - s]);
             }
             MotionErrors errors = MotionErrors.of(values(shared));
             return new SmoothedMotion(window, errors, Motion.of(window, errors), covariance);
+        }
+
+        private static void putCross(double[][] covariance, int i, double[] cross) {
+            for (int j = 0; j < cross.length; j++) {
+                covariance[i][j] = -cross[j];
+                covariance[j][i] = -cross[j];
+            }
         }
     }
 }

@@ -95,21 +95,30 @@ final class FullScale {
         for (int axis = 0; axis < 3; axis++) {
             for (int from = 0; from < columns.size(); from += SampleColumns.BLOCK) {
                 int count = columns.readValues(firstColumn + axis, from, values);
-                float least = values[0];
-                float most = values[0];
-                for (int i = 1; i < count; i++) {
-                    float value = values[i];
-                    if (value < least) {
-                        least = value;
-                    }
-                    if (value > most) {
-                        most = value;
-                    }
-                }
-                low[axis][from / SampleColumns.BLOCK] = least;
-                high[axis][from / SampleColumns.BLOCK] = most;
+                low[axis][from / SampleColumns.BLOCK] = least(values, count);
+                high[axis][from / SampleColumns.BLOCK] = most(values, count);
             }
         }
+    }
+
+    private static float least(float[] values, int count) {
+        float least = values[0];
+        for (int i = 1; i < count; i++) {
+            if (values[i] < least) {
+                least = values[i];
+            }
+        }
+        return least;
+    }
+
+    private static float most(float[] values, int count) {
+        float most = values[0];
+        for (int i = 1; i < count; i++) {
+            if (values[i] > most) {
+                most = values[i];
+            }
+        }
+        return most;
     }
 
     private void markStated(double stated) {

@@ -141,6 +141,11 @@ public final class SensorStream {
         return samples.readTimes(from, into);
     }
 
+    /** Goes along the samples, which is quicker than asking for each of their values. */
+    public SampleCursor cursor() {
+        return new SampleCursor(this);
+    }
+
     /** Whether an accelerometer axis stood at full scale in sample {@code i}. */
     public boolean accelerationClipped(int i) {
         return clippedAcceleration.get(i);
