@@ -160,8 +160,10 @@ public final class LoggedSessions {
         if (stored.isEmpty()) {
             return session(date, raw.names(), made(folder, raw), true);
         }
+        // Judging goes on while raw files are still being looked at.
+        Session session = session(date, raw.names(), stored.get(), true);
         raw.tellOfChanged();
-        return session(date, raw.names(), stored.get(), true);
+        return session;
     }
 
     /** The samples of a session, read from its raw files. */
