@@ -196,8 +196,15 @@ public final class HeightChart {
             double width = Plots.width(graphics.getFont(), words);
             // The earlier height has its words on the side where this one does not stand.
             boolean toLeft = !leading && now.half() != null && course.half() <= now.half() && x - 6 - width > LEFT;
-            double left = toLeft ? x - 6 - width : Math.min(x + 6, data.getMaxX() + RIGHT - width);
-            graphics.drawString(words, (float) left, (float) (leading ? held + 16 : notHeld - 6));
+            double room = data.getMaxX() + RIGHT - width;
+            double left = toLeft ? x - 6 - width : Math.min(x + 6, room);
+            double y = leading ? held + 16 : notHeld - 6;
+            if (leading && room < x + 6 && course.low() != null && x(course.low()) - 6 - width > LEFT) {
+                // Beside the band and below the line of what was held, where nothing lies.
+                left = x(course.low()) - 6 - width;
+                y = (held + notHeld) / 2 + 18;
+            }
+            graphics.drawString(words, (float) left, (float) y);
         }
         graphics.setPaint(leading ? Ink.DARK : Ink.CROWD);
         graphics.setStroke(leading ? Ink.THIN : Ink.FAINT);
