@@ -31,9 +31,8 @@ final class SvgWriter {
             "xmlns",
             "xmlns:xlink");
 
-    /** Values that hold for an element that says nothing, and around which no other is set here. */
+    /** Values that hold for an element that says nothing, and around which no other is set here, as one is for the caps. */
     private static final Map<String, String> DEFAULTS = Map.of(
-            "stroke-linecap", "butt",
             "stroke-linejoin", "miter",
             "stroke-miterlimit", "10",
             "stroke-dashoffset", "0",
