@@ -7,7 +7,8 @@ package evenfall.fusion.orientation;
  * and just after. Of its area, {@code T² (s₀ + s₁) / 12} over the time {@code T}, less is believed the more it is against
  * what was read, since steep slopes do not last. Looking ahead, the cubic itself is added while it lasts. Looking only
  * back, a rise that starts with the slope before and dies down is added while it lasts, and what it was short of the area
- * once the slope after is seen.
+ * once the slope after is seen; less is believed the longer it lasted too. Part of the doubt is told while it lasts, so
+ * that what force tells meanwhile is heard.
  */
 final class ClippedTurn {
 
@@ -17,10 +18,21 @@ final class ClippedTurn {
     /** Time in which a rise that was seen only from before dies down, s. */
     private static final double RISE_TIME = 0.3;
 
+    /** Time after which slopes tell little of what lies between them, looking only back, s. */
+    private static final double TELLING_TIME = 0.3;
+
     /** How far what is added may be off: a share of it, and a turn rate that noise in the slopes makes up, rad/s. */
     private static final double OFF_SHARE = 1;
 
     private static final double OFF_RATE = 0.01;
+
+    /** Looking only back: the share of a rise that is in doubt while it lasts. */
+    private static final double RISE_OFF = 0.25;
+
+    /** The share of the area that is in doubt after that, and what that gains with each second it lasted. */
+    private static final double LEFT_OFF = 0.42;
+
+    private static final double LEFT_OFF_GAIN = 1.2;
 
     /** Longest time at full scale that slopes tell anything about, s. */
     static final double LONGEST = 0.5;
@@ -77,7 +89,7 @@ final class ClippedTurn {
             ended = !planned;
             time += seconds;
             if (planned) {
-                doubt = off(area(plannedExitSlope, plannedTime), plannedTime);
+                doubt = OFF_SHARE * believedAhead() + OFF_RATE * plannedTime;
                 planned = false;
             }
         } else if (ended) {
@@ -105,11 +117,13 @@ final class ClippedTurn {
             double u = time / plannedTime;
             double height = entrySlope * u * (1 - u) * (1 - u) + Math.max(0, plannedExitSlope) * u * u * (1 - u);
             double whole = (entrySlope + Math.max(0, plannedExitSlope)) * plannedTime * plannedTime / 12;
-            double believed = whole > 0 ? area(plannedExitSlope, plannedTime) / whole : 0;
+            double believed = whole > 0 ? believedAhead() / whole : 0;
             added = Math.signum(level) * believed * height * plannedTime * seconds;
         } else if (time <= LONGEST) {
             double rise = entrySlope * time * StrictMath.exp(-time / RISE_TIME);
             double part = rise / (1 + entrySlope * time / (2 * Math.abs(level))) * seconds;
+            // squares of these add up to the square of the whole rise's
+            doubt = RISE_OFF * Math.sqrt(part * (2 * given + part));
             given += part;
             added += Math.signum(level) * part;
         } else {
@@ -119,19 +133,31 @@ final class ClippedTurn {
 
     private void makeUp(double exitSlope) {
         if (time <= LONGEST) {
-            double area = area(exitSlope, time);
+            double area = believed(exitSlope);
             added += Math.signum(level) * (area - given);
-            doubt = off(area, time);
+            doubt = (LEFT_OFF + LEFT_OFF_GAIN * time) * area + OFF_RATE * time;
         }
     }
 
-    private double area(double exitSlope, double seconds) {
-        double area = seconds * seconds * (entrySlope + Math.max(0, exitSlope)) / 12;
-        double most = MOST * Math.abs(level) * seconds;
-        return most > 0 ? area * most / (most + area) : 0;
+    private double believedAhead() {
+        double area = area(plannedExitSlope, plannedTime);
+        return area / (1 + large(area, plannedTime));
     }
 
-    private static double off(double area, double seconds) {
-        return OFF_SHARE * area + OFF_RATE * seconds;
+    private double believed(double exitSlope) {
+        double area = area(exitSlope, time);
+        double large = large(area, time);
+        double lasting = time / TELLING_TIME;
+        return area / Math.sqrt(1 + large * large + lasting * lasting * lasting * lasting);
+    }
+
+    private double area(double exitSlope, double seconds) {
+        return seconds * seconds * (entrySlope + Math.max(0, exitSlope)) / 12;
+    }
+
+    /** How large an area is against what was read. */
+    private double large(double area, double seconds) {
+        double most = MOST * Math.abs(level) * seconds;
+        return most > 0 ? area / most : 0;
     }
 }
