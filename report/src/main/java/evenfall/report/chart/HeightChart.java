@@ -31,7 +31,7 @@ public final class HeightChart {
     private static final int RIGHT = 40;
     private static final int BOTTOM = 40;
     private static final int BETWEEN = 100;
-    private static final int ROW = 17;
+    private static final int ROW = 20;
     private static final double DOT = 3;
 
     private final int width;

@@ -4,6 +4,7 @@ import evenfall.fusion.landing.LandingTrace;
 import evenfall.fusion.landing.Moments;
 import evenfall.ingest.words.Words;
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
@@ -30,7 +31,7 @@ import org.jspecify.annotations.Nullable;
 public final class LandingChart {
 
     /** Size of the drawing, px. */
-    public static final int WIDTH = 470;
+    public static final int WIDTH = 490;
 
     private static final Words WORDS = Words.beside(LandingChart.class);
     private static final List<String> PANELS =
@@ -42,7 +43,11 @@ public final class LandingChart {
     private static final int GAP = 36;
     private static final int BOTTOM = 40;
     private static final int LABELS_LEFT = 70;
-    private static final int LABELS_RIGHT = 72;
+    private static final int LABELS_RIGHT = 94;
+
+    /** Of a line beside its name, px. */
+    private static final int SAMPLE = 20;
+
     private static final int LAST = TOP + PANELS.size() * PANEL + (PANELS.size() - 1) * GAP;
 
     /** Size of the drawing, px. */
@@ -117,7 +122,7 @@ public final class LandingChart {
     }
 
     private static void line(Graphics2D graphics, Signal signal, Path2D line) {
-        graphics.setPaint(leads(signal) ? Ink.DARK : Ink.GREY);
+        graphics.setPaint(Ink.DARK);
         graphics.setStroke(leads(signal) ? Ink.LEADING : Ink.SECOND);
         graphics.draw(line);
     }
@@ -322,7 +327,7 @@ public final class LandingChart {
         return i;
     }
 
-    /** Names each line at its right end, pushed apart where they would lie on one another. */
+    /** Names each line at its right end, beside a piece of it, pushed apart where they would lie on one another. */
     private void lineEnds(Graphics2D graphics, String panel, LandingTrace trace) {
         List<Signal> signals = signals(panel, trace);
         NumberAxis axis = axis(panel);
@@ -341,11 +346,12 @@ public final class LandingChart {
         }
         graphics.setFont(Ink.SMALL);
         for (int s = 0; s < ends.size(); s++) {
-            graphics.setPaint(s == 0 ? Ink.DARK : Ink.GREY);
-            graphics.drawString(
-                    WORDS.say(signals.get(s).words()),
-                    (float) data.getMaxX() + 6,
-                    ends.get(s).floatValue() + 4);
+            double x = data.getMaxX() + 6;
+            double y = ends.get(s);
+            graphics.setPaint(Ink.DARK);
+            graphics.setStroke(leads(signals.get(s)) ? Ink.LEADING : Ink.SECOND);
+            graphics.draw(new Line2D.Double(x, y, x + SAMPLE, y));
+            graphics.drawString(WORDS.say(signals.get(s).words()), (float) x + SAMPLE + 4, (float) y + 4);
         }
     }
 }

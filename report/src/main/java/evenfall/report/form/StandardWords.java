@@ -49,19 +49,24 @@ public final class StandardWords {
     }
 
     /**
-     * The limit of a measure as far as it concerns a value, such as {@code limit 6°}; empty for the peak, whose limit depends
-     * on the height.
+     * The limit of a measure as far as it concerns a value, such as {@code limit 6°}; empty on a side without one and for the
+     * peak, whose limit depends on the height.
      *
      * @param value with the sign results have
      * @param side the foot or feet landed on, or null if not known
      */
     public static String limit(FormStandard standard, Judged judged, double value, @Nullable Side side) {
-        if (judged == Judged.PEAK) {
+        if (judged == Judged.PEAK || isFree(judged, value)) {
             return "";
         }
         String key = "limit." + judged.measure().name();
         return WORDS.say(
                 WORDS.knows(key) ? key : "by.starting", FormWords.limit(judged, standard.size(judged, value, side)));
+    }
+
+    /** Whether a value lies on a side that has no limit. */
+    private static boolean isFree(Judged judged, double value) {
+        return judged.way() != Way.EITHER && judged.way().size(value) < 0;
     }
 
     private static String own(Judged judged, Footing footing, Limit limit) {

@@ -11,6 +11,7 @@ import evenfall.report.block.SessionFormHeight;
 import evenfall.report.block.Trend;
 import evenfall.report.form.Form;
 import evenfall.report.log.DiaryEntry;
+import evenfall.report.statistics.Interval;
 import evenfall.report.words.Days;
 import evenfall.report.words.Figures;
 import java.time.LocalDate;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** A block in one breath: how many sessions and landings, how often form held, whether anything hurt. */
 final class BlockSentence {
@@ -76,7 +78,18 @@ final class BlockSentence {
                 Figures.fixed(height.heightM(), 2),
                 WORDS.say("range", Figures.fixed(height.low(), 2), Figures.fixed(height.high(), 2)),
                 Figures.size(trend.perWeekM() == null ? 0.0 : 100 * trend.perWeekM(), 1),
-                block.sessions().size());
+                block.sessions().size(),
+                centimetres(trend.interval()));
+    }
+
+    /** Both ends, the smaller size first. */
+    private static String centimetres(@Nullable Interval interval) {
+        if (interval == null) {
+            return Figures.MISSING;
+        }
+        double low = 100 * Math.abs(interval.low());
+        double high = 100 * Math.abs(interval.high());
+        return WORDS.say("range", Figures.fixed(Math.min(low, high), 1), Figures.fixed(Math.max(low, high), 1));
     }
 
     /** The last session's own form height beside that of the block, which lags behind; empty where there is none. */

@@ -56,7 +56,7 @@ final class HeightViews {
                     Figures.fixed(then.high(), 2)));
         }
         if (!shown.isEmpty()) {
-            lines.add(WORDS.say("height.key"));
+            lines.add(WORDS.say("height.key", earlierCourse.shares().isEmpty() ? 0 : before.size()));
         }
         return new HeightView(
                 lines,

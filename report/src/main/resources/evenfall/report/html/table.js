@@ -49,7 +49,7 @@
     button.addEventListener("click", function () {
       var was = head.getAttribute("aria-sort");
       /* The first press shows the largest first, for that is what one looks for; landings and times count up. */
-      var down = was === null ? column > 2 : was === "ascending";
+      var down = was === null ? head.dataset.sorts === "down" : was === "ascending";
       table.querySelectorAll("th[aria-sort]").forEach(function (each) { each.removeAttribute("aria-sort"); });
       head.setAttribute("aria-sort", down ? "descending" : "ascending");
       rows.slice().sort(compare(column, down)).forEach(function (row) { body.appendChild(row); });

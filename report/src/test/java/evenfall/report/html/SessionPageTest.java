@@ -127,7 +127,7 @@ class SessionPageTest {
 
         Element worst = page.ofClass("p", "worst").get(0);
         assertThat(worst.getTextContent())
-                .startsWith("Worst: landing 2 from 0.70 m, ")
+                .startsWith("Most limits passed: landing 2 from 0.70 m, ")
                 .contains("trunk leaned right 9");
         assertThat(((Element) worst.getFirstChild()).getAttribute("href")).isEqualTo("#landing-2");
     }

@@ -27,7 +27,7 @@ async function chosen(tab) {
     return Array.from(document.querySelectorAll("table.all tbody tr:not([hidden])"), function (row) { return row.dataset.form; });
   });
   await tab.selectOption(".narrowing select[data-by=form]", "");
-  await tab.click("th[data-sorts]:nth-child(4) button");
+  await tab.click("th[data-sorts]:nth-child(2) button");
   seen.sorted = await tab.evaluate(function () {
     return Array.from(document.querySelectorAll("table.all tbody tr"), function (row) { return Number(row.dataset.height); });
   });
