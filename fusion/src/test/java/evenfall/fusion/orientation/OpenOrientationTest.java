@@ -42,7 +42,7 @@ class OpenOrientationTest {
         assertThat(complementary[0]).isBetween(2 * live[0], 7.0);
     }
 
-    /** Bounds are what was measured and a little more; the constants were chosen at 4 and 6 rad/s, not at the others. */
+    /** Bounds are what was measured and a little more; the constants were chosen on these trials at these limits. */
     @ParameterizedTest
     @CsvSource({"3, 8.2, 5.6", "4, 4.7, 3.5", "5, 3.1, 1.95", "6, 2.2, 1.46", "8, 1.32, 0.94"})
     void whatAGyroscopeThatClipsDoesNotShowIsMadeUp(double limit, double live, double twoPass) throws IOException {
