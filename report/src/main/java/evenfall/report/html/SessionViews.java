@@ -3,35 +3,28 @@ package evenfall.report.html;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.Side;
-import evenfall.ingest.place.Place;
 import evenfall.ingest.words.Words;
 import evenfall.report.chart.LandingMark;
 import evenfall.report.chart.Mark;
 import evenfall.report.chart.StripChart;
 import evenfall.report.chart.Svg;
 import evenfall.report.form.Form;
-import evenfall.report.form.FormVerdict;
 import evenfall.report.form.Reason;
-import evenfall.report.heed.PastPain;
 import evenfall.report.html.view.ColumnGroup;
 import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.FigureView;
 import evenfall.report.html.view.LandingView;
 import evenfall.report.html.view.MarkView;
 import evenfall.report.html.view.SessionView;
-import evenfall.report.log.SessionDate;
 import evenfall.report.sentence.SessionSentence;
 import evenfall.report.session.Background;
 import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
-import evenfall.report.weeks.HeightCount;
-import evenfall.report.words.Days;
 import evenfall.report.words.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Puts a session into words and charts. */
 final class SessionViews {
@@ -42,9 +35,6 @@ final class SessionViews {
     private static final int WIDE = 960;
 
     private static final int NARROW = 400;
-
-    /** So many landings are named by their numbers. */
-    private static final int NAMED = 4;
 
     private SessionViews() {}
 
@@ -61,14 +51,14 @@ final class SessionViews {
         double duration = session.analysis().durationS();
         List<LandingMark> marks = landings.stream().map(SessionViews::mark).toList();
         return new SessionView(
-                title(session),
-                worn(session, background),
-                health(session, landings),
+                FirstWords.title(session),
+                FirstWords.worn(session, background),
+                FirstWords.health(session, landings),
                 SessionSentence.of(session),
-                worst(landings),
-                pain(session, background),
-                urgent(session),
-                standing(session, landings, background),
+                FirstWords.worst(landings),
+                FirstWords.pain(session, background),
+                FirstWords.urgent(session),
+                FirstWords.standing(session, landings, background),
                 DiaryWords.all(session.diary()),
                 new StripChart(WIDE).svg("strip-wide", duration, marks),
                 new StripChart(NARROW).svg("strip-narrow", duration, marks),
@@ -95,111 +85,17 @@ final class SessionViews {
     }
 
     /** The landing that passed the most limits, the first of them: the one most worth talking about. */
-    private static Optional<SessionLanding> mostPassed(List<SessionLanding> landings) {
+    static Optional<SessionLanding> mostPassed(List<SessionLanding> landings) {
         return landings.stream()
                 .filter(event -> !event.note().leftOut())
                 .max(Comparator.comparingLong(SessionViews::passed)
                         .thenComparing(event -> -event.landing().index()));
     }
 
-    /** What was wrong with the landing that passed the most limits; empty where none did. */
-    private static String worst(List<SessionLanding> landings) {
-        SessionLanding event = mostPassed(landings).orElse(null);
-        FormVerdict verdict = event == null ? null : event.verdict();
-        if (event == null || verdict == null || passed(event) == 0) {
-            return "";
-        }
-        return WORDS.say(
-                "worst",
-                Integer.toString(event.landing().index()),
-                LandingViews.height(event),
-                LandingViews.form(event),
-                verdict.reasons().stream()
-                        .filter(Reason::over)
-                        .map(Reason::text)
-                        .collect(Collectors.joining("; ")));
-    }
-
-    /** Of the recording, and in which landings a measure is missing all the same. */
-    private static String health(Session session, List<SessionLanding> landings) {
-        String health = MethodWords.health(session.analysis().findings());
-        List<String> partly = landings.stream()
-                .filter(event -> event.verdict() != null && event.verdict().partial())
-                .map(event -> Integer.toString(event.landing().index()))
-                .toList();
-        return partly.isEmpty()
-                ? health
-                : health + " "
-                        + (partly.size() <= NAMED
-                                ? WORDS.say("health.partly", partly.size(), String.join(", ", partly))
-                                : WORDS.say("health.partly.many", partly.size()));
-    }
-
-    private static String pain(Session session, Background background) {
-        String pain = DiaryWords.pain(session.diary());
-        PastPain past = background.pastPain();
-        return past == null
-                ? pain
-                : pain + " " + WORDS.say("pain.past", Days.words(past.day()), String.join(", ", past.regions()));
-    }
-
-    private static long passed(SessionLanding event) {
+    static long passed(SessionLanding event) {
         return event.verdict() == null
                 ? 0
                 : event.verdict().reasons().stream().filter(Reason::over).count();
-    }
-
-    private static String title(Session session) {
-        return session.athlete() == null
-                ? WORDS.say("title.files", String.join(", ", session.sources()))
-                : WORDS.say(
-                        "title.session",
-                        session.athlete(),
-                        session.date() == null ? "" : SessionDate.words(session.date()));
-    }
-
-    private static String worn(Session session, Background background) {
-        boolean both = session.analysis().clock() != null
-                || session.analysis().mounting().containsKey(Place.UPPER_BACK);
-        String worn = WORDS.say(both ? "worn.both" : "worn.pelvis");
-        String asOf = background.asOf();
-        return asOf == null ? worn : worn + " " + WORDS.say("as.of", asOf);
-    }
-
-    private static List<String> urgent(Session session) {
-        List<String> cautions = new ArrayList<>(session.standing().sentences());
-        cautions.addAll(DiaryWords.cautions(session.diary()));
-        for (SessionLanding event : session.landings()) {
-            if (event.landing().kind() == EventKind.FALL) {
-                cautions.add(WORDS.say(
-                        "caution.fall", Figures.clock(event.landing().moments().contactS())));
-            }
-        }
-        return cautions;
-    }
-
-    private static List<String> standing(Session session, List<SessionLanding> landings, Background background) {
-        List<String> cautions = new ArrayList<>();
-        long lost = landings.stream()
-                .filter(event -> event.verdict() != null
-                        && event.verdict().form() == Form.LOST
-                        && !event.note().leftOut())
-                .count();
-        if (lost > 0) {
-            HeightCount held = HeightViews.heldUpTo(session, background.heldShare());
-            cautions.add(
-                    held == null
-                            ? WORDS.say("caution.lost", lost)
-                            : WORDS.say(
-                                    "caution.lost.height",
-                                    lost,
-                                    Figures.height(held.heightM()),
-                                    held.held(),
-                                    held.all()));
-        }
-        cautions.add(WORDS.say("caution.always"));
-        cautions.add(WORDS.say("caution.place"));
-        return cautions;
     }
 
     private static LandingMark mark(SessionLanding event) {
