@@ -86,7 +86,7 @@ final class NoteCommand implements Task {
     public int perform() throws IOException {
         LandingNote note = new LandingNote(side, height, surface, shoes, leaveOut, remark);
         if (film != null) {
-            if (landing != null || table != null || !note.isEmpty()) {
+            if (landing != null || table != null || !note.saysNothing()) {
                 throw new UsageException(WORDS.say("film.alone"));
             }
             return add(filmed(film));
@@ -95,7 +95,7 @@ final class NoteCommand implements Task {
             throw new UsageException(WORDS.say("film.starts.alone"));
         }
         if (table != null) {
-            if (landing != null || !note.isEmpty() || baseline != null) {
+            if (landing != null || !note.saysNothing() || baseline != null) {
                 throw new UsageException(WORDS.say("note.table.alone"));
             }
             return add(CoachNotes.read(table.toString(), TextFile.read(table)));
@@ -103,14 +103,14 @@ final class NoteCommand implements Task {
         if (landing == null) {
             throw new UsageException(WORDS.say("note.which"));
         }
-        if (note.isEmpty() && baseline == null) {
+        if (note.saysNothing() && baseline == null) {
             throw new UsageException(WORDS.say("note.nothing"));
         }
         if (height != null && !(height >= 0 && height <= NotesTable.HIGHEST_M)) {
             throw new UsageException(WORDS.say("note.height", String.valueOf(height)));
         }
         RangeNote range = range(landing, note);
-        return add(new CoachNotes("command", note.isEmpty() ? List.of() : List.of(range), approvals(range)));
+        return add(new CoachNotes("command", note.saysNothing() ? List.of() : List.of(range), approvals(range)));
     }
 
     private int add(CoachNotes said) throws IOException {

@@ -46,7 +46,7 @@ final class LandingNode {
         }
         JsonText.putAll(
                 node, "flags", event.flags().stream().map(LandingFlag::code).toList());
-        if (!event.note().isEmpty()) {
+        if (!event.note().saysNothing()) {
             note(node.putObject("note"), event.note());
         }
         if (event.approved()) {

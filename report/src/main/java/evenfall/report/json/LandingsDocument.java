@@ -103,7 +103,7 @@ public final class LandingsDocument {
 
     private static void notes(ArrayNode array, Session session) {
         for (SessionLanding landing : session.landings()) {
-            if (!landing.note().isEmpty()) {
+            if (!landing.note().saysNothing()) {
                 ObjectNode node = array.addObject();
                 node.put("landing", landing.landing().index());
                 LandingNode.note(node, landing.note());

@@ -29,7 +29,7 @@ public record LandingNote(
     private static final Set<String> COUNTS = Set.of("", "false", "no", "0");
 
     /** Whether nothing was noted. */
-    public boolean isEmpty() {
+    public boolean saysNothing() {
         return side == null
                 && heightM == null
                 && surface == null
