@@ -95,7 +95,8 @@ final class SessionCommand implements Task {
         Session session = drawn ? read.named(athlete.calledName(sentence -> {})) : read;
         sayFirst(written, session);
         FilmClock clock = written == OutputFormat.VTT ? clock(athlete, day, starts) : FilmClock.SAME;
-        Background background = drawn ? SessionBackground.of(athlete, day, console::say) : Background.NONE;
+        Background background =
+                drawn ? SessionBackground.of(athlete, day, sessions.diary(), console::say) : Background.NONE;
         if (written == OutputFormat.PDF) {
             Paper paper = SessionHandout.of(SessionPage.view(session, background));
             result.writeBytes(paper::write);

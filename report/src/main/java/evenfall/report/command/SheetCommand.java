@@ -47,8 +47,7 @@ final class SheetCommand implements Task {
         SessionDate newest = dates.get(dates.size() - 1);
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
         Session last = sessions.withTraces(newest);
-        List<Session> earlier =
-                SessionBackground.of(athlete, newest, console::say).earlier();
+        List<Session> earlier = SessionBackground.earlier(athlete, newest);
         Paper paper = AthleteSheet.of(SheetViews.of(
                 last.named(athlete.calledName(sentence -> {})),
                 earlier,

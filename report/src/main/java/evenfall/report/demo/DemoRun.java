@@ -8,7 +8,6 @@ import evenfall.ingest.recording.Recording;
 import evenfall.ingest.words.Words;
 import evenfall.report.block.Block;
 import evenfall.report.deciding.Outlook;
-import evenfall.report.deciding.Rules;
 import evenfall.report.heed.PastPain;
 import evenfall.report.html.BlockPage;
 import evenfall.report.html.DemoPage;
@@ -114,7 +113,7 @@ public final class DemoRun {
                                 null,
                                 null,
                                 PastPain.before(dates.get(i).day(), diary),
-                                Rules.STARTING.heldShare(),
+                                null,
                                 null))));
         progress.at(WORDS.say("step.block"), 1);
         Block block = LoggedBlock.of(athlete, sessions, null, null, tell);

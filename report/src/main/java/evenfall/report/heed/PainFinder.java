@@ -51,11 +51,7 @@ final class PainFinder {
     private void day(LocalDate day, List<DiaryEntry> entries) {
         Set<String> hurting = new HashSet<>();
         for (DiaryEntry entry : entries) {
-            entry.pain().forEach((region, size) -> {
-                if (size > 0) {
-                    hurting.add(BodyRegion.key(region));
-                }
-            });
+            entry.hurting().keySet().forEach(region -> hurting.add(BodyRegion.key(region)));
         }
         for (DiaryEntry entry : entries) {
             entry.pain().forEach((region, size) -> pain(BodyRegion.key(region), size, day));

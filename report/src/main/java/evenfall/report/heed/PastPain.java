@@ -24,13 +24,7 @@ public record PastPain(LocalDate day, List<String> regions) {
         PastPain last = null;
         for (var entries : diary.headMap(day).entrySet()) {
             TreeSet<String> regions = new TreeSet<>();
-            for (DiaryEntry entry : entries.getValue()) {
-                entry.pain().forEach((region, size) -> {
-                    if (size > 0) {
-                        regions.add(region);
-                    }
-                });
-            }
+            entries.getValue().forEach(entry -> regions.addAll(entry.hurting().keySet()));
             if (!regions.isEmpty()) {
                 last = new PastPain(entries.getKey(), List.copyOf(regions));
             }

@@ -87,8 +87,7 @@ public record Standing(@Nullable String clinicianLimit, List<OpenPain> pain, Lis
     /** Whether anything hurt on a day: pain of any size was noted that day, or had not been noted as 0 by its end. */
     public static boolean hurtOn(LocalDate day, SortedMap<LocalDate, List<DiaryEntry>> diary) {
         return diary.getOrDefault(day, List.of()).stream()
-                        .flatMap(entry -> entry.pain().values().stream())
-                        .anyMatch(size -> size > 0)
+                        .anyMatch(entry -> !entry.hurting().isEmpty())
                 || !PainFinder.through(diary.headMap(day.plusDays(1))).pain().isEmpty();
     }
 

@@ -209,12 +209,7 @@ final class BlockChanges {
         Interval interval = sides.interval();
         String phrase = WORDS.say("more." + figure.term().code());
         String size = size(figure, difference);
-        String range = interval == null
-                ? ""
-                : WORDS.say(
-                        "range",
-                        size(figure, Math.min(Math.abs(interval.low()), Math.abs(interval.high()))),
-                        size(figure, Math.max(Math.abs(interval.low()), Math.abs(interval.high()))));
+        String range = interval == null ? "" : range(figure, interval.low(), interval.high());
         return WORDS.say(
                 difference > 0 ? "sides.clear.left" : "sides.clear.right",
                 phrase,
@@ -228,11 +223,16 @@ final class BlockChanges {
                 "weeks." + direction(figure, course, value),
                 Glossary.name(figure.term()),
                 size(figure, value),
-                WORDS.say(
-                        "range",
-                        size(figure, Math.min(Math.abs(low), Math.abs(high))),
-                        size(figure, Math.max(Math.abs(low), Math.abs(high)))),
+                range(figure, low, high),
                 side(figure, course, value));
+    }
+
+    /** Sizes of both ends, the smaller first. */
+    private static String range(Figure figure, double low, double high) {
+        return WORDS.say(
+                "range",
+                size(figure, Math.min(Math.abs(low), Math.abs(high))),
+                size(figure, Math.max(Math.abs(low), Math.abs(high))));
     }
 
     /** Of a measure that lies on one side of zero, less or more to that side; only one that crosses it moves. */

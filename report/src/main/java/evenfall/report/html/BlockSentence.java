@@ -126,12 +126,11 @@ final class BlockSentence {
     private static String pain(SortedMap<LocalDate, List<DiaryEntry>> diary) {
         TreeSet<LocalDate> days = new TreeSet<>();
         TreeSet<String> regions = new TreeSet<>();
-        diary.forEach((day, entries) -> entries.forEach(entry -> entry.pain().forEach((region, size) -> {
-            if (size > 0) {
-                days.add(day);
-                regions.add(region);
-            }
-        })));
+        diary.forEach((day, entries) ->
+                entries.forEach(entry -> entry.hurting().keySet().forEach(region -> {
+                    days.add(day);
+                    regions.add(region);
+                })));
         if (diary.isEmpty()) {
             return "";
         }

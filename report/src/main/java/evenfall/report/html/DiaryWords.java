@@ -39,9 +39,7 @@ final class DiaryWords {
             add(lines, "caution.sign", signs(entry));
         }
         for (DiaryEntry entry : diary) {
-            Map<String, Integer> pain = new TreeMap<>(entry.pain());
-            pain.values().removeIf(size -> size == 0);
-            add(lines, "caution.pain", regions(pain));
+            add(lines, "caution.pain", regions(entry.hurting()));
         }
         return lines;
     }
@@ -50,8 +48,7 @@ final class DiaryWords {
     static List<String> hurt(List<DiaryEntry> diary) {
         List<String> lines = new ArrayList<>();
         for (DiaryEntry entry : diary) {
-            Map<String, Integer> pain = new TreeMap<>(entry.pain());
-            pain.values().removeIf(size -> size == 0);
+            Map<String, Integer> pain = entry.hurting();
             if (!pain.isEmpty() || !entry.signs().isEmpty()) {
                 add(lines, "diary.pain", regions(pain));
                 add(lines, "diary.sign", signs(entry));

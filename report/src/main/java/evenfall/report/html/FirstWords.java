@@ -3,9 +3,8 @@ package evenfall.report.html;
 import evenfall.fusion.event.EventKind;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.words.Words;
+import evenfall.report.deciding.Rules;
 import evenfall.report.form.Form;
-import evenfall.report.form.FormVerdict;
-import evenfall.report.form.Reason;
 import evenfall.report.heed.PastPain;
 import evenfall.report.log.SessionDate;
 import evenfall.report.session.Background;
@@ -16,7 +15,6 @@ import evenfall.report.words.Days;
 import evenfall.report.words.Figures;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** What stands first on a session's page: who and when, how sound the recording is, what was worst, what to heed. */
 final class FirstWords {
@@ -30,20 +28,15 @@ final class FirstWords {
 
     /** What was wrong with the landing that passed the most limits; empty where none did. */
     static String worst(List<SessionLanding> landings) {
-        SessionLanding event = SessionViews.mostPassed(landings).orElse(null);
-        FormVerdict verdict = event == null ? null : event.verdict();
-        if (event == null || verdict == null || SessionViews.passed(event) == 0) {
-            return "";
-        }
-        return WORDS.say(
-                "worst",
-                Integer.toString(event.landing().index()),
-                LandingViews.height(event),
-                LandingViews.form(event),
-                verdict.reasons().stream()
-                        .filter(Reason::over)
-                        .map(Reason::text)
-                        .collect(Collectors.joining("; ")));
+        return MostPassed.of(landings)
+                .filter(event -> !MostPassed.limits(event).isEmpty())
+                .map(event -> WORDS.say(
+                        "worst",
+                        Integer.toString(event.landing().index()),
+                        LandingViews.height(event),
+                        LandingViews.form(event),
+                        String.join("; ", MostPassed.limits(event))))
+                .orElse("");
     }
 
     /** Of the recording, and in which landings a measure is missing all the same. */
@@ -106,7 +99,8 @@ final class FirstWords {
                         && !event.note().leftOut())
                 .count();
         if (lost > 0) {
-            HeightCount held = HeightViews.heldUpTo(session, background.heldShare());
+            Double share = background.heldShare();
+            HeightCount held = HeightViews.heldUpTo(session, share == null ? Rules.STARTING.heldShare() : share);
             cautions.add(
                     held == null
                             ? WORDS.say("caution.lost", lost)

@@ -9,7 +9,6 @@ import evenfall.report.chart.Mark;
 import evenfall.report.chart.StripChart;
 import evenfall.report.chart.Svg;
 import evenfall.report.form.Form;
-import evenfall.report.form.Reason;
 import evenfall.report.html.view.ColumnGroup;
 import evenfall.report.html.view.FigureGroup;
 import evenfall.report.html.view.FigureView;
@@ -22,9 +21,7 @@ import evenfall.report.session.Session;
 import evenfall.report.session.SessionLanding;
 import evenfall.report.words.Figures;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** Puts a session into words and charts. */
 final class SessionViews {
@@ -66,7 +63,7 @@ final class SessionViews {
                 HeightViews.of(session, background.earlier(), marks, WIDE, NARROW),
                 columns(told),
                 told,
-                chosen(landings),
+                MostPassed.of(landings).map(LandingViews::id).orElse(""),
                 views.shared(),
                 others(session),
                 FilmViews.of(session, background),
@@ -78,24 +75,6 @@ final class SessionViews {
         return session.landings().stream()
                 .filter(event -> event.landing().kind() == EventKind.LANDING)
                 .toList();
-    }
-
-    private static String chosen(List<SessionLanding> landings) {
-        return mostPassed(landings).map(LandingViews::id).orElse("");
-    }
-
-    /** The landing that passed the most limits, the first of them: the one most worth talking about. */
-    static Optional<SessionLanding> mostPassed(List<SessionLanding> landings) {
-        return landings.stream()
-                .filter(event -> !event.note().leftOut())
-                .max(Comparator.comparingLong(SessionViews::passed)
-                        .thenComparing(event -> -event.landing().index()));
-    }
-
-    static long passed(SessionLanding event) {
-        return event.verdict() == null
-                ? 0
-                : event.verdict().reasons().stream().filter(Reason::over).count();
     }
 
     private static LandingMark mark(SessionLanding event) {

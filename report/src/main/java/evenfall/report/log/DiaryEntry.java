@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -104,7 +105,14 @@ public record DiaryEntry(
     /** Whether it ends the drops of its day: any pain, or a warning sign. */
     public boolean stopsDrops() {
         return signs.stream().anyMatch(sign -> !sign.equals(NO_SIGN))
-                || pain.values().stream().anyMatch(number -> number > 0);
+                || !hurting().isEmpty();
+    }
+
+    /** The places that hurt with how much, from 1 on, in order of their names. */
+    public Map<String, Integer> hurting() {
+        Map<String, Integer> hurting = new TreeMap<>(pain);
+        hurting.values().removeIf(size -> size == 0);
+        return hurting;
     }
 
     private static <V> Map<String, V> inOrder(Map<String, V> map) {

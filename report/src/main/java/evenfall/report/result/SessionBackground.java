@@ -8,6 +8,7 @@ import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.FilmEntry;
 import evenfall.report.log.SessionDate;
 import evenfall.report.session.Background;
+import evenfall.report.session.Session;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Consumer;
@@ -24,20 +25,28 @@ public final class SessionBackground {
     /**
      * The background of one session.
      *
+     * @param diary the athlete's, which whoever read the session has read
      * @param tell told in a sentence of damaged notes on films
      */
-    public static Background of(AthleteFolder athlete, SessionDate date, Consumer<String> tell) throws IOException {
-        List<SessionDate> earlier = athlete.sessions().stream()
-                .filter(other -> other.compareTo(date) < 0)
-                .toList();
+    public static Background of(AthleteFolder athlete, SessionDate date, LoggedDiary diary, Consumer<String> tell)
+            throws IOException {
         return new Background(
-                StoredSessions.newest(athlete, earlier),
+                earlier(athlete, date),
                 film(athlete, date, tell),
                 noteCommand(athlete, date),
-                // What cannot be read of diary and rules is told where they are what is shown.
-                PastPain.before(date.day(), athlete.diary(sentence -> {})),
+                PastPain.before(date.day(), diary.days()),
+                // What cannot be read of the rules is told where they are what is shown.
                 Rules.of(athlete, sentence -> {}).heldShare(),
                 null);
+    }
+
+    /** The sessions before one, by their stored results, oldest first. */
+    public static List<Session> earlier(AthleteFolder athlete, SessionDate date) throws IOException {
+        return StoredSessions.newest(
+                athlete,
+                athlete.sessions().stream()
+                        .filter(other -> other.compareTo(date) < 0)
+                        .toList());
     }
 
     private static String noteCommand(AthleteFolder athlete, SessionDate date) {

@@ -106,9 +106,10 @@ public final class LookingBack {
     }
 
     private Path page(AthleteFolder folder, SessionDate date) throws IOException {
-        Session session = new LoggedSessions(folder, Progress.NONE, errands::tell).withTraces(date);
+        LoggedSessions sessions = new LoggedSessions(folder, Progress.NONE, errands::tell);
+        Session session = sessions.withTraces(date);
         StringBuilder text = new StringBuilder();
-        SessionPage.write(session, SessionBackground.of(folder, date, errands::tell), text);
+        SessionPage.write(session, SessionBackground.of(folder, date, sessions.diary(), errands::tell), text);
         SessionFolder kept = folder.session(date);
         kept.storeResult(PAGE, text.toString());
         return kept.resultFile(PAGE);

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param film the film of the session, or null where none was noted
  * @param noteCommand the command that notes something of this session, without what it notes; null outside a log
  * @param pastPain when it hurt last before that day, or null
- * @param heldShare in this share of the landings form must be held at a height, of 1, by the coach's rules
+ * @param heldShare in this share of the landings form must be held at a height, of 1, by the coach's rules; null where
+ *     they are not known
  * @param asOf date and time in words for a page that is kept, and does not know what is entered later; null for one that is
  *     made when it is asked for
  */
@@ -21,14 +22,11 @@ public record Background(
         @Nullable Film film,
         @Nullable String noteCommand,
         @Nullable PastPain pastPain,
-        double heldShare,
+        @Nullable Double heldShare,
         @Nullable String asOf) {
 
-    /** The share a coach starts from: common practice, no source. */
-    private static final double STARTING_SHARE = 0.75;
-
     /** Nothing is known. */
-    public static final Background NONE = new Background(List.of(), null, null, null, STARTING_SHARE, null);
+    public static final Background NONE = new Background(List.of(), null, null, null, null, null);
 
     public Background {
         earlier = List.copyOf(earlier);

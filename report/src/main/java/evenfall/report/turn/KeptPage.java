@@ -4,6 +4,7 @@ import evenfall.ingest.words.Words;
 import evenfall.report.html.SessionPage;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionFolder;
+import evenfall.report.result.LoggedDiary;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.result.SessionBackground;
 import evenfall.report.session.Background;
@@ -33,12 +34,14 @@ final class KeptPage {
      * Draws and keeps it; the caller holds the athlete's lock.
      *
      * @param whole with traces
+     * @param diary the athlete's
      * @param tell told, in a sentence, why there is none: a full disk must not keep anybody from the results
      * @return where it is, in a sentence
      */
-    static Optional<String> write(AthleteFolder athlete, SessionFolder session, Session whole, Consumer<String> tell) {
+    static Optional<String> write(
+            AthleteFolder athlete, SessionFolder session, Session whole, LoggedDiary diary, Consumer<String> tell) {
         try {
-            Background background = SessionBackground.of(athlete, session.date(), sentence -> {})
+            Background background = SessionBackground.of(athlete, session.date(), diary, sentence -> {})
                     .keptAt(LocalDateTime.now(ZoneId.systemDefault()).format(WHEN));
             Session named = whole.named(athlete.calledName(sentence -> {}));
             session.storeResult(LoggedSessions.PAGE, out -> {

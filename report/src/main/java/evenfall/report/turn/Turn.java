@@ -137,7 +137,8 @@ public final class Turn {
             Session whole = now ? sessions.recorded(session.date(), recorded.get()) : sessions.summary(session.date());
             ToldResults.store(session, live, whole, tell).forEach(sentence -> onlooker.told(Topic.STORED, sentence));
             if (now) {
-                KeptPage.write(athlete, session, whole, tell).ifPresent(page -> onlooker.told(Topic.STORED, page));
+                KeptPage.write(athlete, session, whole, sessions.diary(), tell)
+                        .ifPresent(page -> onlooker.told(Topic.STORED, page));
             }
             onlooker.told(
                     Topic.STORED, WORDS.say("stored", whole.count(), athlete.id(), session.date(), session.folder()));

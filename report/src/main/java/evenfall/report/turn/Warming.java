@@ -49,10 +49,12 @@ final class Warming implements AutoCloseable {
 
     private void goThrough() {
         try {
-            Session soFar = new LoggedSessions(athlete, Progress.NONE, sentence -> {})
-                    .soFar(session.date(), KeptRecording.read(session.rawFolder(), Progress.NONE));
+            LoggedSessions sessions = new LoggedSessions(athlete, Progress.NONE, sentence -> {});
+            Session soFar = sessions.soFar(session.date(), KeptRecording.read(session.rawFolder(), Progress.NONE));
             SessionPage.write(
-                    soFar, SessionBackground.of(athlete, session.date(), sentence -> {}), new StringBuilder());
+                    soFar,
+                    SessionBackground.of(athlete, session.date(), sessions.diary(), sentence -> {}),
+                    new StringBuilder());
         } catch (IOException | RuntimeException | OutOfMemoryError e) {
             // What is still wrong at the end is said there; a turn that ended meanwhile cuts this short.
         }

@@ -6,6 +6,7 @@ import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.SessionDate;
 import evenfall.report.log.SessionFolder;
 import evenfall.report.log.TrainingLog;
+import evenfall.report.result.LoggedDiary;
 import evenfall.report.result.LoggedSessions;
 import evenfall.report.session.InventedSessions;
 import java.io.IOException;
@@ -36,7 +37,8 @@ final class KeptPageTest {
 
     @Test
     void page_saysOfWhichMomentItIs_andWhereItLies() throws IOException {
-        assertThat(KeptPage.write(athlete, session, InventedSessions.of(3, 4), told::add))
+        assertThat(KeptPage.write(
+                        athlete, session, InventedSessions.of(3, 4), new LoggedDiary(athlete, told::add), told::add))
                 .hasValue("Its page: " + session.resultFile(LoggedSessions.PAGE));
 
         assertThat(session.resultFile(LoggedSessions.PAGE))
@@ -52,7 +54,8 @@ final class KeptPageTest {
     void pageThatCannotBeWritten_isOneSentence() throws IOException {
         Files.createDirectories(session.resultFile(LoggedSessions.PAGE));
 
-        assertThat(KeptPage.write(athlete, session, InventedSessions.of(3, 4), told::add))
+        assertThat(KeptPage.write(
+                        athlete, session, InventedSessions.of(3, 4), new LoggedDiary(athlete, told::add), told::add))
                 .isEmpty();
 
         assertThat(told)
