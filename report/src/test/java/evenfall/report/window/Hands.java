@@ -9,6 +9,7 @@ import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.lang.reflect.InvocationTargetException;
 import java.util.function.BooleanSupplier;
+import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
@@ -20,6 +21,7 @@ final class Hands {
     private static final long PATIENCE_MS = 40_000;
     private static final int PAUSE_MS = 10;
     private static final int SETTLED_MS = 60;
+    private static final int LOST_MS = 1500;
 
     private final Robot robot;
 
@@ -47,6 +49,21 @@ final class Hands {
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
         robot.waitForIdle();
+    }
+
+    /**
+     * Clicks what stays down, and looks whether it does, as a person would: a press is lost where something moves just then.
+     */
+    void hold(String name) {
+        BooleanSupplier down = () -> find(name) instanceof AbstractButton button && button.isSelected();
+        click(name);
+        for (int wait = 0; wait < LOST_MS && !inEvents(down); wait += SETTLED_MS) {
+            robot.delay(SETTLED_MS);
+        }
+        if (!inEvents(down)) {
+            click(name);
+        }
+        await(name + " stays down", down);
     }
 
     /** Presses a key of the keyboard, some others held meanwhile. */

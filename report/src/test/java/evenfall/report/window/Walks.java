@@ -65,7 +65,7 @@ final class Walks {
         hands.awaitShown("drops.next");
         hands.key(KeyEvent.VK_B);
         hands.key(KeyEvent.VK_4);
-        hands.click("drops.surface.mat");
+        hands.hold("drops.surface.mat");
         hands.awaitText("drops.second", "both feet, 0.5 m");
         said("a landing " + (System.nanoTime() - firstPress) / 1_000_000 + " ms after the first press");
         hands.awaitText("drops.second", "Landing 6");
