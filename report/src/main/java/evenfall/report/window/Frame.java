@@ -127,6 +127,15 @@ final class Frame {
         frame.setContentPane(all);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
+            /** What is focused before a window is seen is not: the keys for larger letters would have it. */
+            @Override
+            public void windowOpened(WindowEvent e) {
+                Sheet sheet = sheets.get(day.round().step());
+                if (sheet != null) {
+                    focus(sheet);
+                }
+            }
+
             @Override
             public void windowClosing(WindowEvent e) {
                 close();
@@ -140,6 +149,11 @@ final class Frame {
         }
         frame.setLocationRelativeTo(null);
         show();
+    }
+
+    private void focus(Sheet sheet) {
+        JComponent first = sheet.first();
+        (first == null ? middle : first).requestFocusInWindow();
     }
 
     /** However often something changes, it is shown once. */
@@ -168,8 +182,7 @@ final class Frame {
             if (content != null) {
                 content.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
             }
-            JComponent first = sheet.first();
-            (first == null ? middle : first).requestFocusInWindow();
+            focus(sheet);
         }
         banner.show(day);
         String words = Keys.WORDS.say("trail." + step.name().toLowerCase(Locale.ROOT));

@@ -2,6 +2,7 @@ package evenfall.report.window;
 
 import evenfall.report.log.TrainingLog;
 import evenfall.report.speech.Unspoken;
+import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -48,6 +49,10 @@ final class Walks {
 
     /** A whole turn, six landings, a cable that is pulled, a look back, and a hand-over; then the program is killed. */
     private void session() throws Exception {
+        hands.await("the first key is the one to begin with", () -> {
+            Component add = Hands.find("who.add");
+            return add != null && add.isFocusOwner();
+        });
         hands.click("who.rehearse");
         hands.awaitShown("who.person.Mirel");
         long firstPress = System.nanoTime();
