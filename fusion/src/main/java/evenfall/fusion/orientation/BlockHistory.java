@@ -2,6 +2,7 @@ package evenfall.fusion.orientation;
 
 import static evenfall.fusion.orientation.ErrorState.BIAS;
 import static evenfall.fusion.orientation.ErrorState.MATRIX;
+import static evenfall.fusion.orientation.ErrorState.MOST_LOOKS;
 import static evenfall.fusion.orientation.ErrorState.OFFSET;
 import static evenfall.fusion.orientation.ErrorState.PLACE;
 import static evenfall.fusion.orientation.ErrorState.QUICK;
@@ -29,8 +30,6 @@ final class BlockHistory implements LookLog {
 
     /** Blocks looked ahead over at least, where there are so many. */
     private static final int AHEAD = 1200;
-
-    private static final int MOST_LOOKS = 9;
 
     /** Corrections of an entry. */
     private static final int EACH = 5;

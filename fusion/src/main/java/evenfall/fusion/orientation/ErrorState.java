@@ -26,6 +26,9 @@ final class ErrorState {
     /** Those that change quickly: tilt, speed and place. */
     static final int QUICK = 8;
 
+    /** Looks in one block at most. */
+    static final int MOST_LOOKS = 9;
+
     private final MotionParams params;
 
     /** Covariance by rows. */
@@ -36,7 +39,12 @@ final class ErrorState {
 
     private final double[] next = new double[QUICK * SIZE];
     private final double[] middle = new double[2 * SIZE];
-    private final double[] gain = new double[SIZE];
+
+    /** Of this block's looks: the row of the covariance before each, and one over the variance of what it differed by. */
+    private final double[][] rows = new double[MOST_LOOKS][SIZE];
+
+    private final double[] scales = new double[MOST_LOOKS];
+    private int looks;
 
     ErrorState(MotionParams params) {
         this.params = params;
@@ -85,12 +93,10 @@ final class ErrorState {
         double[] n = next;
         for (int i = 0; i < 2; i++) {
             System.arraycopy(p, i * SIZE, n, i * SIZE, SIZE);
-            for (int k = 0; k < 3; k++) {
-                add(n, i * SIZE, -b.turn[3 * i + k], p, (BIAS + k) * SIZE);
-            }
-            for (int k = 0; k < 9; k++) {
-                add(n, i * SIZE, -b.turnByRate[9 * i + k], p, (MATRIX + k) * SIZE);
-            }
+            takeThree(i * SIZE, b.turn, 3 * i, BIAS);
+            takeThree(i * SIZE, b.turnByRate, 9 * i, MATRIX);
+            takeThree(i * SIZE, b.turnByRate, 9 * i + 3, MATRIX + 3);
+            takeThree(i * SIZE, b.turnByRate, 9 * i + 6, MATRIX + 6);
             middle(i * SIZE);
         }
         System.arraycopy(p, SPEED * SIZE, n, SPEED * SIZE, 3 * SIZE);
@@ -100,10 +106,8 @@ final class ErrorState {
         add(n, (SPEED + 2) * SIZE, -b.forceX, middle, SIZE);
         for (int i = 0; i < 3; i++) {
             int row = (SPEED + i) * SIZE;
-            for (int k = 0; k < 3; k++) {
-                add(n, row, -b.turn[3 * i + k], p, (OFFSET + k) * SIZE);
-                add(n, row, -b.turnByForce[3 * i + k], p, (SCALE + k) * SIZE);
-            }
+            takeThree(row, b.turn, 3 * i, OFFSET);
+            takeThree(row, b.turnByForce, 3 * i, SCALE);
             carryPlace((PLACE + i) * SIZE, row, b.seconds / 2);
         }
     }
@@ -125,6 +129,21 @@ final class ErrorState {
     private static void add(double[] to, int at, double factor, double[] from, int start) {
         for (int j = 0; j < SIZE; j++) {
             to[at + j] += factor * from[start + j];
+        }
+    }
+
+    /** Takes three rows of the covariance from {@code part} on, each times a factor, from a row of {@link #next}. */
+    private void takeThree(int row, double[] factors, int at, int part) {
+        double[] p = covariance;
+        double[] n = next;
+        double f = factors[at];
+        double g = factors[at + 1];
+        double h = factors[at + 2];
+        int first = part * SIZE;
+        int second = first + SIZE;
+        int third = second + SIZE;
+        for (int j = 0; j < SIZE; j++) {
+            n[row + j] -= f * p[first + j] + g * p[second + j] + h * p[third + j];
         }
     }
 
@@ -187,7 +206,8 @@ final class ErrorState {
     }
 
     /**
-     * Takes a look at one part.
+     * Takes a look at one part. What it tells of the others waits for {@link #settle}: until then only the rows that
+     * are looked at are brought up to date.
      *
      * @param part which
      * @param value what the part is seen to be, beside what is held before this block's looks
@@ -195,17 +215,45 @@ final class ErrorState {
      * @param log told of it
      */
     void look(int part, double value, double variance, LookLog log) {
-        double[] p = covariance;
-        double[] k = gain;
-        double scale = 1 / (p[part * SIZE + part] + variance);
-        double surprise = value - correction[part];
-        System.arraycopy(p, part * SIZE, k, 0, SIZE);
-        for (int i = 0; i < SIZE; i++) {
-            double f = k[i] * scale;
-            correction[i] += f * surprise;
-            add(p, i * SIZE, -f, k, 0);
+        double[] k = rows[looks];
+        System.arraycopy(covariance, part * SIZE, k, 0, SIZE);
+        for (int before = 0; before < looks; before++) {
+            add(k, 0, -scales[before] * rows[before][part], rows[before], 0);
         }
-        log.look(part, surprise * scale, k, scale);
+        double scale = 1 / (k[part] + variance);
+        double surprise = (value - correction[part]) * scale;
+        add(correction, 0, surprise, k, 0);
+        scales[looks++] = scale;
+        log.look(part, surprise, k, scale);
+    }
+
+    /** Takes what this block's looks have told out of the covariance: three at a time, and each pair of parts once. */
+    void settle() {
+        for (int spare = looks; spare % 3 != 0; spare++) {
+            scales[spare] = 0;
+        }
+        for (int first = 0; first < looks; first += 3) {
+            settle(scales[first], rows[first], scales[first + 1], rows[first + 1], scales[first + 2], rows[first + 2]);
+        }
+        looks = 0;
+    }
+
+    private void settle(double s, double[] k, double t, double[] l, double u, double[] m) {
+        for (int i = 0; i < SIZE; i++) {
+            settle(i, s * k[i], k, t * l[i], l, u * m[i], m);
+        }
+    }
+
+    private void settle(int i, double s, double[] k, double t, double[] l, double u, double[] m) {
+        double[] p = covariance;
+        int row = i * SIZE;
+        int column = row + i;
+        for (int j = i; j < SIZE; j++) {
+            double rest = p[row + j] - (s * k[j] + t * l[j] + u * m[j]);
+            p[row + j] = rest;
+            p[column] = rest;
+            column += SIZE;
+        }
     }
 
     static double square(double value) {

@@ -196,6 +196,7 @@ final class MotionFilter implements OrientationFilter {
             }
             errors.look(part, -off, variance, log);
         }
+        errors.settle();
         log.end(errors);
         takeOver(errors.correction);
         sums.clear();

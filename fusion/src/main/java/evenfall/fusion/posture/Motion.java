@@ -4,6 +4,7 @@ import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
+import java.util.Arrays;
 import java.util.BitSet;
 
 /**
@@ -66,7 +67,12 @@ public final class Motion {
 
     /** Index of the last sample at or before a moment, but within the window. */
     public int indexAt(double timeS) {
-        return Math.max(0, Math.min(size() - 1, stream.indexAtOrBefore(timeS) - from));
+        int found = Arrays.binarySearch(clock, timeS);
+        int i = found < 0 ? -found - 2 : found;
+        while (i + 1 < clock.length && clock[i + 1] == timeS) {
+            i++;
+        }
+        return Math.max(0, i);
     }
 
     /** Index in the stream of the window's first sample. */
