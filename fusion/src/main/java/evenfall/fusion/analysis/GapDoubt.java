@@ -10,10 +10,14 @@ import evenfall.ingest.recording.SensorStream;
  */
 final class GapDoubt {
 
-    /** Speed of somebody who does little, m/s for each second of gap. */
-    private static final double LEAST_FORCE = 0.6;
-    /** A straight line across a gap misses this share of how far the force about it strays from 1 g. */
+    /** A force that begins and ends within a gap, m/s². */
+    private static final double LEAST_FORCE = 0.3;
+    /** Of the difference between the forces at both ends so much may be missed, */
     private static final double FORCE_SHARE = 0.3;
+    /** of the parabola through both ends that has the slopes seen there so much, */
+    private static final double FORCE_SLOPE_SHARE = 1.5;
+    /** and of how far the force about the gap strays from 1 g so much. */
+    private static final double STRAY_SHARE = 0.03;
     /** How far about a gap that is looked for, s: an impact's rise fits in. */
     private static final double FORCE_WITHIN_S = 0.1;
 
@@ -27,7 +31,7 @@ final class GapDoubt {
     private static final double LEAST_RATE = Math.toRadians(1);
 
     /** A turn that begins within a gap, rad/s. */
-    private static final double BEGUN_RATE = Math.toRadians(30);
+    private static final double BEGUN_RATE = Math.toRadians(8);
 
     private final SensorStream stream;
 
@@ -45,7 +49,8 @@ final class GapDoubt {
                     Math.sqrt(stream.ax(i) * stream.ax(i) + stream.ay(i) * stream.ay(i) + stream.az(i) * stream.az(i));
             most = Math.max(most, Math.abs(size - Gravity.STANDARD));
         }
-        return Math.max(LEAST_FORCE, FORCE_SHARE * most) * gap.lengthS();
+        double missed = straightLineMisses(gap, 0, FORCE_SHARE, FORCE_SLOPE_SHARE);
+        return Math.hypot(Math.hypot(LEAST_FORCE, STRAY_SHARE * most), missed) * gap.lengthS();
     }
 
     /**
@@ -58,28 +63,45 @@ final class GapDoubt {
 
     /** One standard deviation of the turn over a gap, about each axis, rad. */
     double turnSigma(Gap gap) {
+        return Math.hypot(LEAST_RATE, straightLineMisses(gap, 3, RATE_SHARE, SLOPE_SHARE)) * gap.lengthS();
+    }
+
+    /**
+     * How far the mean over a gap may be off a straight line across it, along each axis.
+     *
+     * @param column of the first axis
+     * @param risePart of the difference between both ends
+     * @param bendPart of the mean height of the parabola that has the slopes seen at both ends
+     */
+    private double straightLineMisses(Gap gap, int column, double risePart, double bendPart) {
         int before = gap.before();
         int after = before + 1;
         int steps = Math.max(2, (int) Math.round(SLOPE_S * stream.rateHz()));
         int first = Math.max(0, before - steps);
         int last = Math.min(stream.size() - 1, after + steps);
-        double length = gap.lengthS();
         double squares = 0;
-        for (int axis = 0; axis < 3; axis++) {
-            double rise = rate(after, axis) - rate(before, axis);
+        for (int axis = column; axis < column + 3; axis++) {
+            double rise = value(after, axis) - value(before, axis);
             double bend = slope(after, last, axis) - slope(first, before, axis);
-            squares += square(RATE_SHARE * rise) + square(SLOPE_SHARE * bend * length / 12);
+            squares += square(risePart * rise) + square(bendPart * bend * gap.lengthS() / 12);
         }
-        return Math.hypot(LEAST_RATE, Math.sqrt(squares / 3)) * length;
+        return Math.sqrt(squares / 3);
     }
 
-    private double slope(int from, int to, int axis) {
+    private double slope(int from, int to, int column) {
         double dt = stream.time(to) - stream.time(from);
-        return dt > 0 ? (rate(to, axis) - rate(from, axis)) / dt : 0;
+        return dt > 0 ? (value(to, column) - value(from, column)) / dt : 0;
     }
 
-    private double rate(int i, int axis) {
-        return axis == 0 ? stream.gx(i) : axis == 1 ? stream.gy(i) : stream.gz(i);
+    private double value(int i, int column) {
+        return switch (column) {
+            case 0 -> stream.ax(i);
+            case 1 -> stream.ay(i);
+            case 2 -> stream.az(i);
+            case 3 -> stream.gx(i);
+            case 4 -> stream.gy(i);
+            default -> stream.gz(i);
+        };
     }
 
     private int index(double timeS) {

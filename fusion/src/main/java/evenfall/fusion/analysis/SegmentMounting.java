@@ -30,12 +30,12 @@ final class SegmentMounting {
     /** Take-offs of people scatter more than those of simulated bodies, which go straight ahead; what is seen counts, deg. */
     private static final double TRAVEL_SCATTER_DEG = 1.5;
 
-    private static final double TRAVEL_FLOOR_DEG = 0.7;
+    private static final double TRAVEL_FLOOR_DEG = 0.5;
     /** The upper back also moves as the trunk leans and turns, deg. */
     private static final double UPPER_TRAVEL_FLOOR_DEG = 1.7;
 
     private static final double CROUCH_SCATTER_DEG = 1;
-    private static final double CROUCH_FLOOR_DEG = 0.4;
+    private static final double CROUCH_FLOOR_DEG = 0.3;
     private static final double FOLDING_SIGMA_DEG = 14;
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;

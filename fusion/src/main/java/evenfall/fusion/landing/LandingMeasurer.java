@@ -255,10 +255,11 @@ public final class LandingMeasurer {
     private Sigma sigma(Fall fall, Impact impact, Braking braking) {
         double interval = 1 / pelvis.motion().stream().rateHz();
         double unseen = hidden == null ? 0 : hidden.sigmaS();
+        double gained = hidden == null ? 0 : hidden.speedSigma();
         double seen = Math.hypot(CONTACT_SIGMA_S, CONTACT_SIGMA_INTERVALS * interval);
         double contact = Math.hypot(seen, unseen);
         Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
-        double speed = Math.hypot(1.1 * atContact.speedUp(), Gravity.STANDARD * contact);
+        double speed = Math.hypot(atContact.speedUp(), Math.hypot(Gravity.STANDARD * contact, gained));
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
         Double depth = lowest == null

@@ -19,6 +19,10 @@ final class AccuracyBench {
 
     private static final int MOTIONS = 2;
     private static final int LANDINGS = 6;
+
+    /** How often each simulated session is copied with each trouble. */
+    private static final int COPIES = 4;
+
     private static final List<String> SETS = List.of("broad", "sisfall", "landings");
 
     private final Path docs;
@@ -67,8 +71,14 @@ final class AccuracyBench {
 
     private void simulated(LadderRun ladder) throws IOException {
         Optional<Path> folder = OpenData.folder("landings");
-        List<String> names =
-                List.of("simulated overall", "simulated sessions", "simulated groups", "simulated counts", "floor");
+        List<String> names = List.of(
+                "simulated overall",
+                "simulated sessions",
+                "simulated groups",
+                "simulated counts",
+                "copies",
+                "copies coverage",
+                "floor");
         names.forEach(name -> slots.put(name, leftOut("landings")));
         slots.put("coverage plot", "");
         slots.put("floor plot", "");
@@ -80,6 +90,10 @@ final class AccuracyBench {
         slots.put("simulated sessions", SimulatedPart.sessions(run));
         slots.put("simulated groups", SimulatedPart.groups(run));
         slots.put("simulated counts", SimulatedPart.counts(run));
+        Map<String, LandingErrors> copies =
+                told("the same with other sensors", CopiesRun.of(folder.orElseThrow(), COPIES));
+        slots.put("copies", SimulatedPart.copies(copies));
+        slots.put("copies coverage", SimulatedPart.copiesCoverage(copies));
         plots.coverage("accuracy-coverage", run.all());
         slots.put("coverage plot", images(List.of("accuracy-coverage"), "How many errors lie within sigma"));
         FloorRun.Simulated known = FloorRun.Simulated.of(run);

@@ -39,6 +39,32 @@ final class SimulatedPart {
         return rms(run.groups());
     }
 
+    /** Root mean square by what went wrong with other sensors. */
+    static String copies(Map<String, LandingErrors> copies) {
+        return rms(copies);
+    }
+
+    /** How many of these errors lie within one and two sigma, %. */
+    static String copiesCoverage(Map<String, LandingErrors> copies) {
+        List<String> head = new ArrayList<>(List.of(""));
+        head.addAll(copies.keySet());
+        MarkdownTable table = new MarkdownTable(head);
+        for (Figure figure : sizes()) {
+            if (figure == Figure.BODY_PEAK
+                    || copies.values().stream()
+                            .allMatch(e -> Double.isNaN(e.summary(figure).withinOne()))) {
+                continue;
+            }
+            List<String> row = new ArrayList<>(List.of(figure.words()));
+            copies.values().forEach(errors -> {
+                ErrorSummary s = errors.summary(figure);
+                row.add(MarkdownTable.percent(s.withinOne()) + ", " + MarkdownTable.percent(s.withinTwo()));
+            });
+            table.add(row);
+        }
+        return table.text();
+    }
+
     private static String rms(Map<String, LandingErrors> columns) {
         List<String> head = new ArrayList<>(List.of(""));
         head.addAll(columns.keySet());

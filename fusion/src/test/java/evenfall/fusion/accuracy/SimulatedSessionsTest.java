@@ -32,6 +32,7 @@ class SimulatedSessionsTest {
         assumeTrue(folder.isPresent(), OpenData.missing("landings"));
         SimulatedRun run = SimulatedRun.of(folder.orElseThrow());
         GROUPS.putAll(run.groups());
+        GROUPS.putAll(CopiesRun.of(folder.orElseThrow(), 1));
         SESSIONS.putAll(run.bySession());
     }
 
