@@ -1,0 +1,98 @@
+package evenfall.report.command;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * Hands long work on to a second Java machine that compiles each method once. The first compiles what is used often a second
+ * time, with more care, and that takes longer than the better code saves, even over ten hours of recording (DEVELOPERS.md,
+ * "What starting and compiling cost"). Only the command line of a Java machine can tell it so, and a jar has none: the start
+ * script and the image say it at once and are never started twice.
+ *
+ * <p>Streams, working folder and exit status are those of the second. A first that is ended ends it; if it is killed so that it
+ * cannot, the second goes on and writes its result.
+ */
+final class LongWork {
+
+    /** Files smaller than this together, bytes, are done before a second start has paid for itself: some minutes. */
+    private static final long LEAST = 4 << 20;
+
+    /** What may stand before the jar: such options hold for the second as well. All others are somebody's own plan. */
+    private static final List<String> PLAIN = List.of("-Xmx", "-Xms", "-Xss", "-D");
+
+    private LongWork() {}
+
+    /** Has {@code args} done and says its exit status; says nothing where this machine had better do it itself. */
+    static OptionalInt handOn(String[] args) {
+        if (args.length == 0 || !args[0].equals("landings") || size(args) < LEAST) {
+            return OptionalInt.empty();
+        }
+        ProcessHandle.Info self = ProcessHandle.current().info();
+        List<String> command =
+                command(self.command().orElse(""), List.of(self.arguments().orElse(new String[0])), List.of(args));
+        return command.isEmpty() ? OptionalInt.empty() : run(command);
+    }
+
+    private static long size(String[] args) {
+        long size = 0;
+        for (String arg : args) {
+            size += new File(arg.substring(arg.indexOf('=') + 1)).length();
+        }
+        return size;
+    }
+
+    /**
+     * What to start.
+     *
+     * @param java this machine's program
+     * @param given all it was given, as far as the system tells
+     * @param args of them, what comes behind the jar
+     * @return nothing where it was told more than a jar and plain options, or where the system does not tell
+     */
+    static List<String> command(String java, List<String> given, List<String> args) {
+        int jar = given.size() - args.size() - 1;
+        if (java.isEmpty()
+                || jar < 1
+                || !given.get(jar - 1).equals("-jar")
+                || !given.subList(jar + 1, given.size()).equals(args)) {
+            return List.of();
+        }
+        List<String> options = given.subList(0, jar - 1);
+        if (!options.stream().allMatch(option -> PLAIN.stream().anyMatch(option::startsWith))) {
+            return List.of();
+        }
+        List<String> command = new ArrayList<>(List.of(java));
+        command.addAll(options);
+        // As in src/start/evenfall.
+        command.add("-XX:TieredStopAtLevel=1");
+        command.add("-XX:Tier3BackEdgeThreshold=5000");
+        command.add("-XX:+UseSerialGC");
+        command.add("-XX:SharedArchiveFile=" + Path.of(given.get(jar)).resolveSibling("lib/evenfall.jsa"));
+        command.add("-Xshare:auto");
+        command.add("-Xlog:disable");
+        command.add("-Xlog:all=error:stderr");
+        command.addAll(given.subList(jar - 1, given.size()));
+        return command;
+    }
+
+    private static OptionalInt run(List<String> command) {
+        Process process;
+        try {
+            process = new ProcessBuilder(command).inheritIO().start();
+        } catch (IOException e) {
+            // No room for a second, or none allowed.
+            return OptionalInt.empty();
+        }
+        Runtime.getRuntime().addShutdownHook(new Thread(process::destroy, "end the second"));
+        try {
+            return OptionalInt.of(process.waitFor());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return OptionalInt.of(CommandRunner.FAILED);
+        }
+    }
+}
