@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -89,15 +90,14 @@ final class OtherSensors {
         SensorStream upper = Objects.requireNonNull(original.recording().upperBack()).stream();
         double begin = begin();
         boolean pelvisSlips = random.nextBoolean();
-        List<double[]> gaps = gaps();
-        SensorStream otherPelvis = worn(pelvis, "pelvis", original.pelvisStartS(), begin, pelvisSlips, gaps);
+        SensorStream otherPelvis = worn(pelvis, "pelvis", original.pelvisStartS(), begin, pelvisSlips, gaps(t -> t));
         SensorStream otherUpper = worn(
                 upper,
                 "upper_back",
                 original.upperStartS(),
-                original.toUpperBack(begin - original.pelvisStartS()) + original.upperStartS(),
+                upperBackClock(begin),
                 !pelvisSlips,
-                List.of());
+                gaps(this::upperBackClock));
         return new SimulatedSession(
                 original.name() + " " + trouble,
                 original.folder(),
@@ -107,6 +107,10 @@ final class OtherSensors {
                 original.truth(),
                 otherPelvis.clockStartS(),
                 otherUpper.clockStartS());
+    }
+
+    private double upperBackClock(double pelvisClockS) {
+        return original.toUpperBack(pelvisClockS - original.pelvisStartS()) + original.upperStartS();
     }
 
     /** When the recording begins, s on the pelvis's clock. */
@@ -155,8 +159,8 @@ final class OtherSensors {
         return bends;
     }
 
-    /** What the pelvis's sensor misses, beginning and end of each, s on its clock: about contacts and anywhere. */
-    private List<double[]> gaps() {
+    /** What a sensor misses, beginning and end of each, s on its clock: about contacts and anywhere. */
+    private List<double[]> gaps(DoubleUnaryOperator ownClock) {
         List<double[]> gaps = new ArrayList<>();
         if (trouble == Trouble.GAPS || trouble == Trouble.GAPS_AND_NO_BENDS) {
             JsonNode landings = original.truth().get("landings");
@@ -166,7 +170,7 @@ final class OtherSensors {
                         .asDouble();
                 double middle = contact + (k % 2 == 0 ? random.nextDouble(-0.3, 0.3) : random.nextDouble(-8, 8));
                 double half = random.nextDouble(SHORTEST_GAP_S, LONGEST_GAP_S) / 2;
-                gaps.add(new double[] {middle - half, middle + half});
+                gaps.add(new double[] {ownClock.applyAsDouble(middle) - half, ownClock.applyAsDouble(middle) + half});
             }
         }
         return gaps;

@@ -7,6 +7,9 @@ import java.util.Map;
 /** The page's tables of the simulated sessions. */
 final class SimulatedPart {
 
+    /** The truth tells these of the sensors that were worn. */
+    private static final List<Figure> OTHERS_WITH_OTHER_SENSORS = List.of(Figure.PEAK, Figure.BODY_PEAK);
+
     private SimulatedPart() {}
 
     /** Each figure over all sessions. */
@@ -41,7 +44,9 @@ final class SimulatedPart {
 
     /** Root mean square by what went wrong with other sensors. */
     static String copies(Map<String, LandingErrors> copies) {
-        return rms(copies);
+        List<Figure> figures = new ArrayList<>(sizes());
+        figures.removeAll(OTHERS_WITH_OTHER_SENSORS);
+        return rms(copies, figures);
     }
 
     /** How many of these errors lie within one and two sigma, %. */
@@ -50,7 +55,7 @@ final class SimulatedPart {
         head.addAll(copies.keySet());
         MarkdownTable table = new MarkdownTable(head);
         for (Figure figure : sizes()) {
-            if (figure == Figure.BODY_PEAK
+            if (OTHERS_WITH_OTHER_SENSORS.contains(figure)
                     || copies.values().stream()
                             .allMatch(e -> Double.isNaN(e.summary(figure).withinOne()))) {
                 continue;
@@ -66,10 +71,14 @@ final class SimulatedPart {
     }
 
     private static String rms(Map<String, LandingErrors> columns) {
+        return rms(columns, sizes());
+    }
+
+    private static String rms(Map<String, LandingErrors> columns, List<Figure> figures) {
         List<String> head = new ArrayList<>(List.of(""));
         head.addAll(columns.keySet());
         MarkdownTable table = new MarkdownTable(head);
-        for (Figure figure : sizes()) {
+        for (Figure figure : figures) {
             List<String> row = new ArrayList<>(List.of(figure.words()));
             columns.values()
                     .forEach(errors ->

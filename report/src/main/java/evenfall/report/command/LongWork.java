@@ -87,7 +87,7 @@ final class LongWork {
             // No room for a second, or none allowed.
             return OptionalInt.empty();
         }
-        Runtime.getRuntime().addShutdownHook(new Thread(process::destroy, "end the second"));
+        Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
         try {
             return OptionalInt.of(process.waitFor());
         } catch (InterruptedException e) {
