@@ -110,7 +110,6 @@ record AngleSigmas(Segment pelvis, Segment upper) {
         return sum(
                 0.1,
                 Math.hypot(pelvis.scale * c.of(BodyMoment::tilt), upper.scale * c.of(BodyMoment::flexion)),
-                0.006 * Math.hypot(pelvis.peakG, upper.peakG),
                 Math.toDegrees(Math.hypot(
                         c.of(m -> m.pelvis().forwardTip()), c.of(m -> m.upper().forwardTip()))),
                 Math.hypot(pelvis.turns.flexionDeg(), upper.turns.flexionDeg()));
