@@ -48,7 +48,9 @@ final class WindowMaker {
     private static final double BIAS_MEMORY_S = 60;
     private static final double BIAS_LENGTH_S = 5;
 
+    /** What an impact adds to the speed: what a ringing strap hides between samples, m/s per g. */
     private static final double JOLT_PER_G = 0.002;
+
     private static final double CLIPPED_JOLT = 0.2;
     /** So much more force than full scale may have been cut off, m/s². */
     private static final double CLIPPED_FORCE = 40;

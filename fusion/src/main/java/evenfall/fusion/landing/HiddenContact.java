@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * that impulse is how long ago it began. Where the impulse is too large for that, the peak lies in the gap as well, and
  * the mean force of a landing stands in.
  *
- * <p>Until contact it is what it was before the gap, dying away: a pelvis in flight does not fall freely, for legs reach down and
- * the trunk turns.
+ * <p>Until contact the force is taken to be what it was before the gap, dying away: a pelvis in flight does not fall freely, for
+ * legs reach down and the trunk turns.
  *
  * @param contactS s on the pelvis's clock
  * @param sigmaS one standard deviation of that
