@@ -4,6 +4,7 @@ import evenfall.fusion.alignment.ClockMap;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.posture.Motion;
+import evenfall.fusion.posture.MotionWindow;
 import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.fusion.posture.SmoothedMotion.Spread;
 import evenfall.fusion.rotation.Quaternion;
@@ -29,6 +30,9 @@ public final class LandingMeasurer {
     private static final double COLLAPSE_SIGMA = 2.5;
 
     private static final double COLLAPSE_PER_G = 0.7;
+
+    /** A turn that is missed at once shows, smoothed, as a rate over so long; less where the folding is not fastest there, s. */
+    private static final double COLLAPSE_JUMP_S = 0.1;
 
     /** A person who stands quietly is not upright to the last: so far the pelvis leans to a side, rad, */
     private static final double PELVIS_STANCE_LEAN = Math.toRadians(0.5);
@@ -279,7 +283,30 @@ public final class LandingMeasurer {
                 fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
                 peakSigma(impact, interval),
                 depth,
-                collapse == null ? null : Math.hypot(COLLAPSE_SIGMA, COLLAPSE_PER_G * impact.peakG()));
+                collapse == null ? null : collapseSigma(impact));
+    }
+
+    private double collapseSigma(Impact impact) {
+        double squares = square(COLLAPSE_SIGMA) + square(COLLAPSE_PER_G * impact.peakG()) + square(turnUnseen(pelvis));
+        return Math.sqrt(upperBack == null ? squares : squares + square(turnUnseen(upperBack)));
+    }
+
+    /** How far a folding rate may be off for what gaps of a segment's sensor hide of its turn, deg/s. */
+    private double turnUnseen(SegmentMotion segment) {
+        double from = segment.ownTime(moments.contactS());
+        double to = segment.ownTime(moments.contactS() + PostureMeasurer.COLLAPSE_WITHIN_S);
+        double squares = 0;
+        for (MotionWindow.Jolt jolt : segment.smoothed().window().jolts()) {
+            double at = segment.motion().stream().time(jolt.index());
+            if (at >= from && at <= to) {
+                squares += square(jolt.headingSigma());
+            }
+        }
+        return Math.toDegrees(Math.sqrt(squares)) / COLLAPSE_JUMP_S;
+    }
+
+    private static double square(double value) {
+        return value * value;
     }
 
     /** What a long gap leaves of the take-off: it may lie anywhere up to the gap's length away, s. */

@@ -15,7 +15,7 @@ final class PostureMeasurer {
     /** The farthest angle is looked for within this time of contact, s. */
     static final double WITHIN_S = 0.6;
 
-    private static final double COLLAPSE_WITHIN_S = 0.25;
+    static final double COLLAPSE_WITHIN_S = 0.25;
     private static final double COLLAPSE_CUTOFF_HZ = 20;
     /** A strapped sensor rocks on skin and strap at 20 Hz and above, the body turns and folds far more slowly, Hz. */
     private static final double STRAP_CUTOFF_HZ = 12;
