@@ -10,20 +10,20 @@ import evenfall.ingest.recording.SensorStream;
  */
 final class GapDoubt {
 
-    /** A force that begins and ends within a gap, m/s². */
+    /** A force that begins and ends within a gap, and so shows at neither end, m/s². */
     private static final double LEAST_FORCE = 0.3;
-    /** Of the difference between the forces at both ends so much may be missed, */
+    /** This part of the difference between the forces at both ends may be missed. */
     private static final double FORCE_SHARE = 0.3;
-    /** of the parabola through both ends that has the slopes seen there so much, */
+    /** This part of the parabola through both ends that has the slopes seen there may be missed. */
     private static final double FORCE_SLOPE_SHARE = 1.5;
-    /** and of how far the force about the gap strays from 1 g so much. */
+    /** This part of how far the force about the gap strays from 1 g may be missed. */
     private static final double STRAY_SHARE = 0.03;
     /** How far about a gap that is looked for, s: an impact's rise fits in. */
     private static final double FORCE_WITHIN_S = 0.1;
 
-    /** Of the difference between the rates at both ends so much may be missed, */
+    /** This part of the difference between the rates at both ends may be missed. */
     private static final double RATE_SHARE = 0.2;
-    /** and of the parabola through both ends that has the slopes seen there so much. */
+    /** This part of the parabola through both ends that has the slopes seen there may be missed. */
     private static final double SLOPE_SHARE = 1.5;
     /** Slopes are taken over so long, s. */
     private static final double SLOPE_S = 0.015;

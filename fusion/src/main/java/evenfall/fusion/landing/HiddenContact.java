@@ -30,6 +30,8 @@ record HiddenContact(double contactS, double sigmaS, double speed, double speedS
     private static final double USUAL_RISE = MomentFinder.CONTACT_RISE / MomentFinder.CONTACT_RISE_S;
 
     private static final double USUAL_RISE_SIGMA = 0.5;
+    /** A contact in a gap lies before its end, s. */
+    private static final double LEAST_SINCE = 1e-6;
     /** How sure the difference of the speeds on both sides is, m/s. */
     private static final double SPEED_SIGMA = 0.03;
     /** Force in flight is taken over so long before the gap, s, and dies away over so long. */
@@ -47,22 +49,24 @@ record HiddenContact(double contactS, double sigmaS, double speed, double speedS
     static HiddenContact in(Motion motion, int after) {
         double start = motion.time(after - 1);
         double length = motion.time(after) - start;
-        double flight = forceInFlight(motion, after - 1) * Math.exp(-length / FLIGHT_MEMORY_S);
+        double before = forceInFlight(motion, after - 1);
+        double flight = before * Math.exp(-length / FLIGHT_MEMORY_S);
         double flightSigma = FLIGHT_SIGMA + FLIGHT_SIGMA_PER_S * length;
-        double gain = Gravity.STANDARD - flight;
+        // The mean of what dies away over the gap.
+        double gain = Gravity.STANDARD - (before - flight) * FLIGHT_MEMORY_S / length;
         double fall = -motion.speed(after - 1).z();
         double impulse = fall + gain * length + motion.speed(after).z();
         double force = motion.verticalForce(after) - flight;
         double rising = force > 0 ? 2 * impulse / force : Double.POSITIVE_INFINITY;
         boolean ramp = rising <= length;
-        double since = Math.min(length, impulse / MEAN_FORCE);
+        double since = Math.max(LEAST_SINCE, Math.min(length, impulse / MEAN_FORCE));
         double sigma = length / Math.sqrt(12);
         if (ramp) {
             double speeds = Math.hypot(SPEED_SIGMA, flightSigma * length);
             double byImpulse = Math.hypot(SHAPE_SIGMA * rising, 2 * speeds / force);
             double usual = force / USUAL_RISE;
             double share = square(byImpulse) / (square(byImpulse) + square(USUAL_RISE_SIGMA * usual));
-            since = Math.max(0, Math.min(length, rising + share * (usual - rising)));
+            since = Math.max(LEAST_SINCE, Math.min(length, rising + share * (usual - rising)));
             sigma = Math.min(sigma, USUAL_RISE_SIGMA * usual * Math.sqrt(share));
         }
         double speed = fall + gain * (length - since);

@@ -26,7 +26,7 @@ final class ErrorState {
     /** Those that change quickly: tilt, speed and place. */
     static final int QUICK = 8;
 
-    /** Looks in one block at most. */
+    /** Looks in one block at most: a multiple of three, for three are settled at a time. */
     static final int MOST_LOOKS = 9;
 
     private final MotionParams params;

@@ -81,6 +81,7 @@ final class OtherSensors {
         return switch (trouble) {
             case STRAP_MOVES -> session.truth().get("strap_slip").isNull();
             case ONE_BEND -> bends(session).size() == 2;
+            case NO_BENDS, GAPS_AND_NO_BENDS -> !bends(session).isEmpty();
             default -> true;
         };
     }

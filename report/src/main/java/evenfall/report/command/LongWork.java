@@ -2,6 +2,7 @@ package evenfall.report.command;
 
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,17 +19,23 @@ import java.util.OptionalInt;
  */
 final class LongWork {
 
-    /** Files smaller than this together, bytes, are done before a second start has paid for itself: some minutes. */
+    /** Files smaller than this together, bytes, are done before a second start has paid for itself: three minutes of plain text. */
     private static final long LEAST = 4 << 20;
 
     /** What may stand before the jar: such options hold for the second as well. All others are somebody's own plan. */
     private static final List<String> PLAIN = List.of("-Xmx", "-Xms", "-Xss", "-D");
 
+    /** A setting that opens a port, which there is but once. */
+    private static final String REMOTE = "-Dcom.sun.management";
+
+    /** Where options for every Java machine may stand, which may not go together with these. */
+    private static final List<String> ELSEWHERE = List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS", "_JAVA_OPTIONS");
+
     private LongWork() {}
 
     /** Has {@code args} done and says its exit status; says nothing where this machine had better do it itself. */
     static OptionalInt handOn(String[] args) {
-        if (args.length == 0 || !args[0].equals("landings") || size(args) < LEAST) {
+        if (!isLong(args) || ELSEWHERE.stream().anyMatch(System.getenv()::containsKey)) {
             return OptionalInt.empty();
         }
         ProcessHandle.Info self = ProcessHandle.current().info();
@@ -37,12 +44,15 @@ final class LongWork {
         return command.isEmpty() ? OptionalInt.empty() : run(command);
     }
 
-    private static long size(String[] args) {
+    static boolean isLong(String[] args) {
+        if (args.length == 0 || !args[0].equals("landings")) {
+            return false;
+        }
         long size = 0;
         for (String arg : args) {
             size += new File(arg.substring(arg.indexOf('=') + 1)).length();
         }
-        return size;
+        return size >= LEAST;
     }
 
     /**
@@ -62,7 +72,7 @@ final class LongWork {
             return List.of();
         }
         List<String> options = given.subList(0, jar - 1);
-        if (!options.stream().allMatch(option -> PLAIN.stream().anyMatch(option::startsWith))) {
+        if (!options.stream().allMatch(LongWork::isPlain)) {
             return List.of();
         }
         List<String> command = new ArrayList<>(List.of(java));
@@ -71,15 +81,23 @@ final class LongWork {
         command.add("-XX:TieredStopAtLevel=1");
         command.add("-XX:Tier3BackEdgeThreshold=5000");
         command.add("-XX:+UseSerialGC");
-        command.add("-XX:SharedArchiveFile=" + Path.of(given.get(jar)).resolveSibling("lib/evenfall.jsa"));
-        command.add("-Xshare:auto");
+        Path archive = Path.of(given.get(jar)).resolveSibling("lib/evenfall.jsa");
+        if (Files.isRegularFile(archive)) {
+            command.add("-XX:SharedArchiveFile=" + archive);
+            command.add("-Xshare:auto");
+        }
         command.add("-Xlog:disable");
-        command.add("-Xlog:all=error:stderr");
+        command.add("-Xlog:all=error,cds=off:stderr");
         command.addAll(given.subList(jar - 1, given.size()));
         return command;
     }
 
-    private static OptionalInt run(List<String> command) {
+    private static boolean isPlain(String option) {
+        return PLAIN.stream().anyMatch(option::startsWith) && !option.startsWith(REMOTE);
+    }
+
+    /** Runs it to its end; says nothing if it could not be started. */
+    static OptionalInt run(List<String> command) {
         Process process;
         try {
             process = new ProcessBuilder(command).inheritIO().start();

@@ -14,21 +14,19 @@ class LongWorkTest {
     private static final List<String> ARGS = List.of("landings", "--pelvis", "a b.csv");
 
     @Test
-    void keepsMemoryAndSettings_andPutsItsOwnOptionsBeforeTheJar() {
-        List<String> command = LongWork.command(
-                "/jdk/bin/java",
-                List.of(
-                        "-Xmx512m",
-                        "-Devenfall.language=xx",
-                        "-jar",
-                        "x/evenfall.jar",
-                        "landings",
-                        "--pelvis",
-                        "a b.csv"),
-                ARGS);
+    void keepsMemoryAndSettings_andPutsItsOwnOptionsBeforeTheJar(@TempDir Path folder) throws IOException {
+        Path jar = folder.resolve("evenfall.jar");
+        Path archive = Files.createDirectory(folder.resolve("lib")).resolve("evenfall.jsa");
+        List<String> given = List.of(
+                "-Xmx512m", "-Devenfall.language=xx", "-jar", jar.toString(), "landings", "--pelvis", "a b.csv");
+        List<String> command = LongWork.command("/jdk/bin/java", given, ARGS);
         assertThat(command).startsWith("/jdk/bin/java", "-Xmx512m", "-Devenfall.language=xx");
-        assertThat(command).contains("-XX:TieredStopAtLevel=1", "-XX:SharedArchiveFile=x/lib/evenfall.jsa");
-        assertThat(command).endsWith("-jar", "x/evenfall.jar", "landings", "--pelvis", "a b.csv");
+        assertThat(command).contains("-XX:TieredStopAtLevel=1");
+        assertThat(command).endsWith("-jar", jar.toString(), "landings", "--pelvis", "a b.csv");
+        // Java told of an archive that is not there would not use its own either.
+        assertThat(command).noneMatch(option -> option.contains("jsa"));
+        Files.createFile(archive);
+        assertThat(LongWork.command("/jdk/bin/java", given, ARGS)).contains("-XX:SharedArchiveFile=" + archive);
     }
 
     @Test
@@ -42,7 +40,12 @@ class LongWorkTest {
 
     @Test
     void whoToldTheMachineMoreKeepsIt() {
-        for (String option : List.of("-agentlib:jdwp=transport=dt_socket", "-XX:+UseZGC", "-javaagent:x.jar", "-ea")) {
+        for (String option : List.of(
+                "-agentlib:jdwp=transport=dt_socket",
+                "-XX:+UseZGC",
+                "-javaagent:x.jar",
+                "-ea",
+                "-Dcom.sun.management.jmxremote.port=1")) {
             List<String> given = List.of(option, "-jar", "evenfall.jar", "landings", "--pelvis", "a b.csv");
             assertThat(LongWork.command("java", given, ARGS)).as(option).isEmpty();
         }
@@ -63,12 +66,21 @@ class LongWorkTest {
     void shortWorkAndOtherCommandsStayWhereTheyAre(@TempDir Path folder) throws IOException {
         Path small = Files.write(folder.resolve("small.csv"), new byte[1 << 20]);
         Path large = Files.write(folder.resolve("large.csv"), new byte[8 << 20]);
-        assertThat(LongWork.handOn(new String[0])).isEmpty();
-        assertThat(LongWork.handOn(new String[] {"landings", "--pelvis", small.toString()}))
-                .isEmpty();
-        assertThat(LongWork.handOn(new String[] {"check", large.toString()})).isEmpty();
-        // Tests are not started from a jar of the program's.
-        assertThat(LongWork.handOn(new String[] {"landings", "--pelvis=" + large}))
-                .isEmpty();
+        assertThat(LongWork.isLong(new String[0])).isFalse();
+        assertThat(LongWork.isLong(new String[] {"landings", "--pelvis", small.toString()}))
+                .isFalse();
+        assertThat(LongWork.isLong(new String[] {"check", large.toString()})).isFalse();
+        assertThat(LongWork.isLong(new String[] {"landings", "--pelvis=" + large}))
+                .isTrue();
+        assertThat(LongWork.isLong(new String[] {"landings", "--pelvis", large.toString(), "--out", "x"}))
+                .isTrue();
+    }
+
+    @Test
+    void theStatusIsThatOfTheSecond() {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        assertThat(LongWork.run(List.of(java, "-Xlog:disable", "-Xshare:auto", "--version")))
+                .hasValue(0);
+        assertThat(LongWork.run(List.of("/nowhere/java", "--version"))).isEmpty();
     }
 }
