@@ -11,8 +11,8 @@ public final class MountingFinder {
 
     /** What strap and hand leave of a stated mounting, deg: common practice, no source. */
     private static final double AXES_SIGMA_DEG = 5;
-    /** Axes of two straight bends of simulated bodies differ by 0.1 to 0.6; people's by more (common practice), deg. */
-    private static final double BEND_SIGMA_DEG = 0.3;
+    /** Axes of two straight bends of simulated bodies differ by 0.1 to 0.6 deg; people's differ by more, which then counts. */
+    private static final double BEND_SIGMA_DEG = 0.2;
     /** A straight bend strays from one axis by as much, for people sway, deg. */
     private static final double SWAY_DEG = 1.2;
     /** Of what a crooked bend strays beyond that, so much goes into the axis, always to the same side. */

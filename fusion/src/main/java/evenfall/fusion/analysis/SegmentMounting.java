@@ -34,8 +34,8 @@ final class SegmentMounting {
     /** The upper back also moves as the trunk leans and turns, deg. */
     private static final double UPPER_TRAVEL_FLOOR_DEG = 1.7;
 
-    private static final double CROUCH_SCATTER_DEG = 1;
-    private static final double CROUCH_FLOOR_DEG = 0.3;
+    private static final double CROUCH_SCATTER_DEG = 0.8;
+    private static final double CROUCH_FLOOR_DEG = 0.25;
     private static final double FOLDING_SIGMA_DEG = 14;
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;

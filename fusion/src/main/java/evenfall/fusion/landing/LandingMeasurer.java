@@ -25,7 +25,7 @@ public final class LandingMeasurer {
     /** and sampling hides the first rise by so many intervals. */
     private static final double CONTACT_SIGMA_INTERVALS = 0.16;
     /** Give of strap and flesh under the braking, m. */
-    private static final double DEPTH_SIGMA_M = 0.0015;
+    private static final double DEPTH_SIGMA_M = 0.0005;
     /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g. */
     private static final double COLLAPSE_SIGMA = 2.5;
 
