@@ -27,7 +27,7 @@ public final class RehearsalStory {
 
     private static final double STRAPPING_S = 12;
     private static final double BEFORE_THE_FIRST_S = 8;
-    private static final double AFTERWARDS_S = 60;
+    private static final double AFTERWARDS_S = 150;
 
     private RehearsalStory() {}
 
