@@ -41,14 +41,20 @@ final class Hands {
         // What is still being laid out moves away from below the hand.
         while (!at.equals(before)) {
             before = at;
-            robot.waitForIdle();
+            passEvents();
             robot.delay(SETTLED_MS);
             at = middle(name);
         }
         robot.mouseMove(at.x, at.y);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        robot.waitForIdle();
+        passEvents();
+    }
+
+    /** Lets what has happened so far be dealt with. A window that shows what is measured is never idle, so that is not waited for. */
+    private void passEvents() {
+        robot.delay(SETTLED_MS);
+        inEvents(() -> true);
     }
 
     /**
@@ -76,7 +82,7 @@ final class Hands {
         for (int each : held) {
             robot.keyRelease(each);
         }
-        robot.waitForIdle();
+        passEvents();
     }
 
     void awaitShown(String name) {
