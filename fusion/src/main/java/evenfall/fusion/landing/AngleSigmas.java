@@ -10,8 +10,9 @@ import java.util.function.ToDoubleFunction;
  *
  * @param pelvis what is known of the pelvis
  * @param upper the same of the upper back; the pelvis's again where it has no sensor
+ * @param peakG resultant peak of the pelvis's sensor, g
  */
-record AngleSigmas(Segment pelvis, Segment upper) {
+record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     /** Straps rock fore and aft more than to the sides; a tilt to the side is surer by this. */
     private static final double SIDEWAYS = 0.4;
@@ -19,12 +20,11 @@ record AngleSigmas(Segment pelvis, Segment upper) {
      * What is known of one segment's sensor through a landing.
      *
      * @param mounting sigma of the mounting's heading, rad
-     * @param peakG resultant peak, g
      * @param turns how sure the turn since contact is about each axis, without the gyroscope's scale
      * @param scale sigma of the gyroscope's scale
      * @param level how far the segment may lean to a side in the stance that is called upright, rad
      */
-    record Segment(double mounting, double peakG, SegmentMotion.TurnSigmas turns, double scale, double level) {
+    record Segment(double mounting, SegmentMotion.TurnSigmas turns, double scale, double level) {
 
         /** What mounting and stance do to the lean: heading turns flexion over to the side, folding lessens a lean. */
         private double leanMixed(Change c, ToDoubleFunction<BodyMoment> sine, ToDoubleFunction<BodyMoment> cosine) {
@@ -83,7 +83,7 @@ record AngleSigmas(Segment pelvis, Segment upper) {
                 pelvis.scale * c.degrees,
                 Math.toDegrees(
                         pelvis.mounting * c.of(m -> Math.sin(m.pelvis().angles().lean()))),
-                0.0075 * pelvis.peakG,
+                0.0075 * peakG,
                 Math.toDegrees(c.of(m -> m.pelvis().forwardTip())),
                 pelvis.turns.flexionDeg());
     }

@@ -232,25 +232,19 @@ public final class LandingMeasurer {
     }
 
     private AngleSigmas angleSigmas(Impact impact) {
-        AngleSigmas.Segment own = angleSigmas(scene.pelvis(), pelvis, impact.peakG(), PELVIS_STANCE_LEAN);
+        AngleSigmas.Segment own = angleSigmas(scene.pelvis(), pelvis, PELVIS_STANCE_LEAN);
         SegmentMotion upper = upperBack;
         LandingScene.Body body = scene.upperBack();
-        Double peak = impact.peakUpperBackG();
         return new AngleSigmas(
-                own,
-                upper == null || body == null
-                        ? own
-                        : angleSigmas(body, upper, peak == null ? 0 : peak, TRUNK_STANCE_LEAN));
+                own, upper == null || body == null ? own : angleSigmas(body, upper, TRUNK_STANCE_LEAN), impact.peakG());
     }
 
-    private AngleSigmas.Segment angleSigmas(
-            LandingScene.Body body, SegmentMotion segment, double peakG, double stanceLean) {
+    private AngleSigmas.Segment angleSigmas(LandingScene.Body body, SegmentMotion segment, double stanceLean) {
         Quaternion segmentFromSensor = body.segmentFromSensor();
         // How far the segment may lean to a side in the stance that its mounting calls upright.
         double level = body.motion().levelSigma(segmentFromSensor.rotateBack(Vector3.Y));
         return new AngleSigmas.Segment(
                 body.headingSigma(),
-                peakG,
                 segment.turnSigmas(moments.contactS(), moments.contactS() + PostureMeasurer.WITHIN_S),
                 body.motion().rateScaleSigma(segmentFromSensor.rotateBack(Vector3.Y)),
                 Math.hypot(level, stanceLean));

@@ -90,8 +90,7 @@ final class AccuracyBench {
         slots.put("simulated sessions", SimulatedPart.sessions(run));
         slots.put("simulated groups", SimulatedPart.groups(run));
         slots.put("simulated counts", SimulatedPart.counts(run));
-        Map<String, LandingErrors> copies =
-                told("the same with other sensors", CopiesRun.of(folder.orElseThrow(), COPIES));
+        Map<String, LandingErrors> copies = told("the same with other sensors", CopiesRun.of(run.sessions(), COPIES));
         slots.put("copies", SimulatedPart.copies(copies));
         slots.put("copies coverage", SimulatedPart.copiesCoverage(copies));
         plots.coverage("accuracy-coverage", run.all());

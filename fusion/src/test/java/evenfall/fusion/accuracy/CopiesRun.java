@@ -1,6 +1,5 @@
 package evenfall.fusion.accuracy;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -28,10 +27,7 @@ final class CopiesRun {
      *
      * @param times how often each session is copied with each trouble
      */
-    static Map<String, LandingErrors> of(Path landings, int times) {
-        List<SimulatedSession> sessions = SimulatedSession.NAMES.parallelStream()
-                .map(name -> SimulatedSession.read(landings, name))
-                .toList();
+    static Map<String, LandingErrors> of(List<SimulatedSession> sessions, int times) {
         Map<String, LandingErrors> groups = new LinkedHashMap<>();
         long seed = 0;
         for (OtherSensors.Trouble trouble : OtherSensors.Trouble.values()) {
@@ -56,10 +52,18 @@ final class CopiesRun {
         return groups;
     }
 
+    /** What the tables of bounds hold: the groups of a run, and each of its sessions once with each trouble. */
+    static Map<String, LandingErrors> bounded(SimulatedRun run) {
+        Map<String, LandingErrors> groups = new LinkedHashMap<>(run.groups());
+        groups.putAll(of(run.sessions(), 1));
+        return groups;
+    }
+
     /** Prints root mean square errors and coverage; how often each session is copied with each trouble. */
     public static void main(String[] args) {
-        Map<String, LandingErrors> groups =
-                of(OpenData.folder("landings").orElseThrow(), args.length == 0 ? 2 : Integer.parseInt(args[0]));
+        Map<String, LandingErrors> groups = of(
+                SimulatedSession.all(OpenData.folder("landings").orElseThrow()),
+                args.length == 0 ? 2 : Integer.parseInt(args[0]));
         System.out.println(groups.keySet());
         Arrays.stream(Figure.values()).forEach(figure -> {
             StringBuilder line = new StringBuilder(String.format("%-20s", figure.code()));

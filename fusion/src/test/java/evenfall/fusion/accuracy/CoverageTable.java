@@ -1,7 +1,5 @@
 package evenfall.fusion.accuracy;
 
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -66,10 +64,7 @@ final class CoverageTable {
 
     /** Prints the table that what is measured now gives. */
     public static void main(String[] args) {
-        Path landings = OpenData.folder("landings").orElseThrow();
-        Map<String, LandingErrors> groups =
-                new LinkedHashMap<>(SimulatedRun.of(landings).groups());
-        groups.putAll(CopiesRun.of(landings, 1));
-        System.out.print(of(groups));
+        SimulatedRun run = SimulatedRun.of(OpenData.folder("landings").orElseThrow());
+        System.out.print(of(CopiesRun.bounded(run)));
     }
 }

@@ -119,7 +119,10 @@ final class OtherSensors {
         return switch (trouble) {
             case NO_BENDS, GAPS_AND_NO_BENDS ->
                 original.truth().get("sync_knocks_s").get(0).asDouble() - BEFORE_THE_KNOCKS_S;
-            case ONE_BEND -> (bends(original).get(0)[1] + bends(original).get(1)[0]) / 2;
+            case ONE_BEND -> {
+                List<double[]> bends = bends(original);
+                yield (bends.get(0)[1] + bends.get(1)[0]) / 2;
+            }
             default -> Double.NEGATIVE_INFINITY;
         };
     }

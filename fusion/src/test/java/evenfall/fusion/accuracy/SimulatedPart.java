@@ -3,6 +3,7 @@ package evenfall.fusion.accuracy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 
 /** The page's tables of the simulated sessions. */
 final class SimulatedPart {
@@ -44,45 +45,39 @@ final class SimulatedPart {
 
     /** Root mean square by what went wrong with other sensors. */
     static String copies(Map<String, LandingErrors> copies) {
-        List<Figure> figures = new ArrayList<>(sizes());
-        figures.removeAll(OTHERS_WITH_OTHER_SENSORS);
-        return rms(copies, figures);
+        return table(copies, withOtherSensors(), (figure, s) -> figure.shown(s.rms()));
     }
 
     /** How many of these errors lie within one and two sigma, %. */
     static String copiesCoverage(Map<String, LandingErrors> copies) {
-        List<String> head = new ArrayList<>(List.of(""));
-        head.addAll(copies.keySet());
-        MarkdownTable table = new MarkdownTable(head);
-        for (Figure figure : sizes()) {
-            if (OTHERS_WITH_OTHER_SENSORS.contains(figure)
-                    || copies.values().stream()
-                            .allMatch(e -> Double.isNaN(e.summary(figure).withinOne()))) {
-                continue;
-            }
-            List<String> row = new ArrayList<>(List.of(figure.words()));
-            copies.values().forEach(errors -> {
-                ErrorSummary s = errors.summary(figure);
-                row.add(MarkdownTable.percent(s.withinOne()) + ", " + MarkdownTable.percent(s.withinTwo()));
-            });
-            table.add(row);
-        }
-        return table.text();
+        List<Figure> figures = withOtherSensors();
+        figures.removeIf(figure -> copies.values().stream()
+                .allMatch(errors -> Double.isNaN(errors.summary(figure).withinOne())));
+        return table(
+                copies,
+                figures,
+                (figure, s) -> MarkdownTable.percent(s.withinOne()) + ", " + MarkdownTable.percent(s.withinTwo()));
+    }
+
+    private static List<Figure> withOtherSensors() {
+        List<Figure> figures = sizes();
+        figures.removeAll(OTHERS_WITH_OTHER_SENSORS);
+        return figures;
     }
 
     private static String rms(Map<String, LandingErrors> columns) {
-        return rms(columns, sizes());
+        return table(columns, sizes(), (figure, s) -> figure.shown(s.rms()));
     }
 
-    private static String rms(Map<String, LandingErrors> columns, List<Figure> figures) {
+    /** A row a figure, a column a group. */
+    private static String table(
+            Map<String, LandingErrors> columns, List<Figure> figures, BiFunction<Figure, ErrorSummary, String> cell) {
         List<String> head = new ArrayList<>(List.of(""));
         head.addAll(columns.keySet());
         MarkdownTable table = new MarkdownTable(head);
         for (Figure figure : figures) {
             List<String> row = new ArrayList<>(List.of(figure.words()));
-            columns.values()
-                    .forEach(errors ->
-                            row.add(figure.shown(errors.summary(figure).rms())));
+            columns.values().forEach(errors -> row.add(cell.apply(figure, errors.summary(figure))));
             table.add(row);
         }
         return table.text();

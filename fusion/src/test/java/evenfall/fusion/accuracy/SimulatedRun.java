@@ -28,9 +28,7 @@ final class SimulatedRun {
 
     /** Analyses all sessions, with the upper back's sensor and without it. */
     static SimulatedRun of(Path landings) {
-        SimulatedRun run = new SimulatedRun(SimulatedSession.NAMES.parallelStream()
-                .map(name -> SimulatedSession.read(landings, name))
-                .toList());
+        SimulatedRun run = new SimulatedRun(SimulatedSession.all(landings));
         List<RecordingAnalysis> analyses =
                 run.sessions.parallelStream().map(SimulatedSession::analyse).toList();
         for (int k = 0; k < run.sessions.size(); k++) {

@@ -42,6 +42,11 @@ record SimulatedSession(
                 upper.clockStartS());
     }
 
+    /** Reads all nine. */
+    static List<SimulatedSession> all(Path landings) {
+        return NAMES.parallelStream().map(name -> read(landings, name)).toList();
+    }
+
     private static SensorStream stream(Path file) {
         SensorStream.Builder builder = new SensorStream.Builder();
         List<Integer> clipped = new ArrayList<>();

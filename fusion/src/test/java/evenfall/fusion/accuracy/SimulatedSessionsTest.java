@@ -31,8 +31,7 @@ class SimulatedSessionsTest {
         Optional<Path> folder = OpenData.folder("landings");
         assumeTrue(folder.isPresent(), OpenData.missing("landings"));
         SimulatedRun run = SimulatedRun.of(folder.orElseThrow());
-        GROUPS.putAll(run.groups());
-        GROUPS.putAll(CopiesRun.of(folder.orElseThrow(), 1));
+        GROUPS.putAll(CopiesRun.bounded(run));
         SESSIONS.putAll(run.bySession());
     }
 

@@ -3,7 +3,6 @@ package evenfall.fusion.accuracy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.Map;
 
 /** Draws the bounds of the tests in to what is reached now; never out. */
@@ -14,11 +13,8 @@ final class TightenBounds {
     /** The folder of the two tables. */
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args[0]);
-        Path landings = OpenData.folder("landings").orElseThrow();
-        Map<String, LandingErrors> simulated =
-                new HashMap<>(SimulatedRun.of(landings).groups());
-        simulated.putAll(CopiesRun.of(landings, 1));
-        write(folder.resolve(SimulatedSessionsTest.BOUNDS), simulated);
+        SimulatedRun simulated = SimulatedRun.of(OpenData.folder("landings").orElseThrow());
+        write(folder.resolve(SimulatedSessionsTest.BOUNDS), CopiesRun.bounded(simulated));
         write(folder.resolve(LadderTest.BOUNDS), LadderTest.run());
     }
 
