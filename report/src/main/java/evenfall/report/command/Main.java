@@ -12,7 +12,7 @@ public final class Main {
 
     /** Runs a command on the standard streams and exits with its status. */
     public static void main(String[] args) {
-        LongWork.handOn(args).ifPresent(System::exit);
+        SecondMachine.handOn(args).ifPresent(System::exit);
         StandardOutput output = new StandardOutput();
         PrintStream out = new PrintStream(output, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);

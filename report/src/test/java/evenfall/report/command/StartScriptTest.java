@@ -76,7 +76,7 @@ class StartScriptTest {
                 "src/start/evenfall",
                 "src/start/evenfall.cmd",
                 "pom.xml",
-                "src/main/java/evenfall/report/command/LongWork.java")) {
+                "src/main/java/evenfall/report/command/SecondMachine.java")) {
             assertThat(Files.readString(Path.of(place))).as(place).contains(options);
         }
     }

@@ -9,18 +9,24 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * Hands long work on to a second Java machine that compiles each method once. The first compiles what is used often a second
- * time, with more care, and that takes longer than the better code saves, even over ten hours of recording (DEVELOPERS.md,
- * "What starting and compiling cost"). Only the command line of a Java machine can tell it so, and a jar has none: the start
- * script and the image say it at once and are never started twice.
+ * Hands {@code landings} on to a second Java machine that compiles each method once and finds its classes in an archive. The
+ * first compiles what is used often a second time, with more care, and that takes longer than the better code saves, even over
+ * ten hours of recording; and it reads and checks each class anew (DEVELOPERS.md, "What starting and compiling cost"). Only the
+ * command line of a Java machine can tell it so, and a jar has none: the start script and the image say it at once and are never
+ * started twice.
  *
  * <p>Streams, working folder and exit status are those of the second. A first that is ended ends it; if it is killed so that it
  * cannot, the second goes on and writes its result.
  */
-final class LongWork {
+final class SecondMachine {
 
-    /** Files smaller than this together, bytes, are done before a second start has paid for itself: three minutes of plain text. */
+    /**
+     * Files smaller than this together, bytes, are done before a start without an archive has paid for itself: three minutes of
+     * plain text. With one it pays always.
+     */
     private static final long LEAST = 4 << 20;
+
+    private static final String ARCHIVE = "-XX:SharedArchiveFile=";
 
     /** What may stand before the jar: such options hold for the second as well. All others are somebody's own plan. */
     private static final List<String> PLAIN = List.of("-Xmx", "-Xms", "-Xss", "-D");
@@ -31,28 +37,36 @@ final class LongWork {
     /** Where options for every Java machine may stand, which may not go together with these. */
     private static final List<String> ELSEWHERE = List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS", "_JAVA_OPTIONS");
 
-    private LongWork() {}
+    private SecondMachine() {}
 
     /** Has {@code args} done and says its exit status; says nothing where this machine had better do it itself. */
     static OptionalInt handOn(String[] args) {
-        if (!isLong(args) || ELSEWHERE.stream().anyMatch(System.getenv()::containsKey)) {
+        if (!isRecording(args) || ELSEWHERE.stream().anyMatch(System.getenv()::containsKey)) {
             return OptionalInt.empty();
         }
         ProcessHandle.Info self = ProcessHandle.current().info();
         List<String> command =
                 command(self.command().orElse(""), List.of(self.arguments().orElse(new String[0])), List.of(args));
-        return command.isEmpty() ? OptionalInt.empty() : run(command);
+        return pays(command, sizeOf(args)) ? run(command) : OptionalInt.empty();
     }
 
-    static boolean isLong(String[] args) {
-        if (args.length == 0 || !args[0].equals("landings")) {
-            return false;
-        }
+    /** Whether {@code args} ask for the landings of files that are there. */
+    static boolean isRecording(String[] args) {
+        return args.length > 0 && args[0].equals("landings") && sizeOf(args) > 0;
+    }
+
+    /** Whether to start {@code command} for files of {@code size} bytes. */
+    static boolean pays(List<String> command, long size) {
+        return !command.isEmpty() && (size >= LEAST || command.stream().anyMatch(word -> word.startsWith(ARCHIVE)));
+    }
+
+    /** Of the files that {@code args} name together, bytes. */
+    static long sizeOf(String[] args) {
         long size = 0;
         for (String arg : args) {
             size += new File(arg.substring(arg.indexOf('=') + 1)).length();
         }
-        return size >= LEAST;
+        return size;
     }
 
     /**
@@ -72,7 +86,7 @@ final class LongWork {
             return List.of();
         }
         List<String> options = given.subList(0, jar - 1);
-        if (!options.stream().allMatch(LongWork::isPlain)) {
+        if (!options.stream().allMatch(SecondMachine::isPlain)) {
             return List.of();
         }
         List<String> command = new ArrayList<>(List.of(java));
@@ -83,7 +97,7 @@ final class LongWork {
         command.add("-XX:+UseSerialGC");
         Path archive = Path.of(given.get(jar)).resolveSibling("lib/evenfall.jsa");
         if (Files.isRegularFile(archive)) {
-            command.add("-XX:SharedArchiveFile=" + archive);
+            command.add(ARCHIVE + archive);
             command.add("-Xshare:auto");
         }
         command.add("-Xlog:disable");

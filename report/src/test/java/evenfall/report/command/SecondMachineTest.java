@@ -9,7 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class LongWorkTest {
+class SecondMachineTest {
 
     private static final List<String> ARGS = List.of("landings", "--pelvis", "a b.csv");
 
@@ -19,22 +19,22 @@ class LongWorkTest {
         Path archive = Files.createDirectory(folder.resolve("lib")).resolve("evenfall.jsa");
         List<String> given = List.of(
                 "-Xmx512m", "-Devenfall.language=xx", "-jar", jar.toString(), "landings", "--pelvis", "a b.csv");
-        List<String> command = LongWork.command("/jdk/bin/java", given, ARGS);
+        List<String> command = SecondMachine.command("/jdk/bin/java", given, ARGS);
         assertThat(command).startsWith("/jdk/bin/java", "-Xmx512m", "-Devenfall.language=xx");
         assertThat(command).contains("-XX:TieredStopAtLevel=1");
         assertThat(command).endsWith("-jar", jar.toString(), "landings", "--pelvis", "a b.csv");
         // Java told of an archive that is not there would not use its own either.
         assertThat(command).noneMatch(option -> option.contains("jsa"));
         Files.createFile(archive);
-        assertThat(LongWork.command("/jdk/bin/java", given, ARGS)).contains("-XX:SharedArchiveFile=" + archive);
+        assertThat(SecondMachine.command("/jdk/bin/java", given, ARGS)).contains("-XX:SharedArchiveFile=" + archive);
     }
 
     @Test
     void theSecondIsNotStartedAgain() {
         List<String> first =
-                LongWork.command("java", List.of("-jar", "evenfall.jar", "landings", "--pelvis", "a b.csv"), ARGS);
+                SecondMachine.command("java", List.of("-jar", "evenfall.jar", "landings", "--pelvis", "a b.csv"), ARGS);
         assertThat(first).isNotEmpty();
-        assertThat(LongWork.command("java", first.subList(1, first.size()), ARGS))
+        assertThat(SecondMachine.command("java", first.subList(1, first.size()), ARGS))
                 .isEmpty();
     }
 
@@ -47,40 +47,52 @@ class LongWorkTest {
                 "-ea",
                 "-Dcom.sun.management.jmxremote.port=1")) {
             List<String> given = List.of(option, "-jar", "evenfall.jar", "landings", "--pelvis", "a b.csv");
-            assertThat(LongWork.command("java", given, ARGS)).as(option).isEmpty();
+            assertThat(SecondMachine.command("java", given, ARGS)).as(option).isEmpty();
         }
     }
 
     @Test
     void withoutAJarOrAWordFromTheSystem_itStaysWhereItIs() {
         List<String> classes = List.of("-cp", "classes", "Main", "landings", "--pelvis", "a b.csv");
-        assertThat(LongWork.command("java", classes, ARGS)).isEmpty();
-        assertThat(LongWork.command("java", List.of(), ARGS)).isEmpty();
+        assertThat(SecondMachine.command("java", classes, ARGS)).isEmpty();
+        assertThat(SecondMachine.command("java", List.of(), ARGS)).isEmpty();
         List<String> other = List.of("-jar", "evenfall.jar", "landings", "--pelvis", "cut short");
-        assertThat(LongWork.command("java", other, ARGS)).isEmpty();
+        assertThat(SecondMachine.command("java", other, ARGS)).isEmpty();
         List<String> given = List.of("-jar", "evenfall.jar", "landings", "--pelvis", "a b.csv");
-        assertThat(LongWork.command("", given, ARGS)).isEmpty();
+        assertThat(SecondMachine.command("", given, ARGS)).isEmpty();
     }
 
     @Test
-    void shortWorkAndOtherCommandsStayWhereTheyAre(@TempDir Path folder) throws IOException {
-        Path small = Files.write(folder.resolve("small.csv"), new byte[1 << 20]);
-        Path large = Files.write(folder.resolve("large.csv"), new byte[8 << 20]);
-        assertThat(LongWork.isLong(new String[0])).isFalse();
-        assertThat(LongWork.isLong(new String[] {"landings", "--pelvis", small.toString()}))
+    void otherCommandsAndMissingFilesStayWhereTheyAre(@TempDir Path folder) throws IOException {
+        Path file = Files.write(folder.resolve("pelvis.csv"), new byte[1 << 10]);
+        Path none = folder.resolve("none.csv");
+        assertThat(SecondMachine.isRecording(new String[0])).isFalse();
+        assertThat(SecondMachine.isRecording(new String[] {"check", file.toString()}))
                 .isFalse();
-        assertThat(LongWork.isLong(new String[] {"check", large.toString()})).isFalse();
-        assertThat(LongWork.isLong(new String[] {"landings", "--pelvis=" + large}))
+        assertThat(SecondMachine.isRecording(new String[] {"landings", "--pelvis", none.toString()}))
+                .isFalse();
+        assertThat(SecondMachine.isRecording(new String[] {"landings", "--pelvis", file.toString(), "--out", "x"}))
                 .isTrue();
-        assertThat(LongWork.isLong(new String[] {"landings", "--pelvis", large.toString(), "--out", "x"}))
-                .isTrue();
+        assertThat(SecondMachine.sizeOf(new String[] {"landings", "--pelvis=" + file, "--upper-back", file.toString()}))
+                .isEqualTo(2 << 10);
+    }
+
+    @Test
+    void aShortRecordingIsHandedOnOnlyToAnArchive() {
+        List<String> plain = List.of("java", "-jar", "evenfall.jar", "landings");
+        List<String> archived =
+                List.of("java", "-XX:SharedArchiveFile=lib/evenfall.jsa", "-jar", "evenfall.jar", "landings");
+        assertThat(SecondMachine.pays(plain, 1 << 20)).isFalse();
+        assertThat(SecondMachine.pays(plain, 8 << 20)).isTrue();
+        assertThat(SecondMachine.pays(archived, 1 << 10)).isTrue();
+        assertThat(SecondMachine.pays(List.of(), 8 << 20)).isFalse();
     }
 
     @Test
     void theStatusIsThatOfTheSecond() {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        assertThat(LongWork.run(List.of(java, "-Xlog:disable", "-Xshare:auto", "--version")))
+        assertThat(SecondMachine.run(List.of(java, "-Xlog:disable", "-Xshare:auto", "--version")))
                 .hasValue(0);
-        assertThat(LongWork.run(List.of("/nowhere/java", "--version"))).isEmpty();
+        assertThat(SecondMachine.run(List.of("/nowhere/java", "--version"))).isEmpty();
     }
 }
