@@ -117,8 +117,10 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      * @param slightCatchShare what weaker means for a slight one
      * @param gap longest time between contacts of a run
      * @param contacts least number of contacts of a run
+     * @param contactsJumped the same where one of them would be a landing if it stood alone
      * @param strength least strength of a contact of a run
      * @param light least median of the times with little weight in a run: walking has hardly any
+     * @param flown time with little weight from which a contact ends a jump, whatever is around it
      */
     record Steps(
             double near,
@@ -131,9 +133,11 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
             double slightCatchShare,
             double gap,
             int contacts,
+            int contactsJumped,
             double strength,
-            double light) {
-        static final Steps DEFAULT = new Steps(0.75, 0.6, 1.3, 0.45, 1.8, 0.5, 0.8, 0.65, 0.8, 4, 0.6, 0.1);
+            double light,
+            double flown) {
+        static final Steps DEFAULT = new Steps(0.75, 0.6, 1.3, 0.45, 1.8, 0.5, 0.8, 0.65, 0.8, 4, 2, 0.6, 0.1, 0.4);
     }
 
     /**

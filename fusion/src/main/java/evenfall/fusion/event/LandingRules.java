@@ -43,7 +43,7 @@ final class LandingRules {
         if (d.brake() < params.body().brakeShare() * d.fallen()) {
             return Verdict.NO_BRAKE;
         }
-        if (amongSteps(i)) {
+        if (amongSteps(i) && !fliesOn(d)) {
             return Verdict.STEP;
         }
         if (!isRested(d) && !isLong(d)) {
@@ -79,6 +79,11 @@ final class LandingRules {
                 && d.light() >= params.rest().longLight();
     }
 
+    /** No step flies as long, and no failed attempt at standing up: each of several jumps in a row is landed. */
+    private boolean fliesOn(Descent d) {
+        return isLong(d) && d.light() >= params.steps().flown();
+    }
+
     private boolean isDrop(Descent d) {
         EventParams.Drop drop = params.drop();
         boolean shortBrake = d.brakeRate() >= drop.brake() || d.down() >= drop.sure();
@@ -97,7 +102,7 @@ final class LandingRules {
                 && d.fallen() >= hop.lost()
                 && d.light() >= hop.light()
                 && d.down() >= hop.returned() * up
-                && d.brake() <= hop.brakeShare() * d.fallen()
+                && (d.brake() <= hop.brakeShare() * d.fallen() || fliesOn(d))
                 && d.swing() <= swing;
     }
 

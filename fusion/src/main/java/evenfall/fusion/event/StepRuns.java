@@ -16,23 +16,31 @@ final class StepRuns {
     List<Event> find(List<Descent> descents, List<Verdict> verdicts) {
         List<Event> runs = new ArrayList<>();
         List<Descent> run = new ArrayList<>();
+        boolean jumped = false;
         for (int i = 0; i < descents.size(); i++) {
             Descent d = descents.get(i);
-            if (verdicts.get(i) == Verdict.LANDING || verdicts.get(i) == Verdict.NOT_UPRIGHT) {
-                close(run, runs);
-            } else if (d.strength() >= steps.strength()) {
-                if (!run.isEmpty() && d.turn() - run.get(run.size() - 1).turn() > steps.gap()) {
-                    close(run, runs);
-                }
+            Verdict verdict = verdicts.get(i);
+            boolean none = verdict == Verdict.LANDING || verdict == Verdict.NOT_UPRIGHT;
+            if (!none && d.strength() < steps.strength()) {
+                continue;
+            }
+            if (none || (!run.isEmpty() && d.turn() - run.get(run.size() - 1).turn() > steps.gap())) {
+                close(run, jumped, runs);
+                jumped = false;
+            }
+            if (!none) {
                 run.add(d);
+                jumped |= verdict == Verdict.STEP;
             }
         }
-        close(run, runs);
+        close(run, jumped, runs);
         return runs;
     }
 
-    private void close(List<Descent> run, List<Event> runs) {
-        if (run.size() >= steps.contacts() && medianLight(run) >= steps.light()) {
+    /** Ends a run: many contacts are one, and few of which one would be a landing if it stood alone. */
+    private void close(List<Descent> run, boolean jumped, List<Event> runs) {
+        int least = jumped ? steps.contactsJumped() : steps.contacts();
+        if (run.size() >= least && medianLight(run) >= steps.light()) {
             Descent first = run.get(0);
             Descent last = run.get(run.size() - 1);
             Descent hardest = first;

@@ -182,6 +182,53 @@ final class OddLandingsPlayedTest {
         }
     }
 
+    /** Each is told and flagged: no step flies for half a second. */
+    @ParameterizedTest
+    @EnumSource
+    void severalJumpsInARow_areAllToldAndFlagged(Jumps jumps) {
+        Recording recording = record(script -> act(script, jumps));
+        List<Landing> whole = landings(recording);
+        List<Landing> live = LivePlay.of(recording, BLOCK_S).landings().stream()
+                .map(LivePlay.Told::landing)
+                .toList();
+        for (List<Landing> told : List.of(whole, live)) {
+            assertThat(told).hasSize(3);
+            for (Landing landing : told) {
+                assertThat(landing.flags()).containsAnyOf(LandingFlag.NO_QUIET_START, LandingFlag.NOT_SETTLED);
+                Measures m = Objects.requireNonNull(landing.measures());
+                assertThat(m.fall().impactSpeedMS())
+                        .isCloseTo(
+                                BodyMotion.GRAVITY * 0.5 / 2,
+                                within(3 * Objects.requireNonNull(m.sigma().impactSpeedMS())));
+            }
+        }
+    }
+
+    /** Jumps of half a second in a row. */
+    enum Jumps {
+        A_STRIDE_BETWEEN,
+        BOUNDING,
+        ON_THE_SPOT
+    }
+
+    private static void act(MotionScript script, Jumps jumps) {
+        switch (jumps) {
+            case A_STRIDE_BETWEEN -> script.bounces(3, 0.24, 0.1, 0.12, 0.12, 0.5, 0.12, 0.5, 0.12, 0.5);
+            case BOUNDING -> script.bounces(3, 0.24, 0.1, 0.12, 0.12, 0.5, 0.5, 0.5);
+            case ON_THE_SPOT -> script.bounces(0, 0.24, 0.5, 0.5, 0.5);
+        }
+    }
+
+    /** Short ones are steps, and told as such although they are few. */
+    @Test
+    void threeHops_areSteps() {
+        Recording recording = record(script -> script.bounces(0, 0.24, 0.3, 0.3, 0.3));
+        assertThat(all(recording)).singleElement().satisfies(steps -> {
+            assertThat(steps.kind()).isEqualTo(EventKind.STEPS);
+            assertThat(steps.count()).isEqualTo(3);
+        });
+    }
+
     /** Squats tip the body as bends do, but less and with the knees: the routine's bends after them are taken. */
     @Test
     void squatsBeforeTheRoutine_areNoBends() {
