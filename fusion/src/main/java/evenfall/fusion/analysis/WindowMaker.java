@@ -2,6 +2,7 @@ package evenfall.fusion.analysis;
 
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.orientation.OrientationTrack;
+import evenfall.fusion.posture.Covariance;
 import evenfall.fusion.posture.MotionWindow;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
@@ -247,7 +248,8 @@ final class WindowMaker {
                 clippedS > 0 ? Math.max(CLIPPED_JOLT, CLIPPED_FORCE * clippedS) : 0);
         if (peak > from && peak < to) {
             double turn = Math.max(TURN_PER_G, TURN_PER_G * most / Gravity.STANDARD);
-            jolts.add(new MotionWindow.Jolt(peak, Math.max(JOLT_PER_G, sigma), turn, turn));
+            jolts.add(new MotionWindow.Jolt(
+                    peak, Covariance.even(Math.max(JOLT_PER_G, sigma)), Covariance.even(turn), 0, false));
         }
         return jolts;
     }
@@ -257,7 +259,7 @@ final class WindowMaker {
         for (Gap gap : stream.gaps()) {
             if (gap.before() >= from && gap.before() + 1 < to) {
                 jolts.add(new MotionWindow.Jolt(
-                        gap.before() + 1, doubt.speedSigma(gap), doubt.tiltSigma(gap), doubt.turnSigma(gap)));
+                        gap.before() + 1, doubt.speed(gap), doubt.turn(gap), doubt.begunTilt(gap), true));
             }
         }
         return jolts;

@@ -1,7 +1,7 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.posture.Motion;
-import evenfall.fusion.posture.SmoothedMotion.Spread;
+import evenfall.fusion.posture.SmoothedMotion.Way;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +19,16 @@ final class BalanceMeasurer {
     private static final double FRESH_SWAY = 0.06;
     /** dying away over so much of it, s; found on simulated landings whose stance was cut at 0.6 to 3 s. */
     private static final double FRESH_SWAY_S = 1.1;
+
+    /** Steadiness of a strap, m: what is left where nothing else errs. */
+    private static final double SHIFT_SIGMA_M = 0.0014;
+
+    /** People come to rest more surely than the smoother is told: so much of its sigma is true of a shift, */
+    private static final double SHIFT_SHARE = 0.4;
+    /** of a place over the feet, */
+    private static final double PLACE_SHARE = 0.35;
+    /** and of what gaps hide of either. */
+    private static final double GAP_SHARE = 0.6;
 
     private final SegmentMotion pelvis;
     private final Motion motion;
@@ -41,10 +51,9 @@ final class BalanceMeasurer {
         double end = moments.contactS() + SHIFT_S;
         if (pelvis.covers(end)) {
             Vector3 shift = apart(moments.contactS(), motion.placeAt(end));
-            Spread spread = spread(moments.contactS(), end);
-            double plain = Math.hypot(0.0014, 0.4 * spread.placeAcross());
-            lateral = new Estimate(shift.y(), Math.hypot(plain, shift.x() * headingSigma));
-            foreAft = new Estimate(shift.x(), Math.hypot(plain, shift.y() * headingSigma));
+            Way way = way(moments.contactS(), end);
+            lateral = new Estimate(shift.y(), shiftSigma(way, Vector3.Y, shift.x()));
+            foreAft = new Estimate(shift.x(), shiftSigma(way, Vector3.X, shift.y()));
         }
         OverFeet overFeet = after == null || steps.count() > 0 || steps.feetMoved() ? null : overFeet(after);
         return new Balance(lateral, foreAft, overFeet, steps.count(), steps.direction(), null);
@@ -55,8 +64,23 @@ final class BalanceMeasurer {
         return toHeading.rotate(pelvis.toZeroHeading(to.minus(motion.placeAt(fromS))));
     }
 
-    private Spread spread(double fromS, double toS) {
-        return pelvis.smoothed().between(motion.indexAt(fromS), motion.indexAt(toS));
+    private double shiftSigma(Way way, Vector3 along, double across) {
+        return Math.sqrt(square(SHIFT_SIGMA_M) + variance(way, SHIFT_SHARE, along) + square(across * headingSigma));
+    }
+
+    private Way way(double fromS, double toS) {
+        return pelvis.smoothed().wayBetween(motion.indexAt(fromS), motion.indexAt(toS));
+    }
+
+    /**
+     * Of a way along an axis of the heading at contact.
+     *
+     * @param share of one standard deviation of what was seen
+     */
+    private double variance(Way way, double share, Vector3 along) {
+        Vector3 inWorld = pelvis.fromZeroHeading(toHeading.rotateBack(along));
+        return square(share * way.seen().along(inWorld))
+                + square(GAP_SHARE * way.hidden().along(inWorld));
     }
 
     private OverFeet overFeet(LandingScene.Span after) {
@@ -65,18 +89,26 @@ final class BalanceMeasurer {
         double middleS = (after.startS() + after.endS()) / 2;
         Double lowestS = moments.lowestS();
         Vector3 lowest = lowestS == null ? null : apart(lowestS, rest).times(-1);
-        double early = spread(moments.contactS(), middleS).placeAcross();
-        double late = lowestS == null ? early : spread(lowestS, middleS).placeAcross();
-        // One sigma stands for both moments.
-        double place = 0.35 * Math.hypot(early, late) / Math.sqrt(2);
+        Way early = way(moments.contactS(), middleS);
+        Way late = lowestS == null ? early : way(lowestS, middleS);
         double fresh = FRESH_SWAY * Math.exp(-(after.endS() - after.startS()) / FRESH_SWAY_S);
         return new OverFeet(
                 contact.x(),
                 lowest == null ? null : lowest.x(),
                 contact.y(),
                 lowest == null ? null : lowest.y(),
-                Math.sqrt(square(SWAY_FORE_AFT) + square(place) + square(fresh) + square(contact.y() * headingSigma)),
-                Math.sqrt(square(SWAY_LATERAL) + square(place) + square(contact.x() * headingSigma)));
+                Math.sqrt(square(SWAY_FORE_AFT)
+                        + meanVariance(early, late, Vector3.X)
+                        + square(fresh)
+                        + square(contact.y() * headingSigma)),
+                Math.sqrt(square(SWAY_LATERAL)
+                        + meanVariance(early, late, Vector3.Y)
+                        + square(contact.x() * headingSigma)));
+    }
+
+    /** One sigma stands for both moments. */
+    private double meanVariance(Way early, Way late, Vector3 along) {
+        return (variance(early, PLACE_SHARE, along) + variance(late, PLACE_SHARE, along)) / 2;
     }
 
     private static double square(double value) {

@@ -293,7 +293,7 @@ public final class LandingMeasurer {
         for (MotionWindow.Jolt jolt : segment.smoothed().window().jolts()) {
             double at = segment.motion().stream().time(jolt.index());
             if (at >= from && at <= to) {
-                squares += square(jolt.headingSigma());
+                squares += square(jolt.turn().along(segment.sideways()));
             }
         }
         return Math.toDegrees(Math.sqrt(squares)) / COLLAPSE_JUMP_S;

@@ -99,6 +99,11 @@ final class SegmentMotion {
         return motion;
     }
 
+    /** The segment's left in the sensor's axes. */
+    Vector3 sideways() {
+        return sensorFromSegment.rotate(Vector3.Y);
+    }
+
     /** Whether the window reaches a moment of the pelvis's clock. */
     boolean covers(double pelvisS) {
         double own = clock.at(pelvisS);
@@ -161,5 +166,10 @@ final class SegmentMotion {
     /** A world vector of the motion, turned so that x points where the segment faced while yaw was zero. */
     Vector3 toZeroHeading(Vector3 world) {
         return headingBack.rotate(world);
+    }
+
+    /** The other way round. */
+    Vector3 fromZeroHeading(Vector3 zeroed) {
+        return headingBack.rotateBack(zeroed);
     }
 }

@@ -1,5 +1,6 @@
 package evenfall.fusion.posture;
 
+import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import java.util.ArrayList;
@@ -105,7 +106,7 @@ public final class MotionSmoother {
     }
 
     /** Of a symmetric positive definite matrix; what roundoff leaves of asymmetry is averaged away first. */
-    private static Array2DRowRealMatrix inverse(double[][] m) {
+    static Array2DRowRealMatrix inverse(double[][] m) {
         double[][] even = new double[m.length][m.length];
         for (int i = 0; i < m.length; i++) {
             average(even[i], m, i);
@@ -161,7 +162,7 @@ public final class MotionSmoother {
             for (int m = 0; m < kept.length; m++) {
                 addRest(motion.speed(kept[m]), window.rests().get(m).sigma(), rows[m], at, a, b);
             }
-            addPriors(window, a);
+            addPriors(window, motion, a);
             int s = MotionErrors.SHARED;
             return new Local(
                     new Array2DRowRealMatrix(part(a, 0, s, 0, s), false),
@@ -212,15 +213,36 @@ public final class MotionSmoother {
             }
         }
 
-        private static void addPriors(MotionWindow w, double[][] a) {
+        private static void addPriors(MotionWindow w, Motion motion, double[][] a) {
             addPrior(a, MotionErrors.START_SPEED, 3, w.startSpeedSigma());
             addPrior(a, MotionErrors.START_TILT, 2, w.startTiltSigma());
             addPrior(a, MotionErrors.RATE_BIAS, 3, w.gyroBiasSigma());
             for (int k = 0; k < w.jolts().size(); k++) {
+                MotionWindow.Jolt jolt = w.jolts().get(k);
                 int c = MotionErrors.FIXED + MotionErrors.JOLT * k;
-                addPrior(a, c, 3, w.jolts().get(k).speedSigma());
-                addPrior(a, c + 3, 2, w.jolts().get(k).tiltSigma());
-                addPrior(a, c + 5, 1, w.jolts().get(k).headingSigma());
+                Quaternion worldFromSensor =
+                        motion.orientation(Math.max(0, Math.min(w.size() - 1, jolt.index() - w.from())));
+                addPrior(a, c, jolt.speed().turnedBy(worldFromSensor));
+                addPrior(
+                        a,
+                        c + 3,
+                        jolt.turn()
+                                .turnedBy(worldFromSensor)
+                                .plus(Vector3.X.times(jolt.tiltSigma()))
+                                .plus(Vector3.Y.times(jolt.tiltSigma())));
+            }
+        }
+
+        private static void addPrior(double[][] a, int first, Covariance covariance) {
+            double[][] information = inverse(covariance.matrix()).getDataRef();
+            for (int i = 0; i < 3; i++) {
+                addScaled(a[first + i], first, information[i]);
+            }
+        }
+
+        private static void addScaled(double[] to, int first, double[] values) {
+            for (int j = 0; j < values.length; j++) {
+                to[first + j] += values[j];
             }
         }
 

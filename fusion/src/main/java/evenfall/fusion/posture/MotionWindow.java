@@ -68,9 +68,10 @@ public record MotionWindow(
      * The integrals of force and turn rate may be wrong by a jump: an impact that the sampling cuts short, a clipped peak, a gap.
      *
      * @param index sample of the stream after which the speed has jumped
-     * @param speedSigma one standard deviation of the jump of the speed along each axis, m/s
-     * @param tiltSigma one standard deviation of the jump of the orientation about each horizontal axis, rad
-     * @param headingSigma the same about the vertical, rad
+     * @param speed how far the jump of the speed may be off, m/s, sensor axes
+     * @param turn how far the jump of the orientation may be off, rad, sensor axes
+     * @param tiltSigma one standard deviation of what the orientation may be off besides about each horizontal axis, rad
+     * @param unseen whether nothing was recorded meanwhile
      */
-    public record Jolt(int index, double speedSigma, double tiltSigma, double headingSigma) {}
+    public record Jolt(int index, Covariance speed, Covariance turn, double tiltSigma, boolean unseen) {}
 }

@@ -2,6 +2,10 @@ package evenfall.fusion.posture;
 
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
+import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * A window's motion with the errors that its stances reveal taken out, and how sure it is.
@@ -23,6 +27,48 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
     public Spread between(int first, int second) {
         return spread(change(first, second));
     }
+
+    /**
+     * Covariance of the errors of the way between two samples, world axes.
+     *
+     * @param first index in the window of the earlier sample
+     * @param second index in the window of the later sample
+     */
+    public Way wayBetween(int first, int second) {
+        double[][] rows = change(first, second);
+        double[][] place = new double[rows.length][];
+        for (int c = 0; c < rows.length; c++) {
+            place[c] = Arrays.copyOfRange(rows[c], ErrorPropagation.PLACE, ErrorPropagation.PLACE + 3);
+        }
+        RealMatrix with = new Array2DRowRealMatrix(covariance, false).multiply(new Array2DRowRealMatrix(place, false));
+        RealMatrix whole = new Array2DRowRealMatrix(place, false).transpose().multiply(with);
+        int[] unseen = unseenColumns();
+        if (unseen.length == 0) {
+            return new Way(Covariance.of(whole), Covariance.NONE);
+        }
+        RealMatrix gaps = new Array2DRowRealMatrix(covariance, false).getSubMatrix(unseen, unseen);
+        RealMatrix fromGaps = with.getSubMatrix(unseen, new int[] {0, 1, 2});
+        RealMatrix hidden = fromGaps.transpose()
+                .multiply(MotionSmoother.inverse(gaps.getData()).multiply(fromGaps));
+        return new Way(Covariance.of(whole.subtract(hidden)), Covariance.of(hidden));
+    }
+
+    /** The unknowns of what gaps hide. */
+    private int[] unseenColumns() {
+        return IntStream.range(0, window.jolts().size())
+                .filter(k -> window.jolts().get(k).unseen())
+                .flatMap(k ->
+                        IntStream.range(0, MotionErrors.JOLT).map(c -> MotionErrors.FIXED + MotionErrors.JOLT * k + c))
+                .toArray();
+    }
+
+    /**
+     * Covariances of the errors of a way, m².
+     *
+     * @param seen what would be left if it were known what gaps hide
+     * @param hidden what gaps hide of it
+     */
+    public record Way(Covariance seen, Covariance hidden) {}
 
     /** By how much the rows of a later sample differ from those of an earlier one. */
     private double[][] change(int first, int second) {

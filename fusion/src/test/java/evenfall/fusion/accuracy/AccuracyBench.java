@@ -78,6 +78,7 @@ final class AccuracyBench {
                 "simulated counts",
                 "copies",
                 "copies coverage",
+                "copies kinds coverage",
                 "floor");
         names.forEach(name -> slots.put(name, leftOut("landings")));
         slots.put("coverage plot", "");
@@ -90,9 +91,10 @@ final class AccuracyBench {
         slots.put("simulated sessions", SimulatedPart.sessions(run));
         slots.put("simulated groups", SimulatedPart.groups(run));
         slots.put("simulated counts", SimulatedPart.counts(run));
-        Map<String, LandingErrors> copies = told("the same with other sensors", CopiesRun.of(run.sessions(), COPIES));
-        slots.put("copies", SimulatedPart.copies(copies));
-        slots.put("copies coverage", SimulatedPart.copiesCoverage(copies));
+        CopiesRun copies = told("the same with other sensors", CopiesRun.of(run.sessions(), COPIES));
+        slots.put("copies", SimulatedPart.copies(copies.byTrouble()));
+        slots.put("copies coverage", SimulatedPart.copiesCoverage(copies.byTrouble()));
+        slots.put("copies kinds coverage", SimulatedPart.copiesCoverage(copies.byKind()));
         plots.coverage("accuracy-coverage", run.all());
         slots.put("coverage plot", images(List.of("accuracy-coverage"), "How many errors lie within sigma"));
         FloorRun.Simulated known = FloorRun.Simulated.of(run);

@@ -2,36 +2,67 @@ package evenfall.fusion.accuracy;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /** Errors on the simulated sessions as other sensors would have recorded them, by what else went wrong. */
 final class CopiesRun {
 
     private static final String NAME = "other sensors";
 
+    /** With these the bends are as asked for and the straps stay, if they were and did. */
+    private static final Set<OtherSensors.Trouble> HARMLESS =
+            EnumSet.of(OtherSensors.Trouble.NONE, OtherSensors.Trouble.GAPS);
+
+    private final List<Analysed> copies;
+
     /** One copy of a session. */
     private record Copy(SimulatedSession original, OtherSensors.Trouble trouble, long seed) {
 
-        SimulatedSession session() {
-            return OtherSensors.of(original, trouble, seed);
+        Analysed analysed() {
+            SimulatedSession worn = OtherSensors.of(original, trouble, seed);
+            return new Analysed(
+                    trouble,
+                    original.wellPrepared() && HARMLESS.contains(trouble),
+                    worn.hasGaps(),
+                    worn.errors(worn.analyse()),
+                    worn.errors(worn.analyseAlone()));
         }
     }
 
-    private CopiesRun() {}
+    /**
+     * What came of a copy.
+     *
+     * @param wellPrepared whether the opening was as asked for and the straps stayed
+     * @param gaps whether time is missing
+     * @param errors with both sensors
+     * @param alone as if the upper back had worn none
+     */
+    private record Analysed(
+            OtherSensors.Trouble trouble,
+            boolean wellPrepared,
+            boolean gaps,
+            LandingErrors errors,
+            LandingErrors alone) {}
+
+    private CopiesRun(List<Analysed> copies) {
+        this.copies = copies;
+    }
 
     /**
-     * Errors by trouble.
+     * Copies and analyses all.
      *
      * @param times how often each session is copied with each trouble
      */
-    static Map<String, LandingErrors> of(List<SimulatedSession> sessions, int times) {
-        Map<String, LandingErrors> groups = new LinkedHashMap<>();
+    static CopiesRun of(List<SimulatedSession> sessions, int times) {
+        List<Copy> copies = new ArrayList<>();
         long seed = 0;
         for (OtherSensors.Trouble trouble : OtherSensors.Trouble.values()) {
-            List<Copy> copies = new ArrayList<>();
             for (SimulatedSession session : sessions) {
                 for (int k = 0; k < times; k++) {
                     seed++;
@@ -40,30 +71,56 @@ final class CopiesRun {
                     }
                 }
             }
-            groups.put(
-                    NAME + (trouble == OtherSensors.Trouble.NONE ? "" : ", " + trouble.words()),
-                    LandingErrors.together(copies.parallelStream()
-                            .map(copy -> {
-                                SimulatedSession worn = copy.session();
-                                return worn.errors(worn.analyse());
-                            })
-                            .toList()));
+        }
+        return new CopiesRun(copies.parallelStream().map(Copy::analysed).toList());
+    }
+
+    /** By what went wrong besides. */
+    Map<String, LandingErrors> byTrouble() {
+        Map<String, LandingErrors> groups = new LinkedHashMap<>();
+        for (OtherSensors.Trouble trouble : OtherSensors.Trouble.values()) {
+            String words = trouble == OtherSensors.Trouble.NONE ? "" : ", " + trouble.words();
+            groups.put(NAME + words, together(copy -> copy.trouble() == trouble));
         }
         return groups;
+    }
+
+    /** By what they have in common. */
+    Map<String, LandingErrors> byKind() {
+        Map<String, LandingErrors> groups = new LinkedHashMap<>();
+        groups.put(SimulatedRun.ALL, together(copy -> true));
+        groups.put(SimulatedRun.WELL_PREPARED, together(Analysed::wellPrepared));
+        groups.put(SimulatedRun.BADLY_PREPARED, together(copy -> !copy.wellPrepared()));
+        groups.put(SimulatedRun.WITHOUT_GAPS, together(copy -> !copy.gaps()));
+        groups.put(SimulatedRun.WITH_GAPS, together(Analysed::gaps));
+        groups.put(
+                SimulatedRun.ALONE,
+                LandingErrors.together(copies.stream().map(Analysed::alone).toList()));
+        return groups;
+    }
+
+    private LandingErrors together(Predicate<Analysed> which) {
+        return LandingErrors.together(
+                copies.stream().filter(which).map(Analysed::errors).toList());
     }
 
     /** What the tables of bounds hold: the groups of a run, and each of its sessions once with each trouble. */
     static Map<String, LandingErrors> bounded(SimulatedRun run) {
         Map<String, LandingErrors> groups = new LinkedHashMap<>(run.groups());
-        groups.putAll(of(run.sessions(), 1));
+        groups.putAll(of(run.sessions(), 1).byTrouble());
         return groups;
     }
 
     /** Prints root mean square errors and coverage; how often each session is copied with each trouble. */
     public static void main(String[] args) {
-        Map<String, LandingErrors> groups = of(
+        CopiesRun run = of(
                 SimulatedSession.all(OpenData.folder("landings").orElseThrow()),
                 args.length == 0 ? 2 : Integer.parseInt(args[0]));
+        print(run.byTrouble());
+        print(run.byKind());
+    }
+
+    private static void print(Map<String, LandingErrors> groups) {
         System.out.println(groups.keySet());
         Arrays.stream(Figure.values()).forEach(figure -> {
             StringBuilder line = new StringBuilder(String.format("%-20s", figure.code()));

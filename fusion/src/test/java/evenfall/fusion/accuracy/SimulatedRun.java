@@ -15,6 +15,10 @@ import java.util.function.Predicate;
 final class SimulatedRun {
 
     static final String ALL = "all";
+    static final String WELL_PREPARED = "good opening, straps that stay";
+    static final String BADLY_PREPARED = "poor opening or a strap that moves";
+    static final String WITHOUT_GAPS = "without gaps";
+    static final String WITH_GAPS = "with gaps";
     static final String ALONE = "pelvis sensor alone";
 
     private final List<SimulatedSession> sessions;
@@ -40,10 +44,10 @@ final class SimulatedRun {
         run.group(
                 "all but s4, where a gap hides a contact",
                 session -> !session.name().equals("s4"));
-        run.group("good opening, straps that stay", SimulatedSession::wellPrepared);
-        run.group("poor opening or a strap that moves", session -> !session.wellPrepared());
-        run.group("without gaps", session -> !session.hasGaps());
-        run.group("with gaps", SimulatedSession::hasGaps);
+        run.group(WELL_PREPARED, SimulatedSession::wellPrepared);
+        run.group(BADLY_PREPARED, session -> !session.wellPrepared());
+        run.group(WITHOUT_GAPS, session -> !session.hasGaps());
+        run.group(WITH_GAPS, SimulatedSession::hasGaps);
         run.groups.put(
                 ALONE,
                 LandingErrors.together(run.sessions.parallelStream()
