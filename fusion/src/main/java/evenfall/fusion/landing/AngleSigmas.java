@@ -15,7 +15,7 @@ import java.util.function.ToDoubleFunction;
 record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     /** Straps rock fore and aft more than to the sides; a tilt to the side is surer by this. */
-    private static final double SIDEWAYS = 0.4;
+    private static final double SIDEWAYS = 0.3;
     /**
      * What is known of one segment's sensor through a landing.
      *
@@ -108,7 +108,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     double spineFlexion(Change c) {
         return sum(
-                0.1,
+                0.07,
                 Math.hypot(pelvis.scale * c.of(BodyMoment::tilt), upper.scale * c.of(BodyMoment::flexion)),
                 Math.toDegrees(Math.hypot(
                         c.of(m -> m.pelvis().forwardTip()), c.of(m -> m.upper().forwardTip()))),

@@ -104,10 +104,22 @@ final class CopiesRun {
                 copies.stream().filter(which).map(Analysed::errors).toList());
     }
 
-    /** What the tables of bounds hold: the groups of a run, and each of its sessions once with each trouble. */
-    static Map<String, LandingErrors> bounded(SimulatedRun run) {
+    /** Each of a run's sessions once with each trouble. */
+    static CopiesRun once(SimulatedRun run) {
+        return of(run.sessions(), 1);
+    }
+
+    /** What the table of bounds holds: the groups of the run, and these by what went wrong. */
+    Map<String, LandingErrors> bounded(SimulatedRun run) {
         Map<String, LandingErrors> groups = new LinkedHashMap<>(run.groups());
-        groups.putAll(of(run.sessions(), 1).byTrouble());
+        groups.putAll(byTrouble());
+        return groups;
+    }
+
+    /** What the table of coverage holds: the groups of the run, and these by what they have in common. */
+    Map<String, LandingErrors> covered(SimulatedRun run) {
+        Map<String, LandingErrors> groups = new LinkedHashMap<>(run.groups());
+        byKind().forEach((kind, errors) -> groups.put(NAME + ", " + kind, errors));
         return groups;
     }
 

@@ -65,6 +65,6 @@ final class CoverageTable {
     /** Prints the table that what is measured now gives. */
     public static void main(String[] args) {
         SimulatedRun run = SimulatedRun.of(OpenData.folder("landings").orElseThrow());
-        System.out.print(of(CopiesRun.bounded(run)));
+        System.out.print(of(CopiesRun.once(run).covered(run)));
     }
 }

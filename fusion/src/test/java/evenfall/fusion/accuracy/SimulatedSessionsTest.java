@@ -31,7 +31,9 @@ class SimulatedSessionsTest {
         Optional<Path> folder = OpenData.folder("landings");
         assumeTrue(folder.isPresent(), OpenData.missing("landings"));
         SimulatedRun run = SimulatedRun.of(folder.orElseThrow());
-        GROUPS.putAll(CopiesRun.bounded(run));
+        CopiesRun copies = CopiesRun.once(run);
+        GROUPS.putAll(copies.bounded(run));
+        GROUPS.putAll(copies.covered(run));
         SESSIONS.putAll(run.bySession());
     }
 

@@ -14,7 +14,9 @@ final class TightenBounds {
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args[0]);
         SimulatedRun simulated = SimulatedRun.of(OpenData.folder("landings").orElseThrow());
-        write(folder.resolve(SimulatedSessionsTest.BOUNDS), CopiesRun.bounded(simulated));
+        write(
+                folder.resolve(SimulatedSessionsTest.BOUNDS),
+                CopiesRun.once(simulated).bounded(simulated));
         write(folder.resolve(LadderTest.BOUNDS), LadderTest.run());
     }
 
