@@ -31,7 +31,8 @@ final class OtherSensors {
         ONE_BEND,
         GAPS,
         GAPS_AND_NO_BENDS,
-        STRAP_MOVES;
+        STRAP_MOVES,
+        NO_ROUTINE;
 
         String words() {
             return toString().toLowerCase(Locale.ROOT).replace('_', ' ');
@@ -53,6 +54,9 @@ final class OtherSensors {
     private static final double BENT = Math.toRadians(10);
 
     private static final double BEFORE_THE_KNOCKS_S = 2;
+    /** The stance on the box has begun. */
+    private static final double BEFORE_THE_FIRST_DROP_S = 2.5;
+
     private static final double SHORTEST_GAP_S = 0.02;
     private static final double LONGEST_GAP_S = 0.075;
     private static final int GAPS = 6;
@@ -81,7 +85,7 @@ final class OtherSensors {
         return switch (trouble) {
             case STRAP_MOVES -> session.truth().get("strap_slip").isNull();
             case ONE_BEND -> bends(session).size() == 2;
-            case NO_BENDS, GAPS_AND_NO_BENDS -> !bends(session).isEmpty();
+            case NO_BENDS, NO_ROUTINE, GAPS_AND_NO_BENDS -> !bends(session).isEmpty();
             default -> true;
         };
     }
@@ -119,6 +123,8 @@ final class OtherSensors {
         return switch (trouble) {
             case NO_BENDS, GAPS_AND_NO_BENDS ->
                 original.truth().get("sync_knocks_s").get(0).asDouble() - BEFORE_THE_KNOCKS_S;
+            case NO_ROUTINE ->
+                original.truth().get("landings").get(0).get("t_takeoff_s").asDouble() - BEFORE_THE_FIRST_DROP_S;
             case ONE_BEND -> {
                 List<double[]> bends = bends(original);
                 yield (bends.get(0)[1] + bends.get(1)[0]) / 2;
