@@ -10,6 +10,7 @@ import evenfall.fusion.posture.SmoothedMotion.Spread;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
+import evenfall.ingest.recording.SensorStream;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -38,6 +39,9 @@ public final class LandingMeasurer {
     private static final double PELVIS_STANCE_LEAN = Math.toRadians(0.5);
     /** and so far the trunk; both as the simulated bodies do, people are likely to lean more. */
     private static final double TRUNK_STANCE_LEAN = Math.toRadians(0.9);
+
+    /** Scale of an accelerometer of a hundredth either way. */
+    private static final double FORCE_SCALE = 0.006;
 
     /** Two places further apart in time than this are not the same lowest moment, s. */
     private static final double LOWEST_WITHIN_S = 0.2;
@@ -275,7 +279,7 @@ public final class LandingMeasurer {
                         : Math.hypot(Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval), Math.hypot(unseen, takeoffUnseen())),
                 fallSpeed == null ? null : speed,
                 fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
-                peakSigma(impact, interval),
+                peakSigma(impact),
                 depth,
                 collapse == null ? null : collapseSigma(impact));
     }
@@ -311,12 +315,15 @@ public final class LandingMeasurer {
                 : LongGap.length(pelvis, takeoff - ABOUT_TAKEOFF_S, takeoff + ABOUT_TAKEOFF_S) / Math.sqrt(3);
     }
 
-    /** A half sine as wide as the rise tells, sampled every interval: the mean loss at its top, and 1 % of scale. */
-    private static double peakSigma(Impact impact, double interval) {
-        Double rise = impact.riseMs();
-        double width = rise == null ? 0.05 : Math.max(0.02, 2.5 * rise / 1000);
-        double u = Math.PI * interval / (2 * width);
-        double loss = u > 0 ? 1 - Math.sin(u) / u : 0;
-        return impact.peakG() * Math.hypot(0.01, loss);
+    private double peakSigma(Impact impact) {
+        SensorStream stream = pelvis.motion().stream();
+        int peak = pelvis.motion().from() + MomentFinder.peak(pelvis.motion(), moments.contactS());
+        double between = peak < 1 || peak + 1 >= stream.size()
+                ? 0
+                : PeakBetweenSamples.sigma(
+                        MomentFinder.resultant(stream, peak - 1),
+                        MomentFinder.resultant(stream, peak),
+                        MomentFinder.resultant(stream, peak + 1));
+        return Math.hypot(FORCE_SCALE * impact.peakG(), between / Gravity.STANDARD);
     }
 }

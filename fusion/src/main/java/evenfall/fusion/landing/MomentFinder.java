@@ -59,21 +59,44 @@ final class MomentFinder {
     private double contact() {
         int last = motion.indexAt(event.peakS());
         for (int i = Math.max(1, motion.indexAt(event.contactS() - HIDDEN_CONTACT_S)); i <= last; i++) {
-            if (HiddenContact.gapLength(motion, motion.time(i - 1)) > 0 && (rises(i) || brakes(i))) {
-                return HiddenContact.in(motion, i).contactS();
+            if (endsGap(i) && (rises(i) || brakes(i))) {
+                int seen = lastingRise(i - 1);
+                return rise(seen < 0 ? i : seen);
             }
         }
         for (int i = Math.max(1, motion.indexAt(event.contactS() - SMOOTHED_CONTACT_S)); i <= last; i++) {
             if (rises(i)) {
-                double before = motion.verticalForce(i - 1);
-                double part = (medianBefore(i) + CONTACT_RISE - before) / (motion.verticalForce(i) - before);
-                double dt = motion.time(i) - motion.time(i - 1);
-                return HiddenContact.gapLength(motion, motion.time(i - 1)) > 0
-                        ? HiddenContact.in(motion, i).contactS()
-                        : motion.time(i - 1) + part * dt - contactLag();
+                return rise(i);
             }
         }
         return event.contactS();
+    }
+
+    /** The contact that a rise up to a sample tells. */
+    private double rise(int i) {
+        if (endsGap(i)) {
+            return HiddenContact.in(motion, i).contactS();
+        }
+        double before = motion.verticalForce(i - 1);
+        double part = (medianBefore(i) + CONTACT_RISE - before) / (motion.verticalForce(i) - before);
+        return motion.time(i - 1) + part * (motion.time(i) - motion.time(i - 1)) - contactLag();
+    }
+
+    private boolean endsGap(int i) {
+        return HiddenContact.gapLength(motion, motion.time(i - 1)) > 0;
+    }
+
+    /** The sample of the first rise that lasts until the last one before a gap, where a strap would have rung back; -1 if there is none. */
+    private int lastingRise(int last) {
+        int found = -1;
+        double least = motion.verticalForce(last);
+        for (int j = last; j > 0 && motion.time(last) - motion.time(j) < BEFORE_CONTACT_S; j--) {
+            least = Math.min(least, motion.verticalForce(j));
+            if (rises(j) && least > medianBefore(j) + CONTACT_RISE) {
+                found = j;
+            }
+        }
+        return found;
     }
 
     /** Whether the gap before a sample begins in flight and takes away more speed than straps ring by. */
