@@ -69,6 +69,14 @@ final class BodyMounting {
             timeline = segment.mounting().timeline(moves);
             turns.forEach(turn -> findings.add(turned(place, turn)));
         }
+        if (segment.mounting().leftBendsOut(timeline.first())) {
+            findings.add(new Finding(
+                    FindingCode.NO_OPENING_ROUTINE,
+                    Severity.WARNING,
+                    WORDS.say("routine.unsteady", place.words()),
+                    place,
+                    null));
+        }
         timelines.put(place, timeline);
         gives.put(place, segment.give(timeline));
     }

@@ -28,6 +28,11 @@ final class SceneMaker {
         this.clock = clock;
     }
 
+    /** Samples that are missing count from so long before the fall begins, s, */
+    private static final double BEFORE_S = 0.2;
+    /** until so long after contact. */
+    private static final double AFTER_S = 1;
+
     /** How one sensor went through the landing. */
     record Part(WindowMaker.Cut cut, SmoothedMotion motion) {}
 
@@ -49,16 +54,22 @@ final class SceneMaker {
             zeroTo = event.startS();
         }
         Mounting mounting = mountings.at(Place.PELVIS, event.contactS());
-        if (mounting.method() != MountingMethod.BEND) {
+        if (mounting.method() == MountingMethod.AXES || mounting.method() == MountingMethod.GRAVITY_ONLY) {
             flags.add(LandingFlag.AGAINST_GRAVITY);
         }
         if (mounting.method() == MountingMethod.GRAVITY_ONLY) {
             flags.add(LandingFlag.HEADING_UNKNOWN);
         }
-        for (Gap gap : pelvisStream.gaps()) {
-            if (gap.endS() > event.startS() - 0.2 && gap.startS() < event.contactS() + 1) {
-                flags.add(LandingFlag.GAP);
-            }
+        boolean gaps = missing(pelvisStream, event.startS() - BEFORE_S, event.contactS() + AFTER_S);
+        if (upper != null && clock != null) {
+            SensorStream upperStream = upper.motion().motion().stream();
+            gaps |= missing(
+                    upperStream,
+                    clock.toUpperBack(event.startS() - BEFORE_S),
+                    clock.toUpperBack(event.contactS() + AFTER_S));
+        }
+        if (gaps) {
+            flags.add(LandingFlag.GAP);
         }
         Stance after = cut.after();
         return new LandingScene(
@@ -71,6 +82,15 @@ final class SceneMaker {
                 upper == null || clock == null ? null : body(Place.UPPER_BACK, upper),
                 clock,
                 flags);
+    }
+
+    private static boolean missing(SensorStream stream, double fromS, double toS) {
+        for (Gap gap : stream.gaps()) {
+            if (gap.endS() > fromS && gap.startS() < toS) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private LandingScene.Body body(Place place, Part part) {

@@ -87,6 +87,13 @@ final class SegmentMounting {
         return new MountingTimeline(parts);
     }
 
+    /** Whether there were bends that told less than what was taken. */
+    boolean leftBendsOut(Mounting taken) {
+        return !opening.bends().isEmpty()
+                && taken.method() != MountingMethod.BEND
+                && taken.method() != MountingMethod.AXES;
+    }
+
     private double openingS() {
         return opening.bends().isEmpty() ? 0 : opening.bends().get(0).startS();
     }

@@ -140,7 +140,7 @@ public final class LandingMeasurer {
         Posture posture = postures.measure(angleSigmas(impact));
         flag(impact, balance);
         Sigma sigma = sigma(fall, impact, braking);
-        if (lowestUnsure(sigma.depthM())) {
+        if (lowestUnsure()) {
             flags.add(LandingFlag.LOWEST_UNSURE);
         }
         Measures measures = new Measures(fall, impact, braking, posture, balance, sigma);
@@ -218,21 +218,30 @@ public final class LandingMeasurer {
         }
     }
 
-    /** Whether the pelvis is within one sigma of its lowest place over a longer time. */
-    private boolean lowestUnsure(@Nullable Double depthSigma) {
+    /** Whether the pelvis is as low at another time, within one sigma of the way between. */
+    private boolean lowestUnsure() {
         Double lowest = moments.lowestS();
-        if (lowest == null || depthSigma == null) {
+        if (lowest == null) {
             return false;
         }
         Motion motion = pelvis.motion();
-        double low = motion.placeAt(lowest).z() + depthSigma;
         double end = Math.min(moments.contactS() + MomentFinder.LOWEST_WITHIN_S, scene.untilS());
+        int other = -1;
         for (int i = motion.indexAt(moments.contactS()) + 1; i < motion.size() && motion.time(i) <= end; i++) {
-            if (motion.place(i).z() < low && Math.abs(motion.time(i) - lowest) > LOWEST_WITHIN_S) {
-                return true;
+            if (Math.abs(motion.time(i) - lowest) > LOWEST_WITHIN_S
+                    && (other < 0 || motion.place(i).z() < motion.place(other).z())) {
+                other = i;
             }
         }
-        return false;
+        if (other < 0) {
+            return false;
+        }
+        int low = motion.indexAt(lowest);
+        double higher = motion.place(other).z() - motion.placeAt(lowest).z();
+        double sigma = pelvis.smoothed()
+                .between(Math.min(low, other), Math.max(low, other))
+                .placeUp();
+        return higher < Math.hypot(DEPTH_SIGMA_M, sigma);
     }
 
     private AngleSigmas angleSigmas(Impact impact) {
@@ -324,6 +333,8 @@ public final class LandingMeasurer {
                         MomentFinder.resultant(stream, peak - 1),
                         MomentFinder.resultant(stream, peak),
                         MomentFinder.resultant(stream, peak + 1));
-        return Math.hypot(FORCE_SCALE * impact.peakG(), between / Gravity.STANDARD);
+        Estimate estimated = impact.peakEstimatedG();
+        double cut = estimated == null ? 0 : estimated.value() - impact.peakG();
+        return Math.hypot(Math.hypot(FORCE_SCALE * impact.peakG(), between / Gravity.STANDARD), cut);
     }
 }

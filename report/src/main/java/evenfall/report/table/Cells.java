@@ -31,7 +31,7 @@ final class Cells {
         }
         double change = angle.change();
         String size = String.format(Locale.ROOT, "%.1f°", Math.abs(change));
-        String sigma = String.format(Locale.ROOT, " ± %.1f", angle.sigma());
+        String sigma = angle.sigma() < 0.05 ? " ± <0.1" : String.format(Locale.ROOT, " ± %.1f", angle.sigma());
         return ("0.0°".equals(size) ? size : (change > 0 ? plus : minus) + " " + size) + sigma;
     }
 
