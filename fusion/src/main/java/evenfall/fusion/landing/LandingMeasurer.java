@@ -285,7 +285,9 @@ public final class LandingMeasurer {
                 contact,
                 fall.flightS() == null
                         ? null
-                        : Math.hypot(Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval), Math.hypot(unseen, takeoffUnseen())),
+                        : Math.hypot(
+                                Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval),
+                                Math.hypot(unseen, takeoffSigma(moments.takeoffS()))),
                 fallSpeed == null ? null : speed,
                 fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
                 peakSigma(impact),
@@ -316,12 +318,13 @@ public final class LandingMeasurer {
         return value * value;
     }
 
-    /** What a long gap leaves of the take-off: it may lie anywhere up to the gap's length away, s. */
-    private double takeoffUnseen() {
-        Double takeoff = moments.takeoffS();
+    /** What slow feet and a long gap leave of the take-off: with a gap it may lie anywhere up to its length away, s. */
+    private double takeoffSigma(@Nullable Double takeoff) {
         return takeoff == null
                 ? 0
-                : LongGap.length(pelvis, takeoff - ABOUT_TAKEOFF_S, takeoff + ABOUT_TAKEOFF_S) / Math.sqrt(3);
+                : Math.hypot(
+                        TakeoffFinder.slownessSigma(pelvis.motion(), takeoff),
+                        LongGap.length(pelvis, takeoff - ABOUT_TAKEOFF_S, takeoff + ABOUT_TAKEOFF_S) / Math.sqrt(3));
     }
 
     private double peakSigma(Impact impact) {

@@ -322,6 +322,10 @@ final class OddLandingsPlayedTest {
             Measures m = Objects.requireNonNull(landings.get(k).measures());
             assertThat(landings.get(k).moments().contactS()).isCloseTo(truth.contactS() - start, within(CONTACT_S));
             assertThat(m.fall().impactSpeedMS()).isCloseTo(truth.impactSpeedMS(), within(SPEED_MS));
+            if (m.fall().flightS() != null) {
+                double sigma = Objects.requireNonNull(m.sigma().flightS());
+                assertThat(m.fall().flightS()).isCloseTo(truth.contactS() - truth.takeoffS(), within(3 * sigma));
+            }
             assertThat(m.impact().peakG()).isCloseTo(truth.peakG(), within(0.02 * truth.peakG()));
             assertThat(Objects.requireNonNull(m.braking().depthM())).isCloseTo(truth.depthM(), within(DEPTH_M));
             angles(landings.get(k), SyntheticTruth.angles(truth));
