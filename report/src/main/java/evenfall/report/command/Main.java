@@ -4,6 +4,7 @@ import evenfall.ingest.progress.Progress;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalInt;
 
 /** The program {@code evenfall}: runs a command and exits with its status. */
 public final class Main {
@@ -12,7 +13,10 @@ public final class Main {
 
     /** Runs a command on the standard streams and exits with its status. */
     public static void main(String[] args) {
-        SecondMachine.handOn(args).ifPresent(System::exit);
+        OptionalInt done = SecondMachine.handOn(args);
+        if (done.isPresent()) {
+            System.exit(done.getAsInt());
+        }
         StandardOutput output = new StandardOutput();
         PrintStream out = new PrintStream(output, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);

@@ -15,6 +15,8 @@ import java.util.OptionalInt;
  * command line of a Java machine can tell it so, and a jar has none: the start script and the image say it at once and are never
  * started twice.
  *
+ * <p>Nothing here is written with lambdas or streams: to make the first of them takes Java longer than all the rest.
+ *
  * <p>Streams, working folder and exit status are those of the second. A first that is ended ends it; if it is killed so that it
  * cannot, the second goes on and writes its result.
  */
@@ -41,7 +43,7 @@ final class SecondMachine {
 
     /** Has {@code args} done and says its exit status; says nothing where this machine had better do it itself. */
     static OptionalInt handOn(String[] args) {
-        if (!isRecording(args) || ELSEWHERE.stream().anyMatch(System.getenv()::containsKey)) {
+        if (!isRecording(args) || isToldElsewhere()) {
             return OptionalInt.empty();
         }
         ProcessHandle.Info self = ProcessHandle.current().info();
@@ -57,7 +59,25 @@ final class SecondMachine {
 
     /** Whether to start {@code command} for files of {@code size} bytes. */
     static boolean pays(List<String> command, long size) {
-        return !command.isEmpty() && (size >= LEAST || command.stream().anyMatch(word -> word.startsWith(ARCHIVE)));
+        return !command.isEmpty() && (size >= LEAST || hasArchive(command));
+    }
+
+    private static boolean hasArchive(List<String> command) {
+        for (String word : command) {
+            if (word.startsWith(ARCHIVE)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isToldElsewhere() {
+        for (String variable : ELSEWHERE) {
+            if (System.getenv(variable) != null) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Of the files that {@code args} name together, bytes. */
@@ -86,8 +106,10 @@ final class SecondMachine {
             return List.of();
         }
         List<String> options = given.subList(0, jar - 1);
-        if (!options.stream().allMatch(SecondMachine::isPlain)) {
-            return List.of();
+        for (String option : options) {
+            if (!isPlain(option)) {
+                return List.of();
+            }
         }
         List<String> command = new ArrayList<>(List.of(java));
         command.addAll(options);
@@ -107,7 +129,12 @@ final class SecondMachine {
     }
 
     private static boolean isPlain(String option) {
-        return PLAIN.stream().anyMatch(option::startsWith) && !option.startsWith(REMOTE);
+        for (String plain : PLAIN) {
+            if (option.startsWith(plain)) {
+                return !option.startsWith(REMOTE);
+            }
+        }
+        return false;
     }
 
     /** Runs it to its end; says nothing if it could not be started. */
@@ -119,7 +146,12 @@ final class SecondMachine {
             // No room for a second, or none allowed.
             return OptionalInt.empty();
         }
-        Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
+        Runtime.getRuntime().addShutdownHook(new Thread() {
+            @Override
+            public void run() {
+                process.destroy();
+            }
+        });
         try {
             return OptionalInt.of(process.waitFor());
         } catch (InterruptedException e) {
