@@ -9,6 +9,7 @@ import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
@@ -105,18 +106,17 @@ public final class MotionSmoother {
         return new SensorKnowledge(information, right);
     }
 
+    private static Array2DRowRealMatrix inverse(double[][] m) {
+        return new Array2DRowRealMatrix(solver(m).getInverse().getData(), false);
+    }
+
     /** Of a symmetric positive definite matrix; what roundoff leaves of asymmetry is averaged away first. */
-    static Array2DRowRealMatrix inverse(double[][] m) {
+    static DecompositionSolver solver(double[][] m) {
         double[][] even = new double[m.length][m.length];
         for (int i = 0; i < m.length; i++) {
             average(even[i], m, i);
         }
-        return new Array2DRowRealMatrix(
-                new CholeskyDecomposition(new Array2DRowRealMatrix(even, false), 1e-6, FLOOR)
-                        .getSolver()
-                        .getInverse()
-                        .getData(),
-                false);
+        return new CholeskyDecomposition(new Array2DRowRealMatrix(even, false), 1e-6, FLOOR).getSolver();
     }
 
     private static void average(double[] into, double[][] m, int i) {

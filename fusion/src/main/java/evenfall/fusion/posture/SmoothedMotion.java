@@ -49,7 +49,7 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
         RealMatrix gaps = new Array2DRowRealMatrix(covariance, false).getSubMatrix(unseen, unseen);
         RealMatrix fromGaps = with.getSubMatrix(unseen, new int[] {0, 1, 2});
         RealMatrix hidden = fromGaps.transpose()
-                .multiply(MotionSmoother.inverse(gaps.getData()).multiply(fromGaps));
+                .multiply(MotionSmoother.solver(gaps.getData()).solve(fromGaps));
         return new Way(Covariance.of(whole.subtract(hidden)), Covariance.of(hidden));
     }
 
