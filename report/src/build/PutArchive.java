@@ -26,6 +26,8 @@ final class PutArchive {
         } else {
             System.err.println("No archive of classes was made: the program starts without, somewhat later.");
             Files.deleteIfExists(near);
+            // One of an earlier program would be worse than none.
+            Files.deleteIfExists(Path.of(args[1]));
         }
     }
 

@@ -69,7 +69,7 @@ final class BodyMounting {
             timeline = segment.mounting().timeline(moves);
             turns.forEach(turn -> findings.add(turned(place, turn)));
         }
-        if (segment.mounting().leftBendsOut(timeline.first())) {
+        if (segment.mounting().hasCrookedBends(timeline.first())) {
             findings.add(new Finding(
                     FindingCode.NO_OPENING_ROUTINE,
                     Severity.WARNING,

@@ -7,7 +7,8 @@ import evenfall.ingest.recording.SensorStream;
 
 /**
  * How far the integrals of force and turn rate over missing samples may be off, told by how both behave beside the gap. Both
- * are taken to run on a straight line from its one end to the other.
+ * are taken to run on a straight line from its one end to the other, in the sensor's axes: what a turn over the gap moves from one
+ * of them to another counts as a change as well, which is on the safe side.
  */
 final class GapDoubt {
 

@@ -18,6 +18,11 @@ import org.jspecify.annotations.Nullable;
 /** Lays together what one landing is measured from. */
 final class SceneMaker {
 
+    /** Missing samples count from so long before the fall begins, s. */
+    private static final double BEFORE_S = 0.2;
+    /** Missing samples count until so long after contact, s. */
+    private static final double AFTER_S = 1;
+
     private final SensorStream pelvisStream;
     private final BodyMounting mountings;
     private final @Nullable ClockMap clock;
@@ -27,11 +32,6 @@ final class SceneMaker {
         this.mountings = mountings;
         this.clock = clock;
     }
-
-    /** Samples that are missing count from so long before the fall begins, s, */
-    private static final double BEFORE_S = 0.2;
-    /** until so long after contact. */
-    private static final double AFTER_S = 1;
 
     /** How one sensor went through the landing. */
     record Part(WindowMaker.Cut cut, SmoothedMotion motion) {}

@@ -39,6 +39,9 @@ final class SegmentMounting {
     private static final double FOLDING_SIGMA_DEG = 14;
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;
+    /** One standard deviation of a heading by bends beyond which they are called crooked, deg. */
+    private static final double CROOKED_DEG = 1.5;
+
     /** A strap that slips by an angle in gravity turns about the vertical by about as much. */
     private static final double SLIP_SIGMA_PART = 0.7;
 
@@ -87,11 +90,14 @@ final class SegmentMounting {
         return new MountingTimeline(parts);
     }
 
-    /** Whether there were bends that told less than what was taken. */
-    boolean leftBendsOut(Mounting taken) {
+    /** Whether there were bends, but too crooked to tell much beside the drops. */
+    boolean hasCrookedBends(Mounting taken) {
         return !opening.bends().isEmpty()
                 && taken.method() != MountingMethod.BEND
-                && taken.method() != MountingMethod.AXES;
+                && taken.method() != MountingMethod.AXES
+                && MountingFinder.ofBends(correct.apply(upForce()), opening.bends())
+                                .sigmaDeg()
+                        > CROOKED_DEG;
     }
 
     private double openingS() {

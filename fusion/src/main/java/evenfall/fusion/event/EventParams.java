@@ -117,10 +117,10 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
      * @param slightCatchShare what weaker means for a slight one
      * @param gap longest time between contacts of a run
      * @param contacts least number of contacts of a run
-     * @param contactsJumped the same where one of them would be a landing if it stood alone
+     * @param contactsJumped the same where one of them drops or jumps as a landing does
      * @param strength least strength of a contact of a run
      * @param light least median of the times with little weight in a run: walking has hardly any
-     * @param flown time with little weight from which a contact ends a jump, whatever is around it
+     * @param flown time with little weight from which a contact ends a jump, whatever is around it: no step flies so long
      */
     record Steps(
             double near,

@@ -43,7 +43,7 @@ final class LandingRules {
         if (d.brake() < params.body().brakeShare() * d.fallen()) {
             return Verdict.NO_BRAKE;
         }
-        if (amongSteps(i) && !fliesOn(d)) {
+        if (amongSteps(i) && !isJumped(d)) {
             return Verdict.STEP;
         }
         if (!isRested(d) && !isLong(d)) {
@@ -79,8 +79,8 @@ final class LandingRules {
                 && d.light() >= params.rest().longLight();
     }
 
-    /** No step flies as long, and no failed attempt at standing up: each of several jumps in a row is landed. */
-    private boolean fliesOn(Descent d) {
+    /** Whether it flew too long for a step or a failed attempt at standing up: each of several jumps in a row is landed. */
+    private boolean isJumped(Descent d) {
         return isLong(d) && d.light() >= params.steps().flown();
     }
 
@@ -102,7 +102,7 @@ final class LandingRules {
                 && d.fallen() >= hop.lost()
                 && d.light() >= hop.light()
                 && d.down() >= hop.returned() * up
-                && (d.brake() <= hop.brakeShare() * d.fallen() || fliesOn(d))
+                && (d.brake() <= hop.brakeShare() * d.fallen() || isJumped(d))
                 && d.swing() <= swing;
     }
 

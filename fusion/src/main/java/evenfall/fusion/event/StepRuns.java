@@ -37,7 +37,7 @@ final class StepRuns {
         return runs;
     }
 
-    /** Ends a run: many contacts are one, and few of which one would be a landing if it stood alone. */
+    /** Ends a run: many contacts are one, and few of which one drops or jumps as a landing does. */
     private void close(List<Descent> run, boolean jumped, List<Event> runs) {
         int least = jumped ? steps.contactsJumped() : steps.contacts();
         if (run.size() >= least && medianLight(run) >= steps.light()) {

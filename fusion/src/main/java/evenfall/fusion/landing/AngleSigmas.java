@@ -15,7 +15,7 @@ import java.util.function.ToDoubleFunction;
 record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     /** Straps rock fore and aft more than to the sides; a tilt to the side is surer by this. */
-    private static final double SIDEWAYS = 0.3;
+    private static final double SIDEWAYS = 0.2;
     /**
      * What is known of one segment's sensor through a landing.
      *

@@ -20,7 +20,7 @@ public enum LandingFlag {
     AGAINST_GRAVITY,
     /** The heading of the mounting is not known: sides are uncertain. */
     HEADING_UNKNOWN,
-    /** Samples are missing within the landing. */
+    /** Samples of either sensor are missing within the landing. */
     GAP,
     /** The gyroscope gave nothing here: what needs orientation is missing. */
     DEAD_SENSOR,

@@ -40,7 +40,7 @@ public final class LandingMeasurer {
     /** and so far the trunk; both as the simulated bodies do, people are likely to lean more. */
     private static final double TRUNK_STANCE_LEAN = Math.toRadians(0.9);
 
-    /** Scale of an accelerometer of a hundredth either way. */
+    /** Of an accelerometer's scale that lies within a hundredth either way: 0.01 / √3. */
     private static final double FORCE_SCALE = 0.006;
 
     /** Two places further apart in time than this are not the same lowest moment, s. */
@@ -300,7 +300,7 @@ public final class LandingMeasurer {
         return Math.sqrt(upperBack == null ? squares : squares + square(turnUnseen(upperBack)));
     }
 
-    /** How far a folding rate may be off for what gaps of a segment's sensor hide of its turn, deg/s. */
+    /** How far a folding rate may be off for what gaps of a segment's sensor and the impact hide of its turn, deg/s. */
     private double turnUnseen(SegmentMotion segment) {
         double from = segment.ownTime(moments.contactS());
         double to = segment.ownTime(moments.contactS() + PostureMeasurer.COLLAPSE_WITHIN_S);
@@ -323,7 +323,7 @@ public final class LandingMeasurer {
         return takeoff == null
                 ? 0
                 : Math.hypot(
-                        TakeoffFinder.slownessSigma(pelvis.motion(), takeoff),
+                        TakeoffFinder.slownessSigma(pelvis.motion(), takeoff, moments.contactS()),
                         LongGap.length(pelvis, takeoff - ABOUT_TAKEOFF_S, takeoff + ABOUT_TAKEOFF_S) / Math.sqrt(3));
     }
 
@@ -338,6 +338,35 @@ public final class LandingMeasurer {
                         MomentFinder.resultant(stream, peak + 1));
         Estimate estimated = impact.peakEstimatedG();
         double cut = estimated == null ? 0 : estimated.value() - impact.peakG();
-        return Math.hypot(Math.hypot(FORCE_SCALE * impact.peakG(), between / Gravity.STANDARD), cut);
+        double hidden = hiddenPeak() / Gravity.STANDARD - impact.peakG();
+        return Math.hypot(
+                Math.hypot(FORCE_SCALE * impact.peakG(), between / Gravity.STANDARD),
+                Math.hypot(cut, Math.max(0, hidden)));
+    }
+
+    /**
+     * How high the force may have been in the gaps of the impact, m/s²; 0 without any. The speeds on both sides tell what it was on
+     * average, as far as what the gap may hide is known: as a triangle it rose twice that above the straight line between both ends.
+     */
+    private double hiddenPeak() {
+        SmoothedMotion smoothed = pelvis.smoothed();
+        SensorStream stream = smoothed.window().stream();
+        double highest = 0;
+        for (int k = 0; k < smoothed.window().jolts().size(); k++) {
+            MotionWindow.Jolt jolt = smoothed.window().jolts().get(k);
+            double endS = stream.time(jolt.index());
+            double startS = stream.time(jolt.index() - 1);
+            if (jolt.unseen()
+                    && endS > moments.contactS() - MomentFinder.PEAK_BEFORE_S
+                    && startS < moments.contactS() + MomentFinder.PEAK_AFTER_S) {
+                double line = (MomentFinder.resultant(stream, jolt.index() - 1)
+                                + MomentFinder.resultant(stream, jolt.index()))
+                        / 2;
+                double jump = Math.hypot(
+                        smoothed.errors().jumps().get(k).norm(), jolt.speed().size());
+                highest = Math.max(highest, line + 2 * jump / (endS - startS));
+            }
+        }
+        return highest;
     }
 }

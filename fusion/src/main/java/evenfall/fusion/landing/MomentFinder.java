@@ -86,7 +86,7 @@ final class MomentFinder {
         return HiddenContact.gapLength(motion, motion.time(i - 1)) > 0;
     }
 
-    /** The sample of the first rise that lasts until the last one before a gap, where a strap would have rung back; -1 if there is none. */
+    /** The sample of the first rise that is not rung back until the last sample before a gap; -1 if there is none. */
     private int lastingRise(int last) {
         int found = -1;
         double least = motion.verticalForce(last);

@@ -7,6 +7,7 @@ import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.special.Erf;
 import org.jspecify.annotations.Nullable;
 
 /** Takes the angles of a landing at its moments, and how fast the spine folds. */
@@ -103,22 +104,39 @@ final class PostureMeasurer {
                 course.stream()
                         .mapToDouble(m -> contact + Math.IEEEremainder(angle.applyAsDouble(m) - contact, 360))
                         .toArray());
-        int farthest = first;
-        double max = contact;
+        int highest = first;
+        int lowest = first;
         for (int i = first + 1; i < body.length - room(); i++) {
-            if (Math.abs(body[i] - contact) > Math.abs(max - contact)) {
-                farthest = i;
-                max = body[i];
-            }
+            highest = body[i] > body[highest] ? i : highest;
+            lowest = body[i] < body[lowest] ? i : lowest;
         }
+        double above = body[highest] - contact;
+        double below = contact - body[lowest];
+        boolean up = above > below;
+        double change = up ? above : -below;
+        double plain =
+                sigma.applyAsDouble(new AngleSigmas.Change(change, atContact, course.get(up ? highest : lowest)));
         Double lowestS = moments.lowestS();
         return new Excursion(
                 contact,
                 angle.applyAsDouble(at(moments.peakS())),
                 lowestS == null ? null : angle.applyAsDouble(at(lowestS)),
-                max,
-                max - contact,
-                sigma.applyAsDouble(new AngleSigmas.Change(max - contact, atContact, course.get(farthest))));
+                contact + change,
+                change,
+                Math.hypot(plain, otherSide(Math.abs(above - below), above + below, plain)));
+    }
+
+    /**
+     * What it adds to the sigma of a change that the angle may truly have gone farther to the other side: the chance of that, times the
+     * way from one side to the other. Both err by the sigma, and their difference by √2
+     * of it.
+     *
+     * @param apart by how much the one side is farther, deg
+     * @param way from the farthest to the one side to the farthest to the other, deg
+     * @param sigma of either, deg
+     */
+    private static double otherSide(double apart, double way, double sigma) {
+        return way * Math.sqrt(Erf.erfc(apart / (2 * sigma)) / 2);
     }
 
     private double endOfMotion() {

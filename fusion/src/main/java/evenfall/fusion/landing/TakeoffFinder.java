@@ -13,7 +13,7 @@ public final class TakeoffFinder {
 
     private static final double LONGEST_FLIGHT_S = 1.2;
 
-    /** From this to that the force falls in 2 to 5 ms on simulated bodies, in 5 to 16 on people. */
+    /** From this to the lower one the force falls in 2 to 5 ms on simulated bodies, in 5 to 16 on people, m/s². */
     private static final double UPPER_LEVEL = 0.65 * Gravity.STANDARD;
 
     private static final double LOWER_LEVEL = 0.35 * Gravity.STANDARD;
@@ -54,11 +54,12 @@ public final class TakeoffFinder {
      * How far a take-off may be off because the feet let go more slowly than those from which the lag is known, s.
      *
      * @param takeoffS as found
+     * @param contactS before which the feet have let go
      */
-    static double slownessSigma(Motion motion, double takeoffS) {
+    static double slownessSigma(Motion motion, double takeoffS, double contactS) {
         double half = takeoffS - LAG_S;
-        double fall = nearestFall(motion, LOWER_LEVEL, half, 1) - nearestFall(motion, UPPER_LEVEL, half, -1);
-        return LATER * Math.max(0, fall - USUAL_FALL_S);
+        double lower = Math.min(contactS, nearestFall(motion, LOWER_LEVEL, half, 1));
+        return LATER * Math.max(0, lower - nearestFall(motion, UPPER_LEVEL, half, -1) - USUAL_FALL_S);
     }
 
     /** When the force falls through a level, from a moment on forward (1) or back (-1); that moment if it does not. */

@@ -53,6 +53,11 @@ public record Covariance(double xx, double yy, double zz, double xy, double xz, 
         return Math.sqrt(Math.max(0, between(direction, direction)));
     }
 
+    /** One standard deviation in whichever direction: root sum of squares of the axes'. */
+    public double size() {
+        return Math.sqrt(xx + yy + zz);
+    }
+
     private double between(Vector3 a, Vector3 b) {
         return a.x() * (xx * b.x() + xy * b.y() + xz * b.z())
                 + a.y() * (xy * b.x() + yy * b.y() + yz * b.z())

@@ -220,8 +220,7 @@ public final class MotionSmoother {
             for (int k = 0; k < w.jolts().size(); k++) {
                 MotionWindow.Jolt jolt = w.jolts().get(k);
                 int c = MotionErrors.FIXED + MotionErrors.JOLT * k;
-                Quaternion worldFromSensor =
-                        motion.orientation(Math.max(0, Math.min(w.size() - 1, jolt.index() - w.from())));
+                Quaternion worldFromSensor = motion.orientation(jolt.index() - w.from());
                 addPrior(a, c, jolt.speed().turnedBy(worldFromSensor));
                 addPrior(
                         a,

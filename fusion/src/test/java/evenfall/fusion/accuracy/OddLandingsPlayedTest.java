@@ -182,7 +182,7 @@ final class OddLandingsPlayedTest {
         }
     }
 
-    /** Each is told and flagged: no step flies for half a second. */
+    /** Each is told and flagged: no step flies for 0.4 s. Of the middle one alone the speed is not known, and sigma says so. */
     @ParameterizedTest
     @EnumSource
     void severalJumpsInARow_areAllToldAndFlagged(Jumps jumps) {
@@ -193,13 +193,15 @@ final class OddLandingsPlayedTest {
                 .toList();
         for (List<Landing> told : List.of(whole, live)) {
             assertThat(told).hasSize(3);
-            for (Landing landing : told) {
+            for (int k = 0; k < 3; k++) {
+                Landing landing = told.get(k);
                 assertThat(landing.flags()).containsAnyOf(LandingFlag.NO_QUIET_START, LandingFlag.NOT_SETTLED);
                 Measures m = Objects.requireNonNull(landing.measures());
-                assertThat(m.fall().impactSpeedMS())
-                        .isCloseTo(
-                                BodyMotion.GRAVITY * 0.5 / 2,
-                                within(3 * Objects.requireNonNull(m.sigma().impactSpeedMS())));
+                double sigma = Objects.requireNonNull(m.sigma().impactSpeedMS());
+                double error =
+                        Math.abs(Objects.requireNonNull(m.fall().impactSpeedMS()) - BodyMotion.GRAVITY * 0.5 / 2);
+                assertThat(error).isLessThan(k == 1 ? 2 * sigma : SPEED_MS);
+                assertThat(sigma).isLessThan(k == 1 ? 1.6 : SPEED_MS);
             }
         }
     }

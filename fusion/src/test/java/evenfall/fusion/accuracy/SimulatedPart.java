@@ -56,7 +56,9 @@ final class SimulatedPart {
         return table(
                 copies,
                 figures,
-                (figure, s) -> MarkdownTable.percent(s.withinOne()) + ", " + MarkdownTable.percent(s.withinTwo()));
+                (figure, s) -> Double.isNaN(s.withinOne())
+                        ? ""
+                        : MarkdownTable.percent(s.withinOne()) + ", " + MarkdownTable.percent(s.withinTwo()));
     }
 
     private static List<Figure> withOtherSensors() {

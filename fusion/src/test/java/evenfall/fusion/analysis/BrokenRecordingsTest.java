@@ -61,6 +61,16 @@ class BrokenRecordingsTest {
     }
 
     @Test
+    void aGapOfTheUpperBack_isToldOfItsLandingAlone() {
+        SensorStream upper = stream(SESSION.upperBack(), 0, 1e9, true);
+        RecordingAnalysis analysis =
+                analyse(stream(SESSION.pelvis(), 0, 1e9, true), without(upper, contact(1) + 0.1, contact(1) + 0.15));
+
+        assertThat(analysis.landings().get(0).flags()).doesNotContain(LandingFlag.GAP);
+        assertThat(analysis.landings().get(1).flags()).contains(LandingFlag.GAP);
+    }
+
+    @Test
     void aRecordingThatEndsWithinALanding_leavesOutWhatCameAfter() {
         double end = contact(1) + 0.08;
         RecordingAnalysis analysis =

@@ -266,6 +266,8 @@ class SyntheticLandingsTest {
                 assertThat(Math.abs(estimated.value() - truth))
                         .isLessThan(3 * estimated.sigma())
                         .isLessThan(truth - recorded.peakG());
+                // "At least" is off by no less than the estimate says.
+                assertThat(measures(cut, k).sigma().peakG()).isGreaterThan(estimated.value() - recorded.peakG());
             }
         }
         // Harder landings stand at full scale for longer than can be made up for.
@@ -308,6 +310,18 @@ class SyntheticLandingsTest {
         double depth = Objects.requireNonNull(m.braking().depthM());
         assertThat(Math.abs(depth - truth.depthM()))
                 .isLessThan(2 * Objects.requireNonNull(m.sigma().depthM()));
+    }
+
+    @Test
+    void aGapOverThePeak_errsNoMoreThanItSays() {
+        double peak = PLAIN.landings().get(0).moments().peakS() + IDEAL.pelvis().time()[0];
+        RecordingAnalysis hidden = analyse(new Recording(
+                new SensorRecording("pelvis", without(IDEAL.pelvis(), peak - 0.03, peak + 0.03), null, List.of()),
+                null));
+        double missed = measures(PLAIN, 0).impact().peakG()
+                - measures(hidden, 0).impact().peakG();
+        assertThat(missed).isGreaterThan(5 * measures(PLAIN, 0).sigma().peakG());
+        assertThat(missed).isLessThan(2 * measures(hidden, 0).sigma().peakG());
     }
 
     private static SensorStream without(SensorSignals s, double fromS, double toS) {

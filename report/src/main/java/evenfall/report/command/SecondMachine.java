@@ -84,7 +84,8 @@ final class SecondMachine {
     static long sizeOf(String[] args) {
         long size = 0;
         for (String arg : args) {
-            size += new File(arg.substring(arg.indexOf('=') + 1)).length();
+            File file = new File(arg.substring(arg.indexOf('=') + 1));
+            size += file.isFile() ? file.length() : 0;
         }
         return size;
     }

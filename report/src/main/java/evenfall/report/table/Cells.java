@@ -44,7 +44,7 @@ final class Cells {
         if (foreAft == null || lateral == null) {
             return MISSING;
         }
-        return sided(foreAft, " in front", " behind") + ", " + sided(lateral, " left", " right");
+        return sided(foreAft, " before", " behind") + ", " + sided(lateral, " left", " right");
     }
 
     private static String sided(double metres, String plus, String minus) {
