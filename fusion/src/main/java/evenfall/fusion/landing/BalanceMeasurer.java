@@ -26,9 +26,9 @@ final class BalanceMeasurer {
     /** People come to rest more surely than the smoother is told: so much of its sigma is true of a shift, */
     private static final double SHIFT_SHARE = 0.4;
     /** of a place over the feet, */
-    private static final double PLACE_SHARE = 0.34;
+    private static final double PLACE_SHARE = 0.33;
     /** and of what gaps hide of either. */
-    private static final double GAP_SHARE = 0.55;
+    private static final double GAP_SHARE = 0.4;
 
     private final SegmentMotion pelvis;
     private final Motion motion;
