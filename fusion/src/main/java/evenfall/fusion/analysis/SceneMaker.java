@@ -9,7 +9,6 @@ import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.LandingScene;
 import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.ingest.place.Place;
-import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.SensorStream;
 import java.util.EnumSet;
 import java.util.Set;
@@ -60,15 +59,13 @@ final class SceneMaker {
         if (mounting.method() == MountingMethod.GRAVITY_ONLY) {
             flags.add(LandingFlag.HEADING_UNKNOWN);
         }
-        boolean gaps = missing(pelvisStream, event.startS() - BEFORE_S, event.contactS() + AFTER_S);
-        if (upper != null && clock != null) {
-            SensorStream upperStream = upper.motion().motion().stream();
-            gaps |= missing(
-                    upperStream,
-                    clock.toUpperBack(event.startS() - BEFORE_S),
-                    clock.toUpperBack(event.contactS() + AFTER_S));
-        }
-        if (gaps) {
+        double from = event.startS() - BEFORE_S;
+        double to = event.contactS() + AFTER_S;
+        if (pelvisStream.hasGapWithin(from, to)
+                || (upper != null
+                        && clock != null
+                        && upper.motion().motion().stream()
+                                .hasGapWithin(clock.toUpperBack(from), clock.toUpperBack(to)))) {
             flags.add(LandingFlag.GAP);
         }
         Stance after = cut.after();
@@ -82,15 +79,6 @@ final class SceneMaker {
                 upper == null || clock == null ? null : body(Place.UPPER_BACK, upper),
                 clock,
                 flags);
-    }
-
-    private static boolean missing(SensorStream stream, double fromS, double toS) {
-        for (Gap gap : stream.gaps()) {
-            if (gap.endS() > fromS && gap.startS() < toS) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private LandingScene.Body body(Place place, Part part) {

@@ -70,9 +70,7 @@ final class VerticalMotion {
     }
 
     private boolean hasGaps() {
-        double end = time(size() - 1);
-        double start = time(0);
-        return stream.gaps().stream().anyMatch(gap -> gap.endS() > start && gap.startS() < end);
+        return stream.hasGapWithin(time(0), time(size() - 1));
     }
 
     private double[] verticalForces(int n) {

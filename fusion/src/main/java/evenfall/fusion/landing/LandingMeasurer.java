@@ -329,7 +329,7 @@ public final class LandingMeasurer {
 
     private double peakSigma(Impact impact) {
         SensorStream stream = pelvis.motion().stream();
-        int peak = pelvis.motion().from() + MomentFinder.peak(pelvis.motion(), moments.contactS());
+        int peak = pelvis.motion().from() + pelvis.motion().indexAt(moments.peakS());
         double between = peak < 1 || peak + 1 >= stream.size()
                 ? 0
                 : PeakBetweenSamples.sigma(

@@ -77,9 +77,7 @@ final class MomentFinder {
         if (endsGap(i)) {
             return HiddenContact.in(motion, i).contactS();
         }
-        double before = motion.verticalForce(i - 1);
-        double part = (medianBefore(i) + CONTACT_RISE - before) / (motion.verticalForce(i) - before);
-        return motion.time(i - 1) + part * (motion.time(i) - motion.time(i - 1)) - contactLag();
+        return motion.passes(i, medianBefore(i) + CONTACT_RISE) - contactLag();
     }
 
     private boolean endsGap(int i) {

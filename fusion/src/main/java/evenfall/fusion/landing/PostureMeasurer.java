@@ -128,8 +128,7 @@ final class PostureMeasurer {
 
     /**
      * What it adds to the sigma of a change that the angle may truly have gone farther to the other side: the chance of that, times the
-     * way from one side to the other. Both err by the sigma, and their difference by √2
-     * of it.
+     * way from one side to the other. Both err by the sigma, and their difference by √2 of it.
      *
      * @param apart by how much the one side is farther, deg
      * @param way from the farthest to the one side to the farthest to the other, deg

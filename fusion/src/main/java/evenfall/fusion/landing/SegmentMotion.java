@@ -4,6 +4,7 @@ import evenfall.fusion.alignment.StrapGive;
 import evenfall.fusion.filtering.Biquad;
 import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
+import evenfall.fusion.posture.Covariance;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.fusion.rotation.Quaternion;
@@ -155,12 +156,12 @@ final class SegmentMotion {
         int from = indexAt(fromS);
         double yaw = SegmentAngles.of(motion.orientation(from).times(sensorFromSegment))
                 .yaw();
-        SmoothedMotion.Turn turn = smoothed.turnBetween(from, indexAt(toS));
+        Covariance turn = smoothed.turnBetween(from, indexAt(toS));
         Vector3 forward = new Vector3(Math.cos(yaw), Math.sin(yaw), 0);
         return new TurnSigmas(
-                Math.toDegrees(turn.sigma(forward)),
-                Math.toDegrees(turn.sigma(Vector3.UP.cross(forward))),
-                Math.toDegrees(turn.sigma(Vector3.UP)));
+                Math.toDegrees(turn.along(forward)),
+                Math.toDegrees(turn.along(Vector3.UP.cross(forward))),
+                Math.toDegrees(turn.along(Vector3.UP)));
     }
 
     /** A world vector of the motion, turned so that x points where the segment faced while yaw was zero. */

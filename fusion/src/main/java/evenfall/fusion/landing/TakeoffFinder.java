@@ -40,7 +40,7 @@ public final class TakeoffFinder {
             if (before < LEVEL || now >= LEVEL) {
                 continue;
             }
-            double crossing = crossing(motion, i, LEVEL);
+            double crossing = motion.passes(i, LEVEL);
             double after = Math.min(crossing + 0.08, contactS - 0.01);
             if (mean(motion, crossing - 0.1, crossing - 0.01) > 0.8 * Gravity.STANDARD
                     && mean(motion, crossing, after) < 0.45 * Gravity.STANDARD) {
@@ -68,17 +68,10 @@ public final class TakeoffFinder {
                 i > 0 && i < motion.size() && Math.abs(motion.time(i) - fromS) < ABOUT_S;
                 i += way) {
             if (motion.verticalForce(i - 1) >= level && motion.verticalForce(i) < level) {
-                return crossing(motion, i, level);
+                return motion.passes(i, level);
             }
         }
         return fromS;
-    }
-
-    /** When the force falls through a level between a sample and the one before, s. */
-    private static double crossing(Motion motion, int i, double level) {
-        double before = motion.verticalForce(i - 1);
-        double part = (before - level) / (before - motion.verticalForce(i));
-        return motion.time(i - 1) + part * (motion.time(i) - motion.time(i - 1));
     }
 
     private static double mean(Motion motion, double fromS, double toS) {

@@ -2,7 +2,6 @@ package evenfall.fusion.posture;
 
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
-import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * A covariance of three axes: how far a vector may be off, and along which directions more than along others.
@@ -12,14 +11,17 @@ public record Covariance(double xx, double yy, double zz, double xy, double xz, 
     /** Of what is known. */
     public static final Covariance NONE = even(0);
 
-    static Covariance of(RealMatrix m) {
+    /** Of three neighbouring unknowns of a symmetric matrix. */
+    static Covariance of(double[][] m, int first) {
+        int second = first + 1;
+        int third = first + 2;
         return new Covariance(
-                m.getEntry(0, 0),
-                m.getEntry(1, 1),
-                m.getEntry(2, 2),
-                m.getEntry(0, 1),
-                m.getEntry(0, 2),
-                m.getEntry(1, 2));
+                m[first][first],
+                m[second][second],
+                m[third][third],
+                m[first][second],
+                m[first][third],
+                m[second][third]);
     }
 
     /** The same along every direction. */
@@ -47,7 +49,7 @@ public record Covariance(double xx, double yy, double zz, double xy, double xz, 
         return new Covariance(between(x, x), between(y, y), between(z, z), between(x, y), between(x, z), between(y, z));
     }
 
-    /** One standard deviation along a direction of length 1. */
+    /** One standard deviation of what is off along a direction: of the dot product with it. */
     public double along(Vector3 direction) {
         // Roundoff may leave a little less than nothing.
         return Math.sqrt(Math.max(0, between(direction, direction)));

@@ -102,6 +102,13 @@ public final class Motion {
         return force[3 * i + 2];
     }
 
+    /** When the vertical force passes a level (m/s²) on the straight line to a sample from the one before, s. */
+    public double passes(int i, double level) {
+        double before = verticalForce(i - 1);
+        double part = (level - before) / (verticalForce(i) - before);
+        return time(i - 1) + part * (time(i) - time(i - 1));
+    }
+
     /** Specific force, world axes, m/s². */
     public Vector3 force(int i) {
         return vector(force, i);

@@ -235,13 +235,9 @@ public final class MotionSmoother {
         private static void addPrior(double[][] a, int first, Covariance covariance) {
             double[][] information = inverse(covariance.matrix()).getDataRef();
             for (int i = 0; i < 3; i++) {
-                addScaled(a[first + i], first, information[i]);
-            }
-        }
-
-        private static void addScaled(double[] to, int first, double[] values) {
-            for (int j = 0; j < values.length; j++) {
-                to[first + j] += values[j];
+                for (int j = 0; j < 3; j++) {
+                    a[first + i][first + j] += information[i][j];
+                }
             }
         }
 

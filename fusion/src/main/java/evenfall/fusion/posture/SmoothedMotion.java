@@ -44,13 +44,13 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
         RealMatrix whole = new Array2DRowRealMatrix(place, false).transpose().multiply(with);
         int[] unseen = unseenColumns();
         if (unseen.length == 0) {
-            return new Way(Covariance.of(whole), Covariance.NONE);
+            return new Way(Covariance.of(whole.getData(), 0), Covariance.NONE);
         }
         RealMatrix gaps = new Array2DRowRealMatrix(covariance, false).getSubMatrix(unseen, unseen);
         RealMatrix fromGaps = with.getSubMatrix(unseen, new int[] {0, 1, 2});
         RealMatrix hidden = fromGaps.transpose()
                 .multiply(MotionSmoother.solver(gaps.getData()).solve(fromGaps));
-        return new Way(Covariance.of(whole.subtract(hidden)), Covariance.of(hidden));
+        return new Way(Covariance.of(whole.subtract(hidden).getData(), 0), Covariance.of(hidden.getData(), 0));
     }
 
     /** The unknowns of what gaps hide. */
@@ -112,13 +112,13 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
     }
 
     /**
-     * Errors of the turn between two samples, without what the gyroscope's scale does, which goes with each angle's own
-     * turning.
+     * Errors of the turn between two samples about the world's axes, rad², without what the gyroscope's scale does, which goes with
+     * each angle's own turning.
      *
      * @param first index in the window of the earlier sample
      * @param second index in the window of the later sample
      */
-    public Turn turnBetween(int first, int second) {
+    public Covariance turnBetween(int first, int second) {
         double[][] rows = change(first, second);
         double[][] turn = new double[3][3];
         for (int a = 0; a < covariance.length; a++) {
@@ -126,7 +126,7 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
                 addTurn(turn, rows, a);
             }
         }
-        return new Turn(turn);
+        return Covariance.of(turn, 0);
     }
 
     private void addTurn(double[][] turn, double[][] rows, int a) {
@@ -149,36 +149,11 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
         return column >= MotionErrors.RATE_SCALE && column < MotionErrors.RATE_SCALE + 3;
     }
 
-    /**
-     * Covariance of a turn's error about the world's axes.
-     *
-     * @param covariance rad²
-     */
-    @SuppressWarnings("ArrayRecordComponent") // a matrix compared by nobody
-    public record Turn(double[][] covariance) {
-
-        /** One standard deviation about a unit vector, rad. */
-        public double sigma(Vector3 about) {
-            return quadratic(covariance, 0, about);
-        }
-    }
-
     /** One standard deviation of the gyroscope's scale about an axis, sensor axes, unit vector. */
     public double rateScaleSigma(Vector3 about) {
         // Each axis turns by its share of the turning and errs by its scale times that.
         Vector3 squares = new Vector3(about.x() * about.x(), about.y() * about.y(), about.z() * about.z());
-        return quadratic(covariance, MotionErrors.RATE_SCALE, squares);
-    }
-
-    private static double quadratic(double[][] matrix, int first, Vector3 v) {
-        double[] u = {v.x(), v.y(), v.z()};
-        double variance = 0;
-        for (int a = 0; a < 3; a++) {
-            for (int b = 0; b < 3; b++) {
-                variance += u[a] * matrix[first + a][first + b] * u[b];
-            }
-        }
-        return Math.sqrt(Math.max(0, variance));
+        return Covariance.of(covariance, MotionErrors.RATE_SCALE).along(squares);
     }
 
     /**
@@ -188,7 +163,7 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
      * @param across unit vector in sensor axes along which a bias turns the vertical about that axis
      */
     public double levelSigma(Vector3 across) {
-        return quadratic(covariance, 0, across) / Gravity.STANDARD;
+        return Covariance.of(covariance, 0).along(across) / Gravity.STANDARD;
     }
 
     /**
@@ -202,7 +177,9 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
             return new Jump(0, 0);
         }
         int c = MotionErrors.FIXED + MotionErrors.JOLT * last;
-        return new Jump(errors.jumps().get(last).dot(along), quadratic(covariance, c, along));
+        return new Jump(
+                errors.jumps().get(last).dot(along),
+                Covariance.of(covariance, c).along(along));
     }
 
     /**

@@ -176,6 +176,16 @@ public final class SensorStream {
         return gaps;
     }
 
+    /** Whether a gap reaches into a stretch of time, s. */
+    public boolean hasGapWithin(double fromS, double toS) {
+        for (Gap gap : gaps) {
+            if (gap.endS() > fromS && gap.startS() < toS) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Where the accelerometer clips, m/s², if stated or seen. */
     public OptionalDouble accelerationRange() {
         return accelerationRange;
