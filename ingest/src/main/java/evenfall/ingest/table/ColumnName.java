@@ -25,6 +25,17 @@ record ColumnName(
     private static final Pattern BRACKET = Pattern.compile("[(\\[{<]([^)\\]}>]*)[)\\]}>]?");
     private static final Pattern HUMP = Pattern.compile("(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])");
 
+    /** What stands between words. */
+    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}°²µ⁻]+");
+
+    /** A unit that holds a slash, dot or power sign, at the end of a name. */
+    private static final Pattern RATIO = Pattern.compile(
+            "(?<=[\\s_.,:-]|^)(m?(?:deg|rad|°|º|dps|m|cm|mm|degrees|radians))\\s*[/·*]\\s*(s(?:ec(?:ond)?)?)\\s*(\\^?-?\\*{0,2}[2²]?|/s)\\s*$",
+            Pattern.CASE_INSENSITIVE);
+
+    /** "ax", "accx", "gyroz", "acc2x", "ax1": a quantity, perhaps a number, an axis, perhaps a number. */
+    private static final Pattern COMPACT = Pattern.compile("([\\p{L}]*?)(\\d*)([xyz]?)(\\d*)");
+
     private static final Set<String> ACCELERATION = Set.of(
             "a",
             "acc",
@@ -209,18 +220,15 @@ record ColumnName(
         Reading(String text, String outside, @Nullable String bracket) {
             this.text = text;
             this.bracket = bracket;
-            // A unit that contains a slash, dot or power sign is kept in one piece.
+            // Such a unit is kept in one piece.
             String unitless = outside;
             String tail = "";
-            Matcher slash = Pattern.compile(
-                            "(?<=[\\s_.,:-]|^)(m?(?:deg|rad|°|º|dps|m|cm|mm|degrees|radians))\\s*[/·*]\\s*(s(?:ec(?:ond)?)?)\\s*(\\^?-?\\*{0,2}[2²]?|/s)\\s*$",
-                            Pattern.CASE_INSENSITIVE)
-                    .matcher(outside);
+            Matcher slash = RATIO.matcher(outside);
             if (slash.find()) {
                 tail = slash.group(1) + slash.group(2) + (slash.group(3).isEmpty() ? "" : "2");
                 unitless = outside.substring(0, slash.start());
             }
-            for (String part : unitless.split("[^\\p{L}\\p{N}°²µ⁻]+", -1)) {
+            for (String part : BETWEEN.split(unitless, -1)) {
                 for (String hump : HUMP.split(part, -1)) {
                     addWord(hump.toLowerCase(Locale.ROOT));
                 }
@@ -234,9 +242,7 @@ record ColumnName(
             if (word.isEmpty()) {
                 return;
             }
-            // "ax", "accx", "gyroz", "acc2x", "ax1": a quantity, perhaps a number, an axis, perhaps a number.
-            Matcher compact =
-                    Pattern.compile("([\\p{L}]*?)(\\d*)([xyz]?)(\\d*)").matcher(word);
+            Matcher compact = COMPACT.matcher(word);
             if (compact.matches()
                     && (ACCELERATION.contains(compact.group(1))
                             || TURN_RATE.contains(compact.group(1))

@@ -72,10 +72,13 @@ record Preview(String name, List<String> lines) {
 
     /** The line on which a row ends: further down when a cell in quotation marks holds line ends. */
     private int lastLineOfRow(int first) {
-        long marks = 0;
+        boolean open = false;
         for (int i = first; i < Math.min(lines.size(), first + MOST_LINES_OF_A_ROW); i++) {
-            marks += lines.get(i).chars().filter(c -> c == '"').count();
-            if (marks % 2 == 0) {
+            String line = lines.get(i);
+            for (int mark = line.indexOf('"'); mark >= 0; mark = line.indexOf('"', mark + 1)) {
+                open = !open;
+            }
+            if (!open) {
                 return i;
             }
         }

@@ -13,11 +13,14 @@ final class RowShape {
     /** How many cells most of the rows have; 0 without rows. */
     static int cells(List<List<String>> rows) {
         Map<Integer, Integer> counts = new HashMap<>();
-        rows.forEach(row -> counts.merge(row.size(), 1, Integer::sum));
-        return counts.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey)
-                .orElse(0);
+        int most = 0;
+        for (List<String> row : rows) {
+            int cells = row.size();
+            if (counts.merge(cells, 1, Integer::sum) > counts.getOrDefault(most, 0)) {
+                most = cells;
+            }
+        }
+        return most;
     }
 
     /** Whether most numbers in these columns are written with a decimal comma. */

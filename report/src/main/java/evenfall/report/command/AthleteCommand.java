@@ -20,7 +20,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Says who an athlete is, or takes the athlete out of the log. */
-@Command(name = "athlete")
+@Command(name = "athlete", addMethodSubcommands = false)
 final class AthleteCommand implements Task {
 
     private static final Words WORDS = Words.beside(AthleteCommand.class);

@@ -34,7 +34,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints a block of training. */
-@Command(name = "block")
+@Command(name = "block", addMethodSubcommands = false)
 final class BlockCommand implements Task {
 
     private static final Words WORDS = Words.beside(BlockCommand.class);

@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Says what is wrong or doubtful about recorded files. */
-@Command(name = "check")
+@Command(name = "check", addMethodSubcommands = false)
 final class CheckCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN = EnumSet.of(OutputFormat.TABLE, OutputFormat.JSON);

@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Makes an invented block of training and its pages. */
-@Command(name = "demo")
+@Command(name = "demo", addMethodSubcommands = false)
 final class DemoCommand implements Task {
 
     private static final Words WORDS = Words.beside(DemoCommand.class);

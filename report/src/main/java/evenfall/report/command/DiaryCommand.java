@@ -21,7 +21,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Adds to an athlete's diary, or prints it. */
-@Command(name = "diary")
+@Command(name = "diary", addMethodSubcommands = false)
 final class DiaryCommand implements Task {
 
     private static final Words WORDS = Words.beside(DiaryCommand.class);

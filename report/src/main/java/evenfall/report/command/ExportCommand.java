@@ -12,7 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes everything of one athlete into one file. */
-@Command(name = "export")
+@Command(name = "export", addMethodSubcommands = false)
 final class ExportCommand implements Task {
 
     private static final Words WORDS = Words.beside(ExportCommand.class);

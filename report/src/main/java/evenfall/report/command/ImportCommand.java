@@ -22,6 +22,7 @@ import picocli.CommandLine.Parameters;
 /** Puts recorded files, or an athlete that was exported, into the log. */
 @Command(
         name = "import",
+        addMethodSubcommands = false,
         customSynopsis = {
             "evenfall import --log DIR --athlete ID --date YYYY-MM-DD[-N] --pelvis FILE [--upper-back FILE]",
             "                [--layout FILE] [--notes FILE]",

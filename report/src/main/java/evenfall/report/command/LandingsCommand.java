@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints the landings of one recording. */
-@Command(name = "landings")
+@Command(name = "landings", addMethodSubcommands = false)
 final class LandingsCommand implements Task {
 
     private static final Set<OutputFormat> WRITTEN =

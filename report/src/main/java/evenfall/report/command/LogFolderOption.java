@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** The option that names a training log. */
-@Command
+@Command(addMethodSubcommands = false)
 final class LogFolderOption {
 
     @Option(names = "--log", required = true, paramLabel = "DIR")

@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** The options that name an athlete of a training log. */
-@Command
+@Command(addMethodSubcommands = false)
 final class LogOptions {
 
     private static final Words WORDS = Words.beside(LogOptions.class);

@@ -13,9 +13,13 @@ public final class Main {
 
     /** Runs a command on the standard streams and exits with its status. */
     public static void main(String[] args) {
-        OptionalInt done = SecondMachine.handOn(args);
+        long size = SecondMachine.sizeOf(args);
+        OptionalInt done = SecondMachine.handOn(args, size);
         if (done.isPresent()) {
             System.exit(done.getAsInt());
+        }
+        if (size > 0) {
+            HeadStart.begin();
         }
         StandardOutput output = new StandardOutput();
         PrintStream out = new PrintStream(output, false, StandardCharsets.UTF_8);

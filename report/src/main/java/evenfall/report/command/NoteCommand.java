@@ -24,7 +24,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Notes what the coach knows of landings. */
-@Command(name = "note")
+@Command(name = "note", addMethodSubcommands = false)
 final class NoteCommand implements Task {
 
     private static final Words WORDS = Words.beside(NoteCommand.class);

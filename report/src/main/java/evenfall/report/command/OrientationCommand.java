@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Writes the orientation of one sensor at every sample. */
-@Command(name = "orientation")
+@Command(name = "orientation", addMethodSubcommands = false)
 final class OrientationCommand implements Task {
 
     private final Console console;

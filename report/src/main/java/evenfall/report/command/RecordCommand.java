@@ -28,7 +28,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Records live into the log and shows each landing once. */
-@Command(name = "record")
+@Command(name = "record", addMethodSubcommands = false)
 final class RecordCommand implements Task {
 
     private static final Words WORDS = Words.beside(RecordCommand.class);

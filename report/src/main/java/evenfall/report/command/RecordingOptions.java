@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** The options that name the files of one recording. */
-@Command
+@Command(addMethodSubcommands = false)
 final class RecordingOptions {
 
     @Option(names = "--pelvis", required = true, paramLabel = "FILE")

@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** What a scientist may ask of a block beside what a coach is shown. */
-@Command
+@Command(addMethodSubcommands = false)
 final class ScienceOptions {
 
     private static final Words WORDS = Words.beside(ScienceOptions.class);

@@ -41,25 +41,41 @@ final class SecondMachine {
 
     private SecondMachine() {}
 
-    /** Has {@code args} done and says its exit status; says nothing where this machine had better do it itself. */
-    static OptionalInt handOn(String[] args) {
-        if (!isRecording(args) || isToldElsewhere()) {
+    /**
+     * Has {@code args} done and says its exit status; says nothing where this machine had better do it itself.
+     *
+     * @param size of the files whose landings they ask for, bytes; 0 where they ask for something else
+     */
+    static OptionalInt handOn(String[] args, long size) {
+        if (size == 0 || compilesOnce() || isToldElsewhere()) {
             return OptionalInt.empty();
         }
         ProcessHandle.Info self = ProcessHandle.current().info();
         List<String> command =
                 command(self.command().orElse(""), List.of(self.arguments().orElse(new String[0])), List.of(args));
-        return pays(command, sizeOf(args)) ? run(command) : OptionalInt.empty();
+        return pays(command, size) ? run(command) : OptionalInt.empty();
     }
 
-    /** Whether {@code args} ask for the landings of files that are there. */
-    static boolean isRecording(String[] args) {
-        return args.length > 0 && args[0].equals("landings") && sizeOf(args) > 0;
+    /** Of the files whose landings {@code args} ask for together, bytes; 0 where they ask for something else. */
+    static long sizeOf(String[] args) {
+        long size = 0;
+        if (args.length > 0 && args[0].equals("landings")) {
+            for (String arg : args) {
+                File file = new File(arg.substring(arg.indexOf('=') + 1));
+                size += file.isFile() ? file.length() : 0;
+            }
+        }
+        return size;
     }
 
     /** Whether to start {@code command} for files of {@code size} bytes. */
     static boolean pays(List<String> command, long size) {
         return !command.isEmpty() && (size >= LEAST || hasArchive(command));
+    }
+
+    /** Whether this machine leaves the second compiler out; so it says of itself, and to ask for its options takes far longer. */
+    private static boolean compilesOnce() {
+        return System.getProperty("java.vm.info", "").contains("emulated-client");
     }
 
     private static boolean hasArchive(List<String> command) {
@@ -78,16 +94,6 @@ final class SecondMachine {
             }
         }
         return false;
-    }
-
-    /** Of the files that {@code args} name together, bytes. */
-    static long sizeOf(String[] args) {
-        long size = 0;
-        for (String arg : args) {
-            File file = new File(arg.substring(arg.indexOf('=') + 1));
-            size += file.isFile() ? file.length() : 0;
-        }
-        return size;
     }
 
     /**

@@ -16,7 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Plays a recording onto a port as its sensors would. */
-@Command(name = "send")
+@Command(name = "send", addMethodSubcommands = false)
 final class SendCommand implements Task {
 
     private static final Words WORDS = Words.beside(SendCommand.class);

@@ -31,7 +31,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints one session of the log. */
-@Command(name = "session")
+@Command(name = "session", addMethodSubcommands = false)
 final class SessionCommand implements Task {
 
     private static final Words WORDS = Words.beside(SessionCommand.class);

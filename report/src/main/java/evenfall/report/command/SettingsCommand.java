@@ -18,7 +18,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Prints what the coach set and what holds for the rest, and writes files to set it in. */
-@Command(name = "settings")
+@Command(name = "settings", addMethodSubcommands = false)
 final class SettingsCommand implements Task {
 
     private static final Words WORDS = Words.beside(SettingsCommand.class);

@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints the athlete's own page. */
-@Command(name = "sheet")
+@Command(name = "sheet", addMethodSubcommands = false)
 final class SheetCommand implements Task {
 
     private static final Words WORDS = Words.beside(SheetCommand.class);

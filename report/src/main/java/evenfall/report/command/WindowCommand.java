@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Opens the coach's window. */
-@Command(name = "window")
+@Command(name = "window", addMethodSubcommands = false)
 final class WindowCommand implements Task {
 
     private static final Words WORDS = Words.beside(WindowCommand.class);
