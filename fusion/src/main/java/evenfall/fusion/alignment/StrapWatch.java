@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * turn about the vertical leaves no trace in gravity and is not found.
  *
  * <p>A move counts when the median directions before and after lie more than 3° and more than five times their scatter
- * apart, and at most one stance in six after it is nearer to the old direction. At least three stances are needed on each side.
+ * apart, and at most one stance in six after it is back within half of that. At least three stances are needed on each side.
  */
 public final class StrapWatch {
 
@@ -24,9 +24,17 @@ public final class StrapWatch {
     /** Someone who sits or bends is no stance: further than this from the median of all, rad. */
     private static final double NO_STANCE = Math.toRadians(45);
 
-    private static final double NEARER_SHARE = 0.17;
-    /** Medians are taken over so many stances on either side of a move at most. */
-    private static final int LOOKED_AT = 40;
+    /** Who bends and stays so for a while is none either: further than this from the median of the stances about it, rad. */
+    private static final double NO_STAY = Math.toRadians(10);
+    /** Of so many of them, with itself. */
+    private static final int ABOUT = 5;
+
+    /** Directions are those of so many stances on either side of a move at most: a strap may move again. */
+    private static final int BESIDE = 8;
+    /** So many after it are watched for a return, */
+    private static final int WATCHED = 40;
+    /** of which this share may be back. */
+    private static final double BACK_SHARE = 0.17;
 
     private StrapWatch() {}
 
@@ -57,9 +65,22 @@ public final class StrapWatch {
             return longer;
         }
         Vector3 usual = median(longer);
-        return longer.stream()
+        return steady(longer.stream()
                 .filter(stance -> stance.force().angleTo(usual) < NO_STANCE)
-                .toList();
+                .toList());
+    }
+
+    /** Without those whose neighbours stand otherwise: a strap that moved stays where it went. */
+    private static List<Stance> steady(List<Stance> stances) {
+        List<Stance> steady = new ArrayList<>();
+        for (int i = 0; i < stances.size(); i++) {
+            int from = Math.max(0, Math.min(i - ABOUT / 2, stances.size() - ABOUT));
+            Vector3 about = median(stances.subList(from, Math.min(stances.size(), from + ABOUT)));
+            if (stances.get(i).force().angleTo(about) < NO_STAY) {
+                steady.add(stances.get(i));
+            }
+        }
+        return steady;
     }
 
     private static void search(List<Stance> stances, List<Move> moves) {
@@ -97,17 +118,17 @@ public final class StrapWatch {
     }
 
     private static @Nullable Move judge(List<Stance> stances, int split) {
-        List<Stance> old = stances.subList(Math.max(0, split - LOOKED_AT), split);
-        List<Stance> later = stances.subList(split, Math.min(stances.size(), split + LOOKED_AT));
+        List<Stance> old = stances.subList(Math.max(0, split - BESIDE), split);
+        List<Stance> later = stances.subList(split, Math.min(stances.size(), split + BESIDE));
+        List<Stance> watched = stances.subList(split, Math.min(stances.size(), split + WATCHED));
         Vector3 before = median(old);
         Vector3 after = median(later);
         double angle = before.angleTo(after);
         double scatter = Math.max(SCATTER_FLOOR, Math.max(scatter(old, before), scatter(later, after)));
-        long nearer = later.stream()
-                .filter(stance ->
-                        stance.force().angleTo(before) < stance.force().angleTo(after))
+        long back = watched.stream()
+                .filter(stance -> stance.force().angleTo(before) < angle / 2)
                 .count();
-        if (angle < LEAST_ANGLE || angle < LEAST_SCATTERS * scatter || nearer > NEARER_SHARE * later.size()) {
+        if (angle < LEAST_ANGLE || angle < LEAST_SCATTERS * scatter || back > BACK_SHARE * watched.size()) {
             return null;
         }
         double at = (old.get(old.size() - 1).endS() + later.get(0).startS()) / 2;

@@ -14,7 +14,7 @@ package evenfall.fusion.event;
  * @param fallen speed lost from the fastest upward to the fastest downward moment
  * @param fallenSinceCrest the same since the last crest of the speed: smaller where a brake rings
  * @param brake speed taken away after {@code turn}
- * @param brakeRate mean rate of the first four fifths of that, m/s²
+ * @param brakeRate mean rate of the first half of that, m/s²
  * @param light time with little weight on the feet
  * @param up upward speed at the start, against rest before; NaN without one
  * @param downFromBefore downward speed, against rest before; NaN without one

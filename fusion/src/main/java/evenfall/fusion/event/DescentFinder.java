@@ -32,8 +32,8 @@ final class DescentFinder {
     /** Half the window in which a stance is averaged, s. */
     private static final double STANCE_HALF = 0.15;
 
-    /** Share of the brake over which its rate is taken: the end is slow and ill-defined. */
-    private static final double BRAKE_SHARE = 0.8;
+    /** Share of the brake over which its rate is taken: who lands softly sinks on, slowly, after a first hard half. */
+    private static final double BRAKE_SHARE = 0.5;
 
     /** Share of the brake after which downward speed counts as stopped: the rest is standing up again, or drift. */
     private static final double STOPPED_SHARE = 0.95;
@@ -126,12 +126,21 @@ final class DescentFinder {
         return motion.force(motion.shifted(index, first), motion.shifted(index, last));
     }
 
+    /**
+     * How long the feet carried little. Of a gap that is told in two ways: as light as the samples are in general, which smoothing
+     * does not hide beside it, or as light as it begins; it is the longer of the two.
+     */
     private double light(int start, int turn) {
         int count = 0;
+        double time = 0;
         for (int i = start; i <= turn; i++) {
-            count += motion.force(i) < LIGHT_FORCE ? 1 : 0;
+            if (motion.force(i) < LIGHT_FORCE) {
+                count++;
+                time += i < turn ? motion.time(i + 1) - motion.time(i) : 0;
+            }
         }
-        return count == 0 ? 0 : count * (motion.time(turn) - motion.time(start)) / Math.max(1, turn - start);
+        double mean = (motion.time(turn) - motion.time(start)) / Math.max(1, turn - start);
+        return Math.max(time, count * mean);
     }
 
     /** The last light sample before the turn; the turn if there is none. */

@@ -38,6 +38,35 @@ final class OddLandingsTest {
         assertThat(new LandingRules(EventParams.DEFAULT, descents).verdicts()).containsExactly(Verdict.LANDING);
     }
 
+    /** Two thirds of the speed are gone in a tenth of a second, the last third takes the rest of a second. */
+    @Test
+    void a_low_drop_with_a_hard_half_of_a_brake_and_a_slow_one_is_a_landing() {
+        VerticalScript script =
+                new VerticalScript().stand(2).fly(0.24).push(0.1, 1.6).push(0.45, 0.24 * VerticalScript.G - 1.6);
+        assertThat(script.stand(3).events(RATE, Quaternion.IDENTITY))
+                .extracting(Event::kind)
+                .containsExactly(EventKind.LANDING);
+    }
+
+    /** Nothing is hidden but flight. */
+    @Test
+    void a_low_drop_with_a_gap_in_its_flight_is_a_landing() {
+        VerticalScript script = new VerticalScript().stand(2).fly(0.22);
+        double contact = script.end();
+        SensorStream whole = script.push(0.15, 0.22 * VerticalScript.G).stand(3).stream(RATE, Quaternion.IDENTITY);
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            double t = whole.time(i) - contact;
+            if (t < -0.12 || t > -0.045) {
+                builder.add(whole.time(i), whole.ax(i), whole.ay(i), whole.az(i), 0, 0, 0);
+            }
+        }
+        SensorStream stream = builder.build();
+        assertThat(new EventFinder().find(stream, VerticalScript.still(stream.size(), Quaternion.IDENTITY)))
+                .extracting(Event::kind)
+                .containsExactly(EventKind.LANDING);
+    }
+
     @Test
     void a_jump_in_which_the_pelvis_tips_far_is_a_landing() {
         VerticalScript script =
