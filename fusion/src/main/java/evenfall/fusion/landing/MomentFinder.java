@@ -18,6 +18,13 @@ final class MomentFinder {
     static final double CONTACT_RISE_S = 0.0027;
 
     private static final double BEFORE_CONTACT_S = 0.05;
+    /** Within so long, s, and so many samples at least, legs in flight raise the force by less. */
+    private static final double LATELY_S = 0.015;
+
+    private static final int LATELY_SAMPLES = 3;
+    /** So long after contact, s, the ground carries the weight at least. */
+    private static final double CARRIED_S = 0.06;
+
     /** The event's contact is smoothed and comes late by less than this, s; */
     private static final double SMOOTHED_CONTACT_S = 0.12;
     /** a gap that hides it begins at most so much before the event's contact, s. */
@@ -65,7 +72,7 @@ final class MomentFinder {
             }
         }
         for (int i = Math.max(1, motion.indexAt(event.contactS() - SMOOTHED_CONTACT_S)); i <= last; i++) {
-            if (rises(i)) {
+            if (rises(i) && carries(i)) {
                 return rise(i);
             }
         }
@@ -77,7 +84,7 @@ final class MomentFinder {
         if (endsGap(i)) {
             return HiddenContact.in(motion, i).contactS();
         }
-        return motion.passes(i, medianBefore(i) + CONTACT_RISE) - contactLag();
+        return motion.passes(i, forceBefore(i) + CONTACT_RISE) - contactLag();
     }
 
     private boolean endsGap(int i) {
@@ -90,7 +97,7 @@ final class MomentFinder {
         double least = motion.verticalForce(last);
         for (int j = last; j > 0 && motion.time(last) - motion.time(j) < BEFORE_CONTACT_S; j--) {
             least = Math.min(least, motion.verticalForce(j));
-            if (rises(j) && least > medianBefore(j) + CONTACT_RISE) {
+            if (rises(j) && least > forceBefore(j) + CONTACT_RISE) {
                 found = j;
             }
         }
@@ -100,12 +107,22 @@ final class MomentFinder {
     /** Whether the gap before a sample begins in flight and takes away more speed than straps ring by. */
     private boolean brakes(int i) {
         double fallen = Gravity.STANDARD * (motion.time(i) - motion.time(i - 1));
-        return motion.verticalForce(i - 1) <= medianBefore(i) + CONTACT_RISE
+        return motion.verticalForce(i - 1) <= forceBefore(i) + CONTACT_RISE
                 && motion.speed(i).z() - motion.speed(i - 1).z() + fallen > HIDDEN_BRAKE;
     }
 
+    /** Whether the ground carries the weight soon after: legs that reach down raise the force as well, but by less. */
+    private boolean carries(int i) {
+        for (int k = i; k < motion.size() && motion.time(k) - motion.time(i) <= CARRIED_S; k++) {
+            if (motion.verticalForce(k) > Gravity.STANDARD) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean rises(int i) {
-        double level = medianBefore(i) + CONTACT_RISE;
+        double level = forceBefore(i) + CONTACT_RISE;
         return motion.verticalForce(i) > level && motion.verticalForce(i - 1) <= level;
     }
 
@@ -117,10 +134,16 @@ final class MomentFinder {
         return CONTACT_RISE_S - 0.43 / motion.stream().rateHz();
     }
 
-    private double medianBefore(int i) {
+    /** What the force is in flight, as far as the samples before {@code i} tell: legs that reach down raise it slowly. */
+    private double forceBefore(int i) {
         int from = Math.min(i - 1, motion.indexAt(motion.time(i) - BEFORE_CONTACT_S) + 1);
-        double[] values = new double[i - from];
-        for (int k = from; k < i; k++) {
+        int lately = Math.max(from, Math.min(i - LATELY_SAMPLES, motion.indexAt(motion.time(i) - LATELY_S) + 1));
+        return Math.max(median(from, i), median(lately, i));
+    }
+
+    private double median(int from, int to) {
+        double[] values = new double[to - from];
+        for (int k = from; k < to; k++) {
             values[k - from] = motion.verticalForce(k);
         }
         Arrays.sort(values);
