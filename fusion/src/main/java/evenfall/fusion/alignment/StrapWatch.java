@@ -10,14 +10,14 @@ import org.jspecify.annotations.Nullable;
  * Tells whether a strap moved: from some stance on, gravity lies in another direction of the sensor, and stays there. A
  * turn about the vertical leaves no trace in gravity and is not found.
  *
- * <p>A move counts when the median directions before and after lie more than 3° and more than five times their scatter
+ * <p>A move counts when the median directions before and after lie more than 2.2° and more than five times their scatter
  * apart, and at most one stance in six after it is back within half of that. At least three stances are needed on each side.
  */
 public final class StrapWatch {
 
     private static final double SHORTEST_STANCE_S = 1.2;
     private static final int LEAST_STANCES = 3;
-    private static final double LEAST_ANGLE = Math.toRadians(3);
+    private static final double LEAST_ANGLE = Math.toRadians(2.2);
     private static final double LEAST_SCATTERS = 5;
     /** Scatter of a person who stands the same way each time is never taken as less, rad. */
     private static final double SCATTER_FLOOR = Math.toRadians(0.4);

@@ -12,6 +12,8 @@ final class TurnWatch {
     private static final double LARGEST_STEP_DEG = 40;
 
     private static final double LEAST_T = 5;
+    /** The same of two landings, whose scatter says little. */
+    private static final double LEAST_T_OF_TWO = 7;
     /** Take-offs never scatter less than this, deg. */
     private static final double SCATTER_FLOOR_DEG = 1.5;
     /** The other sensor stays where it was within this part of the step. */
@@ -29,7 +31,7 @@ final class TurnWatch {
      */
     static int find(double[] ownDeg, double[] otherDeg, int from, int to) {
         int best = -1;
-        double most = LEAST_T;
+        double most = 0;
         for (int split = from + 1; split < to; split++) {
             Step own = Step.of(ownDeg, from, split, to);
             if (own.fewest() < LEAST_EACH_SIDE
@@ -41,7 +43,8 @@ final class TurnWatch {
             boolean shared = other.fewest() > 0
                     && Math.abs(other.deg()) > SHARED_PART * Math.abs(own.deg())
                     && other.deg() * own.deg() > 0;
-            if (own.t() > most && !shared) {
+            double least = own.fewest() > LEAST_EACH_SIDE ? LEAST_T : LEAST_T_OF_TWO;
+            if (own.t() > Math.max(least, most) && !shared) {
                 most = own.t();
                 best = split;
             }

@@ -2,6 +2,7 @@ package evenfall.fusion.event;
 
 import evenfall.fusion.event.SpeedReversals.WayDown;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gravity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -127,20 +128,25 @@ final class DescentFinder {
     }
 
     /**
-     * How long the feet carried little. Of a gap that is told in two ways: as light as the samples are in general, which smoothing
-     * does not hide beside it, or as light as it begins; it is the longer of the two.
+     * How long the feet carried little. Of a gap that is told in two ways: as light as the samples are in general, or as light as the
+     * last sample before it is by itself, for smoothing brings in what comes after; it is the longer of the two.
      */
     private double light(int start, int turn) {
         int count = 0;
         double time = 0;
         for (int i = start; i <= turn; i++) {
-            if (motion.force(i) < LIGHT_FORCE) {
-                count++;
-                time += i < turn ? motion.time(i + 1) - motion.time(i) : 0;
+            boolean light = motion.force(i) < LIGHT_FORCE;
+            count += light ? 1 : 0;
+            if (i < turn && (light || beginsLightGap(i))) {
+                time += motion.time(i + 1) - motion.time(i);
             }
         }
         double mean = (motion.time(turn) - motion.time(start)) / Math.max(1, turn - start);
         return Math.max(time, count * mean);
+    }
+
+    private boolean beginsLightGap(int i) {
+        return motion.gapAfter(i) && motion.resultant(i) < LIGHT_FORCE * Gravity.STANDARD;
     }
 
     /** The last light sample before the turn; the turn if there is none. */

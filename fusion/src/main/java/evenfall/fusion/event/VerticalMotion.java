@@ -69,6 +69,11 @@ final class VerticalMotion {
         }
     }
 
+    /** Whether time is missing between a sample and the next. */
+    boolean gapAfter(int i) {
+        return time(i + 1) - time(i) > SensorStream.GAP_INTERVALS / stream.rateHz();
+    }
+
     private boolean hasGaps() {
         return stream.hasGapWithin(time(0), time(size() - 1));
     }
@@ -103,12 +108,11 @@ final class VerticalMotion {
      * was. The first sample after the gap then stands for that moment.
      */
     private void dipIntoGaps(double[] vertical, double[] level) {
-        double shortest = SensorStream.GAP_INTERVALS / stream.rateHz();
         for (int i = 1; i < size(); i++) {
             double pause = time(i) - time(i - 1);
             double falling = level[i - 1] - vertical[i - 1];
             double braking = vertical[i] - level[i];
-            if (pause > shortest && falling > LIGHT_SHARE * level[i] && braking > 0) {
+            if (gapAfter(i - 1) && falling > LIGHT_SHARE * level[i] && braking > 0) {
                 double change = speed[i] - speed[i - 1];
                 double untilContact = (braking * pause - change) / (braking + falling);
                 double fastest = speed[i - 1] - falling * Math.max(0, Math.min(pause, untilContact));
@@ -122,7 +126,6 @@ final class VerticalMotion {
      * each in proportion to its length. A gap may hide a whole impact.
      */
     private void mendGaps() {
-        double shortest = SensorStream.GAP_INTERVALS / stream.rateHz();
         double[] jumps = new double[size()];
         int before = -1;
         double hidden = 0;
@@ -131,13 +134,12 @@ final class VerticalMotion {
                 if (hidden > 0 && before >= 0 && time(i) - time(before) <= RESTS_APART) {
                     double off = (speed[i] - speed[before]) / hidden;
                     for (int k = before + 1; k <= i; k++) {
-                        double pause = time(k) - time(k - 1);
-                        jumps[k] = pause > shortest ? -off * pause : 0;
+                        jumps[k] = gapAfter(k - 1) ? -off * (time(k) - time(k - 1)) : 0;
                     }
                 }
                 before = i;
                 hidden = 0;
-            } else if (time(i) - time(i - 1) > shortest) {
+            } else if (gapAfter(i - 1)) {
                 hidden += time(i) - time(i - 1);
             }
         }

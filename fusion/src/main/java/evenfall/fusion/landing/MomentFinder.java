@@ -84,7 +84,12 @@ final class MomentFinder {
         if (endsGap(i)) {
             return HiddenContact.in(motion, i).contactS();
         }
-        return motion.passes(i, forceBefore(i) + CONTACT_RISE) - contactLag();
+        double level = usualBefore(i) + CONTACT_RISE;
+        int first = i;
+        while (first > 1 && motion.verticalForce(first - 1) > level) {
+            first--;
+        }
+        return motion.passes(first, level) - contactLag();
     }
 
     private boolean endsGap(int i) {
@@ -134,11 +139,15 @@ final class MomentFinder {
         return CONTACT_RISE_S - 0.43 / motion.stream().rateHz();
     }
 
-    /** What the force is in flight, as far as the samples before {@code i} tell: legs that reach down raise it slowly. */
+    /** What the force in flight came to by a sample: legs that reach down raise it slowly. */
     private double forceBefore(int i) {
-        int from = Math.min(i - 1, motion.indexAt(motion.time(i) - BEFORE_CONTACT_S) + 1);
-        int lately = Math.max(from, Math.min(i - LATELY_SAMPLES, motion.indexAt(motion.time(i) - LATELY_S) + 1));
-        return Math.max(median(from, i), median(lately, i));
+        int lately = Math.max(0, Math.min(i - LATELY_SAMPLES, motion.indexAt(motion.time(i) - LATELY_S) + 1));
+        return Math.max(usualBefore(i), median(lately, i));
+    }
+
+    /** What the force in flight is before a sample. */
+    private double usualBefore(int i) {
+        return median(Math.min(i - 1, motion.indexAt(motion.time(i) - BEFORE_CONTACT_S) + 1), i);
     }
 
     private double median(int from, int to) {
