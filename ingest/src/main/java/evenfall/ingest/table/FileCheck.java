@@ -14,6 +14,9 @@ final class FileCheck {
 
     private static final Words WORDS = Words.beside(FileCheck.class);
 
+    /** What stands for bytes that are no character. */
+    private static final char REPLACED = '\uFFFD';
+
     private FileCheck() {}
 
     /** Refuses a path that is missing, a folder, no file, not readable or empty. */
@@ -45,6 +48,11 @@ final class FileCheck {
                 && ((bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)
                         || (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE))) {
             return new String(bytes, StandardCharsets.UTF_16);
+        }
+        // Which is nearly always so; to be told that it is not takes a decoder of its own.
+        String utf8 = new String(bytes, StandardCharsets.UTF_8);
+        if (utf8.indexOf(REPLACED) < 0) {
+            return utf8;
         }
         try {
             return StandardCharsets.UTF_8

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** Picks the command, runs it, and turns every failure into one sentence and an exit status. */
@@ -88,7 +89,7 @@ final class CommandRunner {
         if (name.isEmpty() && !args[0].startsWith("-")) {
             throw new UsageException(WORDS.say("command.unknown", args[0], CommandName.list()));
         }
-        CommandLine root = new CommandLine(new RootCommand());
+        CommandLine root = new CommandLine(program());
         // Only the command asked for is built: reading the annotations of all takes time at every start.
         for (CommandName each : name.map(List::of).orElseGet(() -> asksVersion(args) ? List.of() : CommandName.ALL)) {
             root.addSubcommand(each.code(), each.create(console));
@@ -96,6 +97,13 @@ final class CommandRunner {
         root.getSubcommands().values().forEach(CommandRunner::dress);
         dress(root);
         return parseAndCall(root, args);
+    }
+
+    /** The program itself, before a command is named. To read it from annotations would take longer than all the rest. */
+    private static CommandSpec program() {
+        CommandSpec program = CommandSpec.create().name(ProgramVersion.PROGRAM);
+        program.usageMessage().synopsisSubcommandLabel("COMMAND");
+        return program;
     }
 
     private static boolean asksVersion(String... args) {

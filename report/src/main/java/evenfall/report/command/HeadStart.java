@@ -1,21 +1,35 @@
 package evenfall.report.command;
 
 import evenfall.fusion.posture.SensorKnowledge;
-import evenfall.ingest.parallel.Aside;
+import evenfall.report.form.Judged;
+import evenfall.report.form.LimitSettings;
 import evenfall.report.notation.JsonStreams;
+import java.lang.reflect.Field;
+import java.util.List;
 
 /**
- * Makes ready, while the command line is still being understood, what landings need at their end and Java takes some time over at
- * first: the library's matrices, which read how numbers are written, and its JSON (DEVELOPERS.md, "What starting and compiling
- * cost").
+ * Makes ready on a thread of its own, while the command line is still being understood, what landings need later and Java takes some
+ * time over at first: classes for the annotations of options, bundles of words, the library's matrices, which read how numbers are
+ * written, and its JSON (DEVELOPERS.md, "What starting and compiling cost"). Nobody waits for it.
  */
-final class HeadStart {
+final class HeadStart extends Thread {
 
-    private HeadStart() {}
+    HeadStart() {
+        super("head start");
+        setDaemon(true);
+    }
 
-    /** Begins, on a thread of its own that nobody waits for. */
-    static void begin() {
-        Aside.start("head start", () -> SensorKnowledge.NONE.right().getDimension());
-        Aside.start("head start of JSON", () -> JsonStreams.text(true, json -> {}));
+    @Override
+    public void run() {
+        for (Class<?> options : List.of(LandingsCommand.class, RecordingOptions.class)) {
+            options.getAnnotations();
+            for (Field option : options.getDeclaredFields()) {
+                option.getAnnotations();
+            }
+        }
+        LimitSettings.LIST.settings().size();
+        SensorKnowledge.NONE.right().getDimension();
+        JsonStreams.text(true, json -> {});
+        Judged.values();
     }
 }

@@ -3,7 +3,6 @@ package evenfall.report.command;
 import evenfall.ingest.progress.Progress;
 import java.io.InputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
 
 /** The program {@code evenfall}: runs a command and exits with its status. */
@@ -19,16 +18,9 @@ public final class Main {
             System.exit(done.getAsInt());
         }
         if (size > 0) {
-            HeadStart.begin();
+            new HeadStart().start();
         }
-        StandardOutput output = new StandardOutput();
-        PrintStream out = new PrintStream(output, false, StandardCharsets.UTF_8);
-        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        Progress progress = Terminal.errorIsTerminal() ? new ProgressBar(err) : Progress.NONE;
-        InputStream in = Terminal.somebodyMayType() ? System.in : InputStream.nullInputStream();
-        StandardLines lines = new StandardLines(in, Terminal::inputMayBeRead);
-        int status = new CommandRunner(new Console(lines, out, err, progress, output::failure)).run(args);
-        System.exit(status);
+        System.exit(StandardStreams.run(args));
     }
 
     /**
