@@ -6,6 +6,7 @@ import evenfall.report.form.LimitSettings;
 import evenfall.report.notation.JsonStreams;
 import java.lang.reflect.Field;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Makes ready on a thread of its own, while the command line is still being understood, what landings need later and Java takes some
@@ -22,14 +23,19 @@ final class HeadStart extends Thread {
     @Override
     public void run() {
         for (Class<?> options : List.of(LandingsCommand.class, RecordingOptions.class)) {
-            options.getAnnotations();
+            meet(options.getAnnotations());
             for (Field option : options.getDeclaredFields()) {
-                option.getAnnotations();
+                meet(option.getAnnotations());
             }
         }
-        LimitSettings.LIST.settings().size();
-        SensorKnowledge.NONE.right().getDimension();
-        JsonStreams.text(true, json -> {});
-        Judged.values();
+        meet(LimitSettings.LIST);
+        meet(SensorKnowledge.NONE);
+        meet(JsonStreams.text(true, json -> {}));
+        meet(Judged.values());
+    }
+
+    /** Nothing more is asked of a thing than to be there. */
+    private static void meet(Object thing) {
+        Objects.requireNonNull(thing);
     }
 }
