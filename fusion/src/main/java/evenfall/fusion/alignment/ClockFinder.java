@@ -3,8 +3,6 @@ package evenfall.fusion.alignment;
 import evenfall.fusion.filtering.Biquad;
 import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
-import evenfall.fusion.orientation.OrientationTrack;
-import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -15,13 +13,16 @@ import org.jspecify.annotations.Nullable;
  * correlating the vertical forces as a whole, then short stretches one by one, then a robust line through their lags.
  *
  * <p>Near landings the spine gives and the shoulders follow later, so stretches there count only when nothing else is
- * left.
+ * left. Away from them it is folding that misleads: the line is found again without what turning does at the ends of the lever
+ * arms ({@link LeverArms}).
  */
 public final class ClockFinder {
 
     private static final double CUTOFF_HZ = 4;
     static final double STRETCH_S = 4;
     static final double STRIDE_S = 2;
+    private static final int LENGTH = (int) Math.round(STRETCH_S / ForceColumn.STEP_S);
+    private static final int STRIDE = (int) Math.round(STRIDE_S / ForceColumn.STEP_S);
     static final double LEAST_CORRELATION = 0.97;
     static final double FALLBACK_CORRELATION = 0.9;
     /** Below this standard deviation of the force there is nothing to compare, m/s². */
@@ -36,6 +37,13 @@ public final class ClockFinder {
     /** How far people's spines may differ from that, s: half the delay itself. */
     private static final double SPINE_DELAY_SIGMA_S = 0.0009;
 
+    /** How often the lever arms and the line are found from one another. */
+    private static final int ROUNDS = 3;
+    /** A line found before is right within so many steps. */
+    private static final int NEAR = 3;
+    /** How far the middle of people's trunks is from one point, s: from simulated spines. */
+    private static final double MIDDLE_SIGMA_S = 0.0007;
+
     static final int LEAST_STRETCHES = 4;
     /** Columns shorter than this hold nothing to compare. */
     private static final int LEAST_COLUMN = 100;
@@ -43,35 +51,22 @@ public final class ClockFinder {
     static final String AWAY_FROM_LANDINGS = "shared motion away from landings";
     static final String WITH_LANDINGS = "shared motion, landings included";
 
-    private final double[] pelvis;
-    private final double[] upperBack;
+    private final TrunkEnd pelvis;
+    private final TrunkEnd upperBack;
     /** Null where there is too little to compare. */
     private final @Nullable OffsetGuess guess;
 
-    private ClockFinder(double[] pelvis, double[] upperBack) {
+    private ClockFinder(TrunkEnd pelvis, TrunkEnd upperBack) {
         this.pelvis = pelvis;
         this.upperBack = upperBack;
-        this.guess = pelvis.length < LEAST_COLUMN || upperBack.length < LEAST_COLUMN ? null : guess(pelvis, upperBack);
-    }
-
-    /** What of a sensor's motion its clock is told by, at even times; see {@link ForceColumn}. */
-    public static final class Column {
-
-        private final double[] values;
-
-        private Column(double[] values) {
-            this.values = values;
-        }
-
-        /** The column of a stream whose orientation is known. */
-        public static Column of(SensorStream stream, OrientationTrack track) {
-            return new Column(smooth(ForceColumn.of(stream, track)));
-        }
+        this.guess = pelvis.size() < LEAST_COLUMN || upperBack.size() < LEAST_COLUMN
+                ? null
+                : guess(pelvis.force(), upperBack.force());
     }
 
     /** A finder for two sensors; correlates them as a whole. */
-    public static ClockFinder of(Column pelvis, Column upperBack) {
-        return new ClockFinder(pelvis.values, upperBack.values);
+    public static ClockFinder of(TrunkEnd pelvis, TrunkEnd upperBack) {
+        return new ClockFinder(pelvis, upperBack);
     }
 
     /**
@@ -84,8 +79,66 @@ public final class ClockFinder {
             return null;
         }
         ClockMap away = fit(guess.steps(), landingsS, LEAST_CORRELATION, AWAY_FROM_LANDINGS);
-        ClockMap map = away != null ? away : fit(guess.steps(), List.of(), FALLBACK_CORRELATION, WITH_LANDINGS);
+        ClockMap map = away != null
+                ? withoutTurning(away, landingsS)
+                : fit(guess.steps(), List.of(), FALLBACK_CORRELATION, WITH_LANDINGS);
         return map == null ? null : map.withRival(guess);
+    }
+
+    /** A map found anew from the forces of the point in the middle of the trunk, a few times over. */
+    private ClockMap withoutTurning(ClockMap first, List<Double> landingsS) {
+        List<Integer> stretches = stretches(landingsS);
+        ClockMap map = first;
+        for (int round = 0; round < ROUNDS; round++) {
+            LeverArms arms = LeverArms.fit(pelvis, upperBack, stretches, LENGTH, map);
+            ClockMap next = arms == null ? null : ofMiddle(arms, stretches, map);
+            if (next == null) {
+                return map;
+            }
+            map = next;
+        }
+        return map;
+    }
+
+    private @Nullable ClockMap ofMiddle(LeverArms arms, List<Integer> stretches, ClockMap before) {
+        double[] lower = pelvis.forceWithout(arms.pelvis(), arms.pelvisBias());
+        double[] upper = upperBack.forceWithout(arms.upperBack(), arms.upperBackBias());
+        List<Double> times = new ArrayList<>();
+        List<Double> lags = new ArrayList<>();
+        for (int from : stretches) {
+            double middle = middleS(from);
+            int centre = (int) Math.round((before.toUpperBack(middle) - middle) / ForceColumn.STEP_S);
+            Lag lag = Lag.between(lower, from, LENGTH, upper, centre - NEAR, centre + NEAR);
+            if (lag.correlation() > LEAST_CORRELATION) {
+                times.add(middle);
+                lags.add(lag.samples() * ForceColumn.STEP_S);
+            }
+        }
+        if (times.size() < LEAST_STRETCHES) {
+            return null;
+        }
+        ClockLine line = ClockLine.fit(array(times), array(lags));
+        double sigma = Math.hypot(line.sigmaS(), MIDDLE_SIGMA_S);
+        return new ClockMap(line.offsetS(), line.drift() * 1e6, 1000 * sigma, before.method());
+    }
+
+    /** First places of the stretches that move and lie away from landings. */
+    private List<Integer> stretches(List<Double> landingsS) {
+        List<Integer> stretches = new ArrayList<>();
+        for (int from = 0; from + LENGTH <= pelvis.size(); from += STRIDE) {
+            if (!byLanding(landingsS, startS(from)) && deviation(pelvis.force(), from, LENGTH) >= LEAST_MOTION) {
+                stretches.add(from);
+            }
+        }
+        return stretches;
+    }
+
+    private static double startS(int from) {
+        return (from + 0.5) * ForceColumn.STEP_S;
+    }
+
+    private static double middleS(int from) {
+        return startS(from) + STRETCH_S / 2;
     }
 
     static double[] smooth(double[] grid) {
@@ -99,21 +152,15 @@ public final class ClockFinder {
     }
 
     private @Nullable ClockMap fit(int guess, List<Double> landingsS, double leastCorrelation, String method) {
-        int length = (int) Math.round(STRETCH_S / ForceColumn.STEP_S);
-        int stride = (int) Math.round(STRIDE_S / ForceColumn.STEP_S);
         int reach = (int) Math.round(REACH_S / ForceColumn.STEP_S);
         List<Double> times = new ArrayList<>();
         List<Double> lags = new ArrayList<>();
         double near = guess;
-        for (int from = 0; from + length <= pelvis.length; from += stride) {
-            double start = (from + 0.5) * ForceColumn.STEP_S;
-            if (byLanding(landingsS, start) || deviation(pelvis, from, length) < LEAST_MOTION) {
-                continue;
-            }
+        for (int from : stretches(landingsS)) {
             int centre = (int) Math.round(near);
-            Lag lag = Lag.between(pelvis, from, length, upperBack, centre - reach, centre + reach);
+            Lag lag = Lag.between(pelvis.force(), from, LENGTH, upperBack.force(), centre - reach, centre + reach);
             if (lag.correlation() > leastCorrelation) {
-                times.add(start + STRETCH_S / 2);
+                times.add(middleS(from));
                 lags.add(lag.samples() * ForceColumn.STEP_S);
                 near += 0.3 * (lag.samples() - near);
             }

@@ -3,6 +3,7 @@ package evenfall.fusion.analysis;
 import evenfall.fusion.alignment.ClockFinder;
 import evenfall.fusion.alignment.ClockMap;
 import evenfall.fusion.alignment.OpeningRoutine;
+import evenfall.fusion.alignment.TrunkEnd;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventFinder;
 import evenfall.fusion.event.EventKind;
@@ -65,7 +66,7 @@ public final class RecordingAnalyser {
     private Followed follow(SensorRecording sensor) {
         SensorReading reading = SensorReading.of(sensor);
         OrientationTrack track = reading.orientation(filter);
-        return new Followed(reading, track, ClockFinder.Column.of(reading.stream(), track));
+        return new Followed(reading, track, TrunkEnd.of(reading.stream(), track));
     }
 
     private static Sensors withUpperBack(
@@ -77,7 +78,7 @@ public final class RecordingAnalyser {
         findings.addAll(BodyChecks.ofSensor(upperBack.reading(), Place.UPPER_BACK));
         findings.addAll(BodyChecks.ofPair(pelvis.reading(), upperBack.reading()));
         progress.at(WORDS, "progress.clocks", 0);
-        ClockFinder clocks = ClockFinder.of(pelvis.column(), upperBack.column());
+        ClockFinder clocks = ClockFinder.of(pelvis.end(), upperBack.end());
         ClockMap clock = clocks.map(landings(finding.result().events()).stream()
                 .map(Event::contactS)
                 .toList());
@@ -110,7 +111,7 @@ public final class RecordingAnalyser {
     }
 
     /** One sensor with its orientation, and what its clock is compared by. */
-    private record Followed(SensorReading reading, OrientationTrack track, ClockFinder.Column column) {}
+    private record Followed(SensorReading reading, OrientationTrack track, TrunkEnd end) {}
 
     /** The sensors of one recording; those of the upper back are null without it. */
     record Sensors(
