@@ -42,7 +42,7 @@ public final class ClockFinder {
     /** A line found before is right within so many steps. */
     private static final int NEAR = 3;
     /** How far the middle of people's trunks is from one point, s: from simulated spines. */
-    private static final double MIDDLE_SIGMA_S = 0.0007;
+    private static final double MIDDLE_SIGMA_S = 0.00065;
 
     static final int LEAST_STRETCHES = 4;
     /** Columns shorter than this hold nothing to compare. */
