@@ -20,9 +20,11 @@ public final class ClockFinder {
 
     private static final double CUTOFF_HZ = 4;
     static final double STRETCH_S = 4;
-    static final double STRIDE_S = 2;
-    private static final int LENGTH = (int) Math.round(STRETCH_S / ForceColumn.STEP_S);
-    private static final int STRIDE = (int) Math.round(STRIDE_S / ForceColumn.STEP_S);
+    /** In steps of {@link ForceColumn}: a stretch, from one to the next, and how far the guess may be off. */
+    static final int LENGTH = ForceColumn.steps(STRETCH_S);
+
+    static final int STRIDE = ForceColumn.steps(2);
+    static final int REACH = ForceColumn.steps(0.3);
     static final double LEAST_CORRELATION = 0.97;
     static final double FALLBACK_CORRELATION = 0.9;
     /** Below this standard deviation of the force there is nothing to compare, m/s². */
@@ -30,7 +32,6 @@ public final class ClockFinder {
     /** First guess from at most so much of the recording, s. */
     static final double GUESS_S = 1200;
 
-    static final double REACH_S = 0.3;
     static final double LANDING_ROOM_S = 3;
     /** How much later the shoulders move than the pelvis below 4 Hz, s: from simulated spines. */
     private static final double SPINE_DELAY_S = 0.0017;
@@ -78,16 +79,16 @@ public final class ClockFinder {
         if (guess == null) {
             return null;
         }
-        ClockMap away = fit(guess.steps(), landingsS, LEAST_CORRELATION, AWAY_FROM_LANDINGS);
+        List<Integer> stretches = stretches(landingsS);
+        ClockMap away = fit(guess.steps(), stretches, LEAST_CORRELATION, AWAY_FROM_LANDINGS);
         ClockMap map = away != null
-                ? withoutTurning(away, landingsS)
-                : fit(guess.steps(), List.of(), FALLBACK_CORRELATION, WITH_LANDINGS);
+                ? withoutTurning(away, stretches)
+                : fit(guess.steps(), stretches(List.of()), FALLBACK_CORRELATION, WITH_LANDINGS);
         return map == null ? null : map.withRival(guess);
     }
 
     /** A map found anew from the forces of the point in the middle of the trunk, a few times over. */
-    private ClockMap withoutTurning(ClockMap first, List<Double> landingsS) {
-        List<Integer> stretches = stretches(landingsS);
+    private ClockMap withoutTurning(ClockMap first, List<Integer> stretches) {
         ClockMap map = first;
         for (int round = 0; round < ROUNDS; round++) {
             LeverArms arms = LeverArms.fit(pelvis, upperBack, stretches, LENGTH, map);
@@ -114,12 +115,7 @@ public final class ClockFinder {
                 lags.add(lag.samples() * ForceColumn.STEP_S);
             }
         }
-        if (times.size() < LEAST_STRETCHES) {
-            return null;
-        }
-        ClockLine line = ClockLine.fit(array(times), array(lags));
-        double sigma = Math.hypot(line.sigmaS(), MIDDLE_SIGMA_S);
-        return new ClockMap(line.offsetS(), line.drift() * 1e6, 1000 * sigma, before.method());
+        return line(times, lags, 0, MIDDLE_SIGMA_S, before.method());
     }
 
     /** First places of the stretches that move and lie away from landings. */
@@ -148,17 +144,16 @@ public final class ClockFinder {
 
     /** What the whole of two columns tells at first. */
     static OffsetGuess guess(double[] pelvis, double[] upperBack) {
-        return OffsetGuess.of(pelvis, upperBack, (int) (GUESS_S / ForceColumn.STEP_S));
+        return OffsetGuess.of(pelvis, upperBack, ForceColumn.steps(GUESS_S));
     }
 
-    private @Nullable ClockMap fit(int guess, List<Double> landingsS, double leastCorrelation, String method) {
-        int reach = (int) Math.round(REACH_S / ForceColumn.STEP_S);
+    private @Nullable ClockMap fit(int guess, List<Integer> stretches, double leastCorrelation, String method) {
         List<Double> times = new ArrayList<>();
         List<Double> lags = new ArrayList<>();
         double near = guess;
-        for (int from : stretches(landingsS)) {
+        for (int from : stretches) {
             int centre = (int) Math.round(near);
-            Lag lag = Lag.between(pelvis.force(), from, LENGTH, upperBack.force(), centre - reach, centre + reach);
+            Lag lag = Lag.between(pelvis.force(), from, LENGTH, upperBack.force(), centre - REACH, centre + REACH);
             if (lag.correlation() > leastCorrelation) {
                 times.add(middleS(from));
                 lags.add(lag.samples() * ForceColumn.STEP_S);
@@ -175,14 +170,19 @@ public final class ClockFinder {
         return next < landingsS.size() && landingsS.get(next) - LANDING_ROOM_S < start + STRETCH_S;
     }
 
-    /** The map that lags (s) at times (s) tell, or null if they are too few. */
+    /** The map that lags (s) of the sensors as they are tell at times (s), or null if they are too few. */
     static @Nullable ClockMap line(List<Double> times, List<Double> lags, String method) {
+        return line(times, lags, SPINE_DELAY_S, SPINE_DELAY_SIGMA_S, method);
+    }
+
+    private static @Nullable ClockMap line(
+            List<Double> times, List<Double> lags, double delayS, double delaySigmaS, String method) {
         if (times.size() < LEAST_STRETCHES) {
             return null;
         }
         ClockLine line = ClockLine.fit(array(times), array(lags));
-        double sigma = Math.hypot(line.sigmaS(), SPINE_DELAY_SIGMA_S);
-        return new ClockMap(line.offsetS() - SPINE_DELAY_S, line.drift() * 1e6, 1000 * sigma, method);
+        double sigma = Math.hypot(line.sigmaS(), delaySigmaS);
+        return new ClockMap(line.offsetS() - delayS, line.drift() * 1e6, 1000 * sigma, method);
     }
 
     static double deviation(double[] x, int from, int length) {

@@ -12,15 +12,14 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ClockFollower {
 
-    private static final int LENGTH = steps(ClockFinder.STRETCH_S);
-    private static final int STRIDE = steps(ClockFinder.STRIDE_S);
-    private static final int REACH = steps(ClockFinder.REACH_S);
+    private static final int LENGTH = ClockFinder.LENGTH;
+    private static final int REACH = ClockFinder.REACH;
     /** Further from its end than this a low-pass of 4 Hz in both directions no longer sees that a column ends. */
-    private static final int ROOM = steps(1.5);
+    private static final int ROOM = ForceColumn.steps(1.5);
     /** The first guess is tried whenever the samples are so many times as many. */
     private static final double GUESS_ANEW = 1.2;
 
-    private static final int GUESS_FROM = steps(8);
+    private static final int GUESS_FROM = ForceColumn.steps(8);
 
     private final ForceColumn pelvis = new ForceColumn();
     private final ForceColumn upperBack = new ForceColumn();
@@ -31,10 +30,6 @@ public final class ClockFollower {
     private int guessedAt;
     private double near;
     private int next;
-
-    private static int steps(double seconds) {
-        return (int) Math.round(seconds / ForceColumn.STEP_S);
-    }
 
     /** Takes the pelvis's samples that have an orientation and were not taken yet. */
     public void addPelvis(SensorStream stream, OrientationTrack track) {
@@ -69,7 +64,7 @@ public final class ClockFollower {
             return;
         }
         guessedAt = size;
-        int span = Math.min(size, steps(ClockFinder.GUESS_S));
+        int span = Math.min(size, ForceColumn.steps(ClockFinder.GUESS_S));
         OffsetGuess found = ClockFinder.guess(
                 ClockFinder.smooth(pelvis.part(0, Math.min(span, pelvis.size()))),
                 ClockFinder.smooth(upperBack.part(0, Math.min(span, upperBack.size()))));
@@ -85,7 +80,7 @@ public final class ClockFollower {
     private void lookAtStretches() {
         while (next + LENGTH + ROOM <= pelvis.size() && next + LENGTH + ROOM + REACH + near <= upperBack.size()) {
             lookAt(next);
-            next += STRIDE;
+            next += ClockFinder.STRIDE;
         }
     }
 

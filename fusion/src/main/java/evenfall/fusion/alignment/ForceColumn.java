@@ -28,6 +28,11 @@ final class ForceColumn {
     private double beforeS;
     private int next;
 
+    /** How many steps of the grid a time is. */
+    static int steps(double seconds) {
+        return (int) Math.round(seconds / STEP_S);
+    }
+
     /** Vertical force less 1 g at STEP_S/2, 3·STEP_S/2, and so on from the stream's first sample, m/s². */
     static double[] of(SensorStream stream, OrientationTrack track) {
         ForceColumn column = new ForceColumn();

@@ -1,7 +1,6 @@
 package evenfall.fusion.alignment;
 
 import evenfall.fusion.orientation.OrientationTrack;
-import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SensorStream;
 
@@ -42,16 +41,14 @@ public final class TrunkEnd {
             }
             double start = stream.time(after - 1);
             double part = (t - start) / (stream.time(after) - start);
-            put(up, k, track.at(after - 1), 1 - part);
-            put(up, k, track.at(after), part);
+            Vector3 before = track.at(after - 1).rotateBack(Vector3.UP);
+            Vector3 now = before.plus(
+                    track.at(after).rotateBack(Vector3.UP).minus(before).times(part));
+            up[0][k] = now.x();
+            up[1][k] = now.y();
+            up[2][k] = now.z();
         }
         return up;
-    }
-
-    private static void put(double[][] up, int k, Quaternion q, double part) {
-        up[0][k] += part * 2 * (q.x() * q.z() - q.w() * q.y());
-        up[1][k] += part * 2 * (q.y() * q.z() + q.w() * q.x());
-        up[2][k] += part * (1 - 2 * (q.x() * q.x() + q.y() * q.y()));
     }
 
     private static float[] smoothed(double[] values) {

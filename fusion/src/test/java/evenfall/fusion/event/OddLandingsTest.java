@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.ingest.recording.SensorStream;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,14 +24,7 @@ final class OddLandingsTest {
         VerticalScript script = new VerticalScript().stand(3).fly(0.22);
         double contact = script.end();
         SensorStream whole = script.push(0.1, 0.22 * VerticalScript.G).stand(3).stream(RATE, Quaternion.IDENTITY);
-        SensorStream.Builder builder = new SensorStream.Builder();
-        for (int i = 0; i < whole.size(); i++) {
-            double t = whole.time(i) - contact;
-            if (t < -hiddenFlight || t > 0.028) {
-                builder.add(whole.time(i), whole.ax(i), whole.ay(i), whole.az(i), 0, 0, 0);
-            }
-        }
-        SensorStream stream = builder.build();
+        SensorStream stream = seen(whole, contact, t -> t < -hiddenFlight || t > 0.028);
         List<Descent> descents = EventFinder.descents(stream, VerticalScript.still(stream.size(), Quaternion.IDENTITY));
         assertThat(descents)
                 .singleElement()
@@ -54,14 +48,7 @@ final class OddLandingsTest {
         VerticalScript script = new VerticalScript().stand(2).fly(0.21);
         double contact = script.end();
         SensorStream whole = script.push(0.15, 0.21 * VerticalScript.G).stand(3).stream(RATE, Quaternion.IDENTITY);
-        SensorStream.Builder builder = new SensorStream.Builder();
-        for (int i = 0; i < whole.size(); i++) {
-            double t = whole.time(i) - contact;
-            if (t < -0.152 || (t > -0.077 && t < -0.061) || t > 0.014) {
-                builder.add(whole.time(i), whole.ax(i), whole.ay(i), whole.az(i), 0, 0, 0);
-            }
-        }
-        SensorStream stream = builder.build();
+        SensorStream stream = seen(whole, contact, t -> t < -0.152 || (t > -0.077 && t < -0.061) || t > 0.014);
         assertThat(new EventFinder().find(stream, VerticalScript.still(stream.size(), Quaternion.IDENTITY)))
                 .extracting(Event::kind)
                 .containsExactly(EventKind.LANDING);
@@ -137,6 +124,17 @@ final class OddLandingsTest {
         assertThat(script.events(RATE, Quaternion.IDENTITY))
                 .singleElement()
                 .satisfies(event -> assertThat(event.kind()).isEqualTo(EventKind.STEPS));
+    }
+
+    /** The samples of a stream whose time since contact, s, is one of these. */
+    private static SensorStream seen(SensorStream whole, double contact, DoublePredicate times) {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            if (times.test(whole.time(i) - contact)) {
+                builder.add(whole.time(i), whole.ax(i), whole.ay(i), whole.az(i), 0, 0, 0);
+            }
+        }
+        return builder.build();
     }
 
     /** Upright, then to {@code degrees} from {@code from} to {@code to}, and back within 0.5 s at {@code back}. */
