@@ -64,7 +64,8 @@ final class MomentFinder {
 
     /** The first rise of the vertical force out of flight; one that a gap hides goes before what rings earlier in flight. */
     private double contact() {
-        int last = motion.indexAt(event.peakS());
+        // Samples lie beside their stamps by part of an interval.
+        int last = motion.indexAt(event.peakS() + 0.5 / motion.stream().rateHz());
         for (int i = Math.max(1, motion.indexAt(event.contactS() - HIDDEN_CONTACT_S)); i <= last; i++) {
             if (endsGap(i) && (rises(i) || brakes(i))) {
                 int seen = lastingRise(i - 1);

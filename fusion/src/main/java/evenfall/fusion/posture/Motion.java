@@ -34,6 +34,7 @@ public final class Motion {
         this.clock = new double[n];
         this.raw = new float[6][n];
         stream.readTimes(from, clock);
+        EvenStamps.even(clock, 1 / stream.rateHz());
         for (int axis = 0; axis < 6; axis++) {
             stream.readAxis(axis, from, raw[axis]);
         }
