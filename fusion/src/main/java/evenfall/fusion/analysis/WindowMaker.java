@@ -45,12 +45,16 @@ final class WindowMaker {
     private static final double STANCE_SPEED_SIGMA = 0.03;
     private static final double FILTER_TILT_SIGMA = Math.toRadians(3);
     private static final double FILTER_SPEED_SIGMA = 1.5;
-    private static final double GYRO_BIAS_SIGMA = Math.toRadians(0.1);
+    /** Who stands quietly turns by so much from the beginning to the end, rad; found on simulated sessions. */
+    private static final double SWAY_TURN = Math.toRadians(0.5);
+    /** Bias of a cheap gyroscope of which no stance tells anything, rad/s. */
+    private static final double UNKNOWN_BIAS = Math.toRadians(1);
+
     private static final double BIAS_MEMORY_S = 60;
     private static final double BIAS_LENGTH_S = 5;
 
     /** What an impact adds to the speed: what a ringing strap hides between samples, m/s per g. */
-    private static final double JOLT_PER_G = 0.002;
+    private static final double JOLT_PER_G = 0.001;
 
     private static final double CLIPPED_JOLT = 0.2;
     /** So much more force than full scale may have been cut off, m/s². */
@@ -141,6 +145,7 @@ final class WindowMaker {
             List<MotionWindow.Jolt> jolts) {
         Quaternion start =
                 before == null ? track.at(from) : Quaternion.between(meanForce(from, before.to()), Vector3.UP);
+        GyroBias bias = gyroBias(atS);
         return new MotionWindow(
                 stream,
                 from,
@@ -148,8 +153,8 @@ final class WindowMaker {
                 start,
                 before == null ? FILTER_TILT_SIGMA : STANCE_TILT_SIGMA,
                 before == null ? FILTER_SPEED_SIGMA : STANCE_SPEED_SIGMA,
-                gyroBias(atS),
-                GYRO_BIAS_SIGMA,
+                bias.rate(),
+                bias.sigma(),
                 rests,
                 jolts);
     }
@@ -277,20 +282,33 @@ final class WindowMaker {
         return new Vector3(x, y, z).times(1.0 / (to - from));
     }
 
+    /**
+     * The rate that a sensor reads when it does not turn.
+     *
+     * @param rate rad/s
+     * @param sigma one standard deviation of each axis, rad/s
+     */
+    private record GyroBias(Vector3 rate, double sigma) {}
+
     /** The mean turn rate of the stances about a moment, longer and nearer ones counting more. */
-    private Vector3 gyroBias(double atS) {
+    private GyroBias gyroBias(double atS) {
         Vector3 sum = Vector3.ZERO;
         double weights = 0;
+        double squares = 0;
         for (int k = firstEndingAfter(atS - 3 * BIAS_MEMORY_S); k < stances.size(); k++) {
             Stance stance = stances.get(k);
             if (stance.startS() > atS + 3 * BIAS_MEMORY_S) {
                 break;
             }
             double length = Math.min(stance.lengthS(), BIAS_LENGTH_S);
-            double weight = length * length * Math.exp(-Math.abs(stance.middleS() - atS) / BIAS_MEMORY_S);
+            double nearness = Math.exp(-Math.abs(stance.middleS() - atS) / BIAS_MEMORY_S);
+            double weight = length * length * nearness;
             sum = sum.plus(stance.rate().times(weight));
             weights += weight;
+            squares += weight * nearness;
         }
-        return weights > 0 ? sum.times(1 / weights) : Vector3.ZERO;
+        return weights > 0
+                ? new GyroBias(sum.times(1 / weights), SWAY_TURN * Math.sqrt(squares) / weights)
+                : new GyroBias(Vector3.ZERO, UNKNOWN_BIAS);
     }
 }
