@@ -28,14 +28,14 @@ final class SegmentMounting {
 
     private static final int LEAST_LANDINGS = 2;
     /** Take-offs of people scatter more than those of simulated bodies, which go straight ahead; what is seen counts, deg. */
-    private static final double TRAVEL_SCATTER_DEG = 1.5;
+    private static final double TRAVEL_SCATTER_DEG = 1.3;
 
-    private static final double TRAVEL_FLOOR_DEG = 0.5;
+    private static final double TRAVEL_FLOOR_DEG = 0.4;
     /** The upper back also moves as the trunk leans and turns, deg. */
     private static final double UPPER_TRAVEL_FLOOR_DEG = 1.7;
 
-    private static final double CROUCH_SCATTER_DEG = 0.8;
-    private static final double CROUCH_FLOOR_DEG = 0.25;
+    private static final double CROUCH_SCATTER_DEG = 0.7;
+    private static final double CROUCH_FLOOR_DEG = 0.22;
     private static final double FOLDING_SIGMA_DEG = 14;
     private static final double FOLDING_FLOOR_DEG = 6;
     private static final double FOLDING_S = 0.5;

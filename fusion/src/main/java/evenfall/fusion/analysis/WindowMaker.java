@@ -61,7 +61,7 @@ final class WindowMaker {
     private static final double CLIPPED_FORCE = 40;
 
     /** What an impact adds to the orientation: rocking of the strap between samples, rad per g. */
-    private static final double TURN_PER_G = Math.toRadians(0.01);
+    private static final double TURN_PER_G = Math.toRadians(0.007);
 
     private final SensorStream stream;
     private final List<Stance> stances;

@@ -13,22 +13,22 @@ final class BalanceMeasurer {
     /** Sway of a person who stands quietly, m: common practice, no source. */
     private static final double SWAY_FORE_AFT = 0.005;
 
-    private static final double SWAY_LATERAL = 0.007;
+    private static final double SWAY_LATERAL = 0.0075;
 
     /** Who has just come to rest still sways back over the feet: so much where the stance after has only begun, m, */
-    private static final double FRESH_SWAY = 0.06;
+    private static final double FRESH_SWAY = 0.05;
     /** dying away over so much of it, s; found on simulated landings whose stance was cut at 0.6 to 3 s. */
     private static final double FRESH_SWAY_S = 1.1;
 
     /** Steadiness of a strap, m: what is left where nothing else errs. */
-    private static final double SHIFT_SIGMA_M = 0.0014;
+    private static final double SHIFT_SIGMA_M = 0.001;
 
     /** People come to rest more surely than the smoother is told: so much of its sigma is true of a shift, */
     private static final double SHIFT_SHARE = 0.4;
     /** of a place over the feet, */
-    private static final double PLACE_SHARE = 0.33;
+    private static final double PLACE_SHARE = 0.29;
     /** and of what gaps hide of either. */
-    private static final double GAP_SHARE = 0.4;
+    private static final double GAP_SHARE = 0.5;
 
     private final SegmentMotion pelvis;
     private final Motion motion;

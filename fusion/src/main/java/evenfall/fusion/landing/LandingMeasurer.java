@@ -27,6 +27,10 @@ public final class LandingMeasurer {
     private static final double CONTACT_SIGMA_INTERVALS = 0.16;
     /** Give of strap and flesh under the braking, m. */
     private static final double DEPTH_SIGMA_M = 0.0005;
+    /** Who stands moves up and down less than across; the smoother is told as much of both. So much of its sigma is true of a speed */
+    private static final double SPEED_SHARE = 0.9;
+    /** and of a height. */
+    private static final double HEIGHT_SHARE = 0.65;
     /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g. */
     private static final double COLLAPSE_SIGMA = 2.5;
 
@@ -270,16 +274,17 @@ public final class LandingMeasurer {
         double seen = Math.hypot(CONTACT_SIGMA_S, CONTACT_SIGMA_INTERVALS * interval);
         double contact = Math.hypot(seen, unseen);
         Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
-        double speed = Math.hypot(atContact.speedUp(), Math.hypot(Gravity.STANDARD * contact, gained));
+        double speed = Math.hypot(SPEED_SHARE * atContact.speedUp(), Math.hypot(Gravity.STANDARD * contact, gained));
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
         Double depth = lowest == null
                 ? null
                 : Math.hypot(
                         Math.hypot(DEPTH_SIGMA_M, fallSpeed == null ? 0 : fallSpeed * contact),
-                        pelvis.smoothed()
-                                .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
-                                .placeUp());
+                        HEIGHT_SHARE
+                                * pelvis.smoothed()
+                                        .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
+                                        .placeUp());
         Double collapse = braking.collapseDegPerS();
         return new Sigma(
                 contact,
