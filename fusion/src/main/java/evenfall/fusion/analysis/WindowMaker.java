@@ -46,7 +46,7 @@ final class WindowMaker {
     private static final double FILTER_TILT_SIGMA = Math.toRadians(3);
     private static final double FILTER_SPEED_SIGMA = 1.5;
     /** Who stands quietly turns by so much from the beginning to the end, rad; found on simulated sessions. */
-    private static final double SWAY_TURN = Math.toRadians(0.5);
+    private static final double SWAY_TURN = Math.toRadians(1.2);
     /** Bias of a cheap gyroscope of which no stance tells anything, rad/s. */
     private static final double UNKNOWN_BIAS = Math.toRadians(1);
 
