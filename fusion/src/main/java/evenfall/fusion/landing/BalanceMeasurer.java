@@ -28,7 +28,7 @@ final class BalanceMeasurer {
     /** of a place over the feet, */
     private static final double PLACE_SHARE = 0.29;
     /** and of what gaps hide of either. */
-    private static final double GAP_SHARE = 0.5;
+    private static final double GAP_SHARE = 0.4;
 
     private final SegmentMotion pelvis;
     private final Motion motion;

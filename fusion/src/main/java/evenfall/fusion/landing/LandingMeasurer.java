@@ -30,7 +30,7 @@ public final class LandingMeasurer {
     /** Who stands moves up and down less than across; the smoother is told as much of both. So much of its sigma is true of a speed */
     private static final double SPEED_SHARE = 0.9;
     /** and of a height. */
-    private static final double HEIGHT_SHARE = 0.65;
+    private static final double HEIGHT_SHARE = 0.6;
     /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g. */
     private static final double COLLAPSE_SIGMA = 2.5;
 
