@@ -54,7 +54,7 @@ final class WindowMaker {
     private static final double BIAS_LENGTH_S = 5;
 
     /** What an impact adds to the speed: what a ringing strap hides between samples, m/s per g. */
-    private static final double JOLT_PER_G = 0.001;
+    private static final double JOLT_PER_G = 0.0015;
 
     private static final double CLIPPED_JOLT = 0.2;
     /** So much more force than full scale may have been cut off, m/s². */
