@@ -1,0 +1,117 @@
+package evenfall.fusion.posture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import java.util.function.IntToDoubleFunction;
+import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Samples taken evenly, their stamps spoilt as sensors and radios do, checked against when they were taken. */
+class EvenStampsTest {
+
+    private static final double T = 0.005;
+    private static final int N = 1200;
+    private static final double START = 31;
+
+    private final SplittableRandom random = new SplittableRandom(4);
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.0002, 0.001, 0.002})
+    void jitter_isTakenOut(double jitter) {
+        double[] stamps = stamps(i -> i * T + even(jitter));
+        double before = scatter(stamps, i -> i * T);
+        EvenStamps.even(stamps, T);
+        // The line of n even errors errs by 2 / √n of them at its ends: here a seventeenth.
+        assertThat(scatter(stamps, i -> i * T)).isLessThan(before / 17);
+    }
+
+    @Test
+    void samplesThatComeSeveralAtOnce_areSpread() {
+        double[] stamps = stamps(i -> i / 4 * 4 * T);
+        EvenStamps.even(stamps, T);
+        assertThat(scatter(stamps, i -> i * T)).isLessThan(0.01 * T);
+    }
+
+    @Test
+    void samplesThatComeSeveralAtOnceAndLate_areSpread() {
+        double[] late = random.doubles(N, 0, 3 * T).toArray();
+        double[] stamps = stamps(i -> i / 4 * 4 * T + late[i / 4]);
+        EvenStamps.even(stamps, T);
+        assertThat(scatter(stamps, i -> i * T)).isLessThan(0.1 * T);
+    }
+
+    @Test
+    void roundedStamps_areEven() {
+        double[] stamps = stamps(i -> Math.rint(i * T * 100) / 100);
+        EvenStamps.even(stamps, T);
+        assertThat(scatter(stamps, i -> i * T)).isLessThan(0.03 * T);
+    }
+
+    @Test
+    void aClockThatRunsFast_isKept() {
+        double[] stamps = stamps(i -> i * T * 1.0002);
+        EvenStamps.even(stamps, T);
+        assertThat(stamps[N - 1] - stamps[0]).isCloseTo((N - 1) * T * 1.0002, within(1e-9));
+    }
+
+    @Test
+    void missingTime_staysWhereItWas() {
+        IntToDoubleFunction taken = i -> (i + (i < 600 ? 0 : 1) + (i < 900 ? 0 : 15) + (i < 910 ? 0 : 6)) * T;
+        double[] stamps = stamps(i -> taken.applyAsDouble(i) + even(0.0002));
+        EvenStamps.even(stamps, T);
+        assertThat(stamps[600] - stamps[599]).isCloseTo(2 * T, within(0.0001));
+        assertThat(stamps[900] - stamps[899]).isCloseTo(16 * T, within(0.0002));
+        // Ten samples between two gaps: their mean tells when.
+        assertThat(stamps[910] - stamps[909]).isCloseTo(7 * T, within(0.0002));
+        assertThat(scatter(stamps, taken)).isLessThan(0.00003);
+    }
+
+    @Test
+    void times_neverGoBack() {
+        for (int round = 0; round < 300; round++) {
+            double[] stamps = new double[random.nextInt(1, 80)];
+            double now = 0;
+            for (int i = 0; i < stamps.length; i++) {
+                now += random.nextInt(4) == 0 ? random.nextDouble(0.1) : random.nextInt(3) * T;
+                stamps[i] = now;
+            }
+            double[] even = stamps.clone();
+            EvenStamps.even(even, T);
+            assertThat(even).as(() -> Arrays.toString(stamps)).isSorted().doesNotContain(Double.NaN);
+        }
+    }
+
+    @Test
+    void oneSample_staysAsItIs() {
+        double[] stamps = {START};
+        EvenStamps.even(stamps, T);
+        assertThat(stamps).containsExactly(START);
+    }
+
+    /** Evenly about 0 with this standard deviation. */
+    private double even(double sigma) {
+        return sigma * Math.sqrt(3) * random.nextDouble(-1, 1);
+    }
+
+    private static double[] stamps(IntToDoubleFunction time) {
+        double[] stamps = new double[N];
+        for (int i = 0; i < N; i++) {
+            stamps[i] = Math.max(i == 0 ? START : stamps[i - 1], START + time.applyAsDouble(i));
+        }
+        return stamps;
+    }
+
+    /** Standard deviation of stamps less when the samples were taken, s. */
+    private static double scatter(double[] stamps, IntToDoubleFunction taken) {
+        DescriptiveStatistics late = new DescriptiveStatistics();
+        for (int i = 0; i < stamps.length; i++) {
+            late.addValue(stamps[i] - taken.applyAsDouble(i));
+        }
+        return late.getStandardDeviation();
+    }
+}
