@@ -14,6 +14,8 @@ import java.util.function.ToDoubleFunction;
  */
 record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
+    /** Stances are steadier and gaps hide less than the smoother is told: so much of its sigma is true of a turn. */
+    private static final double TURN_SHARE = 0.7;
     /** Straps rock fore and aft more than to the sides; a tilt to the side is surer by this. */
     private static final double SIDEWAYS = 0.2;
     /**
@@ -52,12 +54,12 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     double trunkFlexion(Change c) {
         return sum(
-                0.06,
+                0.075,
                 upper.scale * c.degrees,
                 Math.toDegrees(
                         upper.mounting * c.of(m -> Math.sin(m.upper().angles().lean()))),
                 Math.toDegrees(c.of(m -> m.upper().forwardTip())),
-                upper.turns.flexionDeg());
+                TURN_SHARE * upper.turns.flexionDeg());
     }
 
     double trunkLean(Change c) {
@@ -74,7 +76,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
                 0.05,
                 pelvis.scale * c.degrees,
                 pelvis.yawMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
-                pelvis.turns.yawDeg());
+                TURN_SHARE * pelvis.turns.yawDeg());
     }
 
     double pelvicTilt(Change c) {
@@ -85,12 +87,12 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
                         pelvis.mounting * c.of(m -> Math.sin(m.pelvis().angles().lean()))),
                 0.0075 * peakG,
                 Math.toDegrees(c.of(m -> m.pelvis().forwardTip())),
-                pelvis.turns.flexionDeg());
+                TURN_SHARE * pelvis.turns.flexionDeg());
     }
 
     double pelvicObliquity(Change c) {
         return sum(
-                0.01,
+                0.012,
                 pelvis.scale * c.degrees,
                 pelvis.leanMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
                 Math.toDegrees(c.of(m -> m.pelvis().rightTip())),
@@ -103,16 +105,16 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
                 Math.hypot(pelvis.scale * c.of(BodyMoment::rotation), upper.scale * c.of(BodyMoment::upperRotation)),
                 pelvis.yawMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
                 upper.yawMixed(c, m -> sine(m.upper()), m -> cosine(m.upper())),
-                Math.hypot(pelvis.turns.yawDeg(), upper.turns.yawDeg()));
+                TURN_SHARE * Math.hypot(pelvis.turns.yawDeg(), upper.turns.yawDeg()));
     }
 
     double spineFlexion(Change c) {
         return sum(
-                0.07,
+                0.085,
                 Math.hypot(pelvis.scale * c.of(BodyMoment::tilt), upper.scale * c.of(BodyMoment::flexion)),
                 Math.toDegrees(Math.hypot(
                         c.of(m -> m.pelvis().forwardTip()), c.of(m -> m.upper().forwardTip()))),
-                Math.hypot(pelvis.turns.flexionDeg(), upper.turns.flexionDeg()));
+                TURN_SHARE * Math.hypot(pelvis.turns.flexionDeg(), upper.turns.flexionDeg()));
     }
 
     private static double sine(BodyMoment.Segment segment) {

@@ -13,7 +13,7 @@ final class BalanceMeasurer {
     /** Sway of a person who stands quietly, m: common practice, no source. */
     private static final double SWAY_FORE_AFT = 0.005;
 
-    private static final double SWAY_LATERAL = 0.0075;
+    private static final double SWAY_LATERAL = 0.007;
 
     /** Who has just come to rest still sways back over the feet: so much where the stance after has only begun, m, */
     private static final double FRESH_SWAY = 0.05;
@@ -21,14 +21,20 @@ final class BalanceMeasurer {
     private static final double FRESH_SWAY_S = 1.1;
 
     /** Steadiness of a strap, m: what is left where nothing else errs. */
-    private static final double SHIFT_SIGMA_M = 0.001;
+    private static final double SHIFT_SIGMA_M = 0.0009;
 
     /** People come to rest more surely than the smoother is told: so much of its sigma is true of a shift, */
-    private static final double SHIFT_SHARE = 0.4;
-    /** of a place over the feet, */
-    private static final double PLACE_SHARE = 0.29;
-    /** and of what gaps hide of either. */
-    private static final double GAP_SHARE = 0.4;
+    private static final Share SHIFT = new Share(0.36, 0.5);
+    /** and of a place over the feet. */
+    private static final Share PLACE = new Share(0.29, 0.4);
+
+    /**
+     * How much of what the smoother says of a way is true.
+     *
+     * @param seen of the standard deviation of what was seen
+     * @param hidden of that of what gaps hide
+     */
+    private record Share(double seen, double hidden) {}
 
     private final SegmentMotion pelvis;
     private final Motion motion;
@@ -65,22 +71,18 @@ final class BalanceMeasurer {
     }
 
     private double shiftSigma(Way way, Vector3 along, double across) {
-        return Math.sqrt(square(SHIFT_SIGMA_M) + variance(way, SHIFT_SHARE, along) + square(across * headingSigma));
+        return Math.sqrt(square(SHIFT_SIGMA_M) + variance(way, SHIFT, along) + square(across * headingSigma));
     }
 
     private Way way(double fromS, double toS) {
         return pelvis.smoothed().wayBetween(motion.indexAt(fromS), motion.indexAt(toS));
     }
 
-    /**
-     * Of a way along an axis of the heading at contact.
-     *
-     * @param share of one standard deviation of what was seen
-     */
-    private double variance(Way way, double share, Vector3 along) {
+    /** Of a way along an axis of the heading at contact. */
+    private double variance(Way way, Share share, Vector3 along) {
         Vector3 inWorld = pelvis.fromZeroHeading(toHeading.rotateBack(along));
-        return square(share * way.seen().along(inWorld))
-                + square(GAP_SHARE * way.hidden().along(inWorld));
+        return square(share.seen() * way.seen().along(inWorld))
+                + square(share.hidden() * way.hidden().along(inWorld));
     }
 
     private OverFeet overFeet(LandingScene.Span after) {
@@ -108,7 +110,7 @@ final class BalanceMeasurer {
 
     /** One sigma stands for both moments. */
     private double meanVariance(Way early, Way late, Vector3 along) {
-        return (variance(early, PLACE_SHARE, along) + variance(late, PLACE_SHARE, along)) / 2;
+        return (variance(early, PLACE, along) + variance(late, PLACE, along)) / 2;
     }
 
     private static double square(double value) {
