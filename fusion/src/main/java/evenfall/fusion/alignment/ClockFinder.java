@@ -43,7 +43,10 @@ public final class ClockFinder {
     /** A line found before is right within so many steps. */
     private static final int NEAR = 3;
     /** How far the middle of people's trunks is from one point, s: from simulated spines. */
-    private static final double MIDDLE_SIGMA_S = 0.00065;
+    private static final double MIDDLE_SIGMA_S = 0.00048;
+
+    /** Stretches overlap by half and motions repeat, so a line is less sure than of lags that know nothing of one another. */
+    private static final double OVERLAP = 1.7;
 
     static final int LEAST_STRETCHES = 4;
     /** Columns shorter than this hold nothing to compare. */
@@ -181,7 +184,7 @@ public final class ClockFinder {
             return null;
         }
         ClockLine line = ClockLine.fit(array(times), array(lags));
-        double sigma = Math.hypot(line.sigmaS(), delaySigmaS);
+        double sigma = Math.hypot(OVERLAP * line.sigmaS(), delaySigmaS);
         return new ClockMap(line.offsetS() - delayS, line.drift() * 1e6, 1000 * sigma, method);
     }
 

@@ -81,7 +81,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     double pelvicTilt(Change c) {
         return sum(
-                0.15,
+                0.16,
                 pelvis.scale * c.degrees,
                 Math.toDegrees(
                         pelvis.mounting * c.of(m -> Math.sin(m.pelvis().angles().lean()))),

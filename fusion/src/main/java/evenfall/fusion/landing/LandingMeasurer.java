@@ -19,10 +19,10 @@ import org.jspecify.annotations.Nullable;
 public final class LandingMeasurer {
 
     /** Feet leave the ground differently: simulated ones by 1.7 ms, people's by up to 10 (common practice, no source). */
-    private static final double TAKEOFF_SIGMA_S = 0.0017;
+    private static final double TAKEOFF_SIGMA_S = 0.0015;
 
     /** Feet touch the ground differently; simulated ones by this, s, */
-    private static final double CONTACT_SIGMA_S = 0.0008;
+    private static final double CONTACT_SIGMA_S = 0.0007;
     /** and sampling hides the first rise by so many intervals. */
     private static final double CONTACT_SIGMA_INTERVALS = 0.16;
     /** Give of strap and flesh under the braking, m. */
@@ -30,7 +30,7 @@ public final class LandingMeasurer {
     /** Who stands moves up and down less than across; the smoother is told as much of both. So much of its sigma is true of a speed */
     private static final double SPEED_SHARE = 0.9;
     /** and of a height. */
-    private static final double HEIGHT_SHARE = 0.6;
+    private static final double HEIGHT_SHARE = 0.7;
     /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g. */
     private static final double COLLAPSE_SIGMA = 2.5;
 

@@ -15,7 +15,7 @@ final class MomentFinder {
     static final double CONTACT_RISE = 0.35 * Gravity.STANDARD;
 
     /** So long after first touch the force of simulated feet has risen by that, s. */
-    static final double CONTACT_RISE_S = 0.0027;
+    static final double CONTACT_RISE_S = 0.003;
 
     private static final double BEFORE_CONTACT_S = 0.05;
     /** Within so long, s, and so many samples at least, legs in flight raise the force by less. */
