@@ -3,6 +3,7 @@ package evenfall.fusion.alignment;
 import evenfall.fusion.filtering.Biquad;
 import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
+import evenfall.ingest.parallel.SideBySide;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -105,14 +106,18 @@ public final class ClockFinder {
     }
 
     private @Nullable ClockMap ofMiddle(LeverArms arms, List<Integer> stretches, ClockMap before) {
-        double[] lower = pelvis.forceWithout(arms.pelvis(), arms.pelvisBias());
-        double[] upper = upperBack.forceWithout(arms.upperBack(), arms.upperBackBias());
+        List<double[]> forces = SideBySide.map(
+                "forces of the middle",
+                2,
+                k -> k == 0
+                        ? pelvis.forceWithout(arms.pelvis(), arms.pelvisBias())
+                        : upperBack.forceWithout(arms.upperBack(), arms.upperBackBias()));
         List<Double> times = new ArrayList<>();
         List<Double> lags = new ArrayList<>();
         for (int from : stretches) {
             double middle = middleS(from);
             int centre = (int) Math.round((before.toUpperBack(middle) - middle) / ForceColumn.STEP_S);
-            Lag lag = Lag.between(lower, from, LENGTH, upper, centre - NEAR, centre + NEAR);
+            Lag lag = Lag.between(forces.get(0), from, LENGTH, forces.get(1), centre - NEAR, centre + NEAR);
             if (lag.correlation() > LEAST_CORRELATION) {
                 times.add(middle);
                 lags.add(lag.samples() * ForceColumn.STEP_S);

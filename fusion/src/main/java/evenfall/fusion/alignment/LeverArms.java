@@ -37,11 +37,15 @@ record LeverArms(Vector3 pelvis, Vector3 upperBack, Vector3 pelvisBias, Vector3 
         double[][] information = new double[UNKNOWNS][UNKNOWNS];
         double[] right = new double[UNKNOWNS];
         double[][] rows = new double[length][UNKNOWNS + 1];
+        int end = 0;
         for (int from : stretches) {
-            if (fill(rows, pelvis, upperBack, from, map)) {
+            // Those that overlap say nothing new.
+            if (from >= end && fill(rows, pelvis, upperBack, from, map)) {
                 add(rows, information, right);
+                end = from + length;
             }
         }
+        mirror(information);
         RealMatrix matrix = new Array2DRowRealMatrix(information, false);
         if (!keepShort(matrix, 0, UNKNOWNS / 2) || !keepShort(matrix, UNKNOWNS / 2, UNKNOWNS)) {
             return null;
@@ -91,7 +95,7 @@ record LeverArms(Vector3 pelvis, Vector3 upperBack, Vector3 pelvisBias, Vector3 
         return true;
     }
 
-    /** Adds the normal equations of rows less their means. */
+    /** Adds the normal equations of rows less their means; of the symmetric matrix the part up to the diagonal. */
     private static void add(double[][] rows, double[][] information, double[] right) {
         double[] mean = new double[UNKNOWNS + 1];
         for (double[] row : rows) {
@@ -103,9 +107,17 @@ record LeverArms(Vector3 pelvis, Vector3 upperBack, Vector3 pelvisBias, Vector3 
             for (int a = 0; a < UNKNOWNS; a++) {
                 double off = row[a] - mean[a];
                 right[a] += off * (row[UNKNOWNS] - mean[UNKNOWNS]);
-                for (int b = 0; b < UNKNOWNS; b++) {
+                for (int b = 0; b <= a; b++) {
                     information[a][b] += off * (row[b] - mean[b]);
                 }
+            }
+        }
+    }
+
+    private static void mirror(double[][] matrix) {
+        for (int a = 0; a < matrix.length; a++) {
+            for (int b = 0; b < a; b++) {
+                matrix[b][a] = matrix[a][b];
             }
         }
     }
