@@ -27,10 +27,8 @@ public final class LandingMeasurer {
     private static final double CONTACT_SIGMA_INTERVALS = 0.16;
     /** Give of strap and flesh under the braking, m. */
     private static final double DEPTH_SIGMA_M = 0.0005;
-    /** Who stands moves up and down less than across; the smoother is told as much of both. So much of its sigma is true of a speed */
-    private static final double SPEED_SHARE = 0.9;
-    /** and of a height. */
-    private static final double HEIGHT_SHARE = 0.7;
+    /** Who stands moves up and down less than across; the smoother is told as much of both. So much of its sigma is true of a depth. */
+    private static final double DEPTH_SHARE = 0.7;
     /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g. */
     private static final double COLLAPSE_SIGMA = 2.5;
 
@@ -274,14 +272,14 @@ public final class LandingMeasurer {
         double seen = Math.hypot(CONTACT_SIGMA_S, CONTACT_SIGMA_INTERVALS * interval);
         double contact = Math.hypot(seen, unseen);
         Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
-        double speed = Math.hypot(SPEED_SHARE * atContact.speedUp(), Math.hypot(Gravity.STANDARD * contact, gained));
+        double speed = Math.hypot(atContact.speedUp(), Math.hypot(Gravity.STANDARD * contact, gained));
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
         Double depth = lowest == null
                 ? null
                 : Math.hypot(
                         Math.hypot(DEPTH_SIGMA_M, fallSpeed == null ? 0 : fallSpeed * contact),
-                        HEIGHT_SHARE
+                        DEPTH_SHARE
                                 * pelvis.smoothed()
                                         .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
                                         .placeUp());
