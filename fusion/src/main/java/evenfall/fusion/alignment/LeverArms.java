@@ -37,12 +37,9 @@ record LeverArms(Vector3 pelvis, Vector3 upperBack, Vector3 pelvisBias, Vector3 
         double[][] information = new double[UNKNOWNS][UNKNOWNS];
         double[] right = new double[UNKNOWNS];
         double[][] rows = new double[length][UNKNOWNS + 1];
-        int end = 0;
         for (int from : stretches) {
-            // Those that overlap say nothing new.
-            if (from >= end && fill(rows, pelvis, upperBack, from, map)) {
+            if (fill(rows, pelvis, upperBack, from, map)) {
                 add(rows, information, right);
-                end = from + length;
             }
         }
         mirror(information);

@@ -47,6 +47,8 @@ final class WindowMaker {
     private static final double FILTER_SPEED_SIGMA = 1.5;
     /** Who stands quietly turns by so much from the beginning to the end, rad; found on simulated sessions. */
     private static final double SWAY_TURN = Math.toRadians(1.2);
+    /** Usual drift of the bias of a cheap gyroscope, rad/s². */
+    private static final double BIAS_DRIFT = Math.toRadians(0.001);
     /** Bias of a cheap gyroscope of which no stance tells anything, rad/s. */
     private static final double UNKNOWN_BIAS = Math.toRadians(1);
 
@@ -295,20 +297,25 @@ final class WindowMaker {
         Vector3 sum = Vector3.ZERO;
         double weights = 0;
         double squares = 0;
+        double away = 0;
         for (int k = firstEndingAfter(atS - 3 * BIAS_MEMORY_S); k < stances.size(); k++) {
             Stance stance = stances.get(k);
             if (stance.startS() > atS + 3 * BIAS_MEMORY_S) {
                 break;
             }
             double length = Math.min(stance.lengthS(), BIAS_LENGTH_S);
-            double nearness = Math.exp(-Math.abs(stance.middleS() - atS) / BIAS_MEMORY_S);
+            double awayS = Math.abs(stance.middleS() - atS);
+            double nearness = Math.exp(-awayS / BIAS_MEMORY_S);
             double weight = length * length * nearness;
             sum = sum.plus(stance.rate().times(weight));
             weights += weight;
             squares += weight * nearness;
+            away += weight * awayS;
         }
-        return weights > 0
-                ? new GyroBias(sum.times(1 / weights), SWAY_TURN * Math.sqrt(squares) / weights)
-                : new GyroBias(Vector3.ZERO, UNKNOWN_BIAS);
+        if (weights == 0) {
+            return new GyroBias(Vector3.ZERO, UNKNOWN_BIAS);
+        }
+        double told = Math.hypot(SWAY_TURN * Math.sqrt(squares), BIAS_DRIFT * away) / weights;
+        return new GyroBias(sum.times(1 / weights), told * UNKNOWN_BIAS / Math.hypot(told, UNKNOWN_BIAS));
     }
 }

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 /** Measures one landing: moments, impact, braking, posture and balance, with the uncertainty of each. */
 public final class LandingMeasurer {
 
-    /** Feet leave the ground differently: simulated ones by 1.7 ms, people's by up to 10 (common practice, no source). */
+    /** Feet leave the ground differently: simulated ones by 1.5 ms, people's by up to 10 (common practice, no source). */
     private static final double TAKEOFF_SIGMA_S = 0.0015;
 
     /** Feet touch the ground differently; simulated ones by this, s, */
@@ -227,9 +227,10 @@ public final class LandingMeasurer {
             return false;
         }
         Motion motion = pelvis.motion();
-        double end = Math.min(moments.contactS() + MomentFinder.LOWEST_WITHIN_S, scene.untilS());
+        int last = Math.min(
+                motion.indexAt(moments.contactS() + MomentFinder.LOWEST_WITHIN_S), motion.indexOfStamp(scene.untilS()));
         int other = -1;
-        for (int i = motion.indexAt(moments.contactS()) + 1; i < motion.size() && motion.time(i) <= end; i++) {
+        for (int i = motion.indexAt(moments.contactS()) + 1; i <= last; i++) {
             if (Math.abs(motion.time(i) - lowest) > LOWEST_WITHIN_S
                     && (other < 0 || motion.place(i).z() < motion.place(other).z())) {
                 other = i;

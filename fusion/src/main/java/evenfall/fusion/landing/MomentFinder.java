@@ -64,15 +64,14 @@ final class MomentFinder {
 
     /** The first rise of the vertical force out of flight; one that a gap hides goes before what rings earlier in flight. */
     private double contact() {
-        // Samples lie beside their stamps by part of an interval.
-        int last = motion.indexAt(event.peakS() + 0.5 / motion.stream().rateHz());
-        for (int i = Math.max(1, motion.indexAt(event.contactS() - HIDDEN_CONTACT_S)); i <= last; i++) {
+        int last = motion.indexOfStamp(event.peakS());
+        for (int i = Math.max(1, motion.indexOfStamp(event.contactS() - HIDDEN_CONTACT_S)); i <= last; i++) {
             if (endsGap(i) && (rises(i) || brakes(i))) {
                 int seen = lastingRise(i - 1);
                 return rise(seen < 0 ? i : seen);
             }
         }
-        for (int i = Math.max(1, motion.indexAt(event.contactS() - SMOOTHED_CONTACT_S)); i <= last; i++) {
+        for (int i = Math.max(1, motion.indexOfStamp(event.contactS() - SMOOTHED_CONTACT_S)); i <= last; i++) {
             if (rises(i) && carries(i)) {
                 return rise(i);
             }
@@ -178,16 +177,17 @@ final class MomentFinder {
     }
 
     private @Nullable Double settled(double contact) {
-        double end = Math.min(untilS, contact + SETTLED_WITHIN_S);
+        double end = contact + SETTLED_WITHIN_S;
+        int until = motion.indexOfStamp(untilS);
         int start = -1;
         for (int i = motion.indexAt(contact) + 1; i < motion.size(); i++) {
             boolean still = motion.speed(i).norm() < SETTLED_SPEED && rate(i) < SETTLED_RATE;
             start = still ? start < 0 ? i : start : -1;
-            if (start < 0 && motion.time(i) > end) {
+            if (start < 0 && (i >= until || motion.time(i) > end)) {
                 return null;
             }
             if (start >= 0 && motion.time(i) - motion.time(start) >= SETTLED_HOLD_S) {
-                return motion.time(start) <= end && motion.time(i) <= untilS ? motion.time(start) : null;
+                return motion.time(start) <= end && i <= until ? motion.time(start) : null;
             }
         }
         return null;
@@ -203,12 +203,14 @@ final class MomentFinder {
     }
 
     private @Nullable Double lowest(double contact, @Nullable Double settled) {
-        double end = Math.min(contact + LOWEST_WITHIN_S, settled == null ? untilS : settled);
+        int last = Math.min(
+                motion.indexAt(contact + LOWEST_WITHIN_S),
+                settled == null ? motion.indexOfStamp(untilS) : motion.indexAt(settled));
         int best = motion.indexAt(contact) + 1;
-        if (best >= motion.size() || motion.time(best) > end) {
+        if (best > last) {
             return null;
         }
-        for (int i = best; i < motion.size() && motion.time(i) <= end; i++) {
+        for (int i = best; i <= last; i++) {
             if (motion.place(i).z() < motion.place(best).z()) {
                 best = i;
             }

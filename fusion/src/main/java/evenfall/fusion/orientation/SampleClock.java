@@ -9,7 +9,7 @@ import evenfall.ingest.recording.SensorStream;
  * the clock runs on at the nominal interval and is drawn to the stamps by a small part of its lag; a lag that stands
  * out from the usual ones is missing time and is made up for at once.
  */
-public final class SampleClock {
+final class SampleClock {
 
     /** How much of its lag the clock makes up a sample: a time constant of 20 samples. */
     private static final double DRAW = 0.05;
@@ -28,10 +28,9 @@ public final class SampleClock {
     private double usualLag;
     private double missing;
     private boolean started;
-    private boolean restarted;
 
     /** A clock of samples that come every {@code nominal} s. */
-    public SampleClock(double nominal) {
+    SampleClock(double nominal) {
         this.nominal = nominal;
     }
 
@@ -39,9 +38,8 @@ public final class SampleClock {
      * The interval that ends at the sample stamped {@code stamp} (s, never decreasing), s, without what is
      * {@link #missing}.
      */
-    public double next(double stamp) {
+    double next(double stamp) {
         missing = 0;
-        restarted = !started;
         if (!started) {
             started = true;
             now = stamp;
@@ -51,7 +49,6 @@ public final class SampleClock {
         double size = Math.abs(lag);
         if (lag > Math.max(LEAST_MISSING * nominal, OUTSTANDING * usualLag)) {
             now = stamp;
-            restarted = true;
             if (lag > MOST_LOST * nominal) {
                 missing = lag;
                 return nominal;
@@ -67,10 +64,5 @@ public final class SampleClock {
     /** Time missing before the interval last told, s; 0 if none. */
     double missing() {
         return missing;
-    }
-
-    /** Whether the sample last told is the first one or the first after missing time. */
-    public boolean restarted() {
-        return restarted;
     }
 }

@@ -1,6 +1,6 @@
 package evenfall.fusion.posture;
 
-import evenfall.fusion.orientation.SampleClock;
+import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * Gives samples the times at which they were taken, looking both ways: a sensor samples evenly for the seconds of a window, while
@@ -8,32 +8,82 @@ import evenfall.fusion.orientation.SampleClock;
  */
 final class EvenStamps {
 
+    /** Only behind a step of more intervals may time be missing. */
+    private static final double LONG_STEP = 1.5;
+    /** It is where the stamps after are later than those before by so many intervals, */
+    private static final double LEAST_MISSING = 0.6;
+    /** by so many standard errors, */
+    private static final double SURE = 5;
+    /** by the mean of so many samples on either side. */
+    private static final int SIDE = 64;
     /** Fewer samples than this tell no interval of their own. */
     private static final int LEAST_LINE = 32;
+    /** A quarter of normal errors are smaller than this many standard deviations; missing time touches fewer than the rest. */
+    private static final double QUARTER = 0.3186;
 
-    private EvenStamps() {}
+    private final double[] stamps;
+    private final double interval;
+    /** Sums of how much later stamps are than samples of the interval would be, s, over the samples before each. */
+    private final double[] lags;
+    /** One standard deviation of a stamp's error, s, as if those of a packet were of one each. */
+    private final double scatter;
+
+    private EvenStamps(double[] stamps, double interval) {
+        this.stamps = stamps;
+        this.interval = interval;
+        this.lags = new double[stamps.length + 1];
+        for (int i = 0; i < stamps.length; i++) {
+            lags[i + 1] = lags[i] + stamps[i] - stamps[0] - i * interval;
+        }
+        double[] steps = new double[stamps.length - 1];
+        for (int i = 1; i < stamps.length; i++) {
+            steps[i - 1] = Math.abs(later(0, i)) / spread(0, i);
+        }
+        this.scatter = StatUtils.percentile(steps, 25) / QUARTER;
+    }
 
     /**
      * Evens stamps.
      *
      * @param stamps s, never decreasing; replaced by even times, never decreasing
-     * @param interval the stream's, s
+     * @param interval the stream's, s; stamps stay as they are where it is not known
      */
     static void even(double[] stamps, double interval) {
-        SampleClock clock = new SampleClock(interval);
+        if (stamps.length > 1 && Double.isFinite(interval)) {
+            new EvenStamps(stamps, interval).even();
+        }
+    }
+
+    private void even() {
         int first = 0;
-        for (int i = 0; i < stamps.length; i++) {
-            clock.next(stamps[i]);
-            if (clock.restarted() && i > first) {
-                lay(stamps, first, i, interval);
+        for (int i = 1; i < stamps.length; i++) {
+            if (stamps[i] - stamps[i - 1] > LONG_STEP * interval && isMissing(first, i)) {
+                lay(first, i);
                 first = i;
             }
         }
-        lay(stamps, first, stamps.length, interval);
+        lay(first, stamps.length);
+    }
+
+    /** Whether time is missing before a sample of a line that began at another. */
+    private boolean isMissing(int first, int at) {
+        return later(first, at) > Math.max(LEAST_MISSING * interval, SURE * scatter * spread(first, at));
+    }
+
+    /** By how much the stamps from a sample on are later than those before, s. */
+    private double later(int first, int at) {
+        int from = Math.max(first, at - SIDE);
+        int to = Math.min(stamps.length, at + SIDE);
+        return (lags[to] - lags[at]) / (to - at) - (lags[at] - lags[from]) / (at - from);
+    }
+
+    /** One standard deviation of that for each of a stamp. */
+    private double spread(int first, int at) {
+        return Math.sqrt(1.0 / Math.min(SIDE, stamps.length - at) + 1.0 / Math.min(SIDE, at - first));
     }
 
     /** Lays the stamps from one sample to before another on a line, by least squares; never before the last of the line ahead. */
-    private static void lay(double[] stamps, int from, int to, double interval) {
+    private void lay(int from, int to) {
         double n = to - from;
         double middle = (n - 1) / 2;
         double sum = 0;

@@ -18,7 +18,7 @@ public final class Motion {
 
     private final SensorStream stream;
     private final int from;
-    /** The window's clock, s, and its six columns as they were read. */
+    /** When the samples were taken, s, and the six columns as they were read. */
     private final double[] clock;
 
     private final float[][] raw;
@@ -61,7 +61,7 @@ public final class Motion {
         return wxyz.length / 4;
     }
 
-    /** Time of a sample, s on the sensor's clock. */
+    /** When a sample was taken, s on the sensor's clock. */
     public double time(int i) {
         return clock[i];
     }
@@ -74,6 +74,14 @@ public final class Motion {
             i++;
         }
         return Math.max(0, i);
+    }
+
+    /**
+     * Index of the last sample stamped at or before a moment of the stream's clock, but within the window: samples were taken beside
+     * their stamps.
+     */
+    public int indexOfStamp(double stampS) {
+        return Math.max(0, Math.min(size() - 1, stream.indexAtOrBefore(stampS) - from));
     }
 
     /** Index in the stream of the window's first sample. */

@@ -17,6 +17,7 @@ import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import java.util.List;
 import java.util.Objects;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 /** What a recording does not hold is null with a flag, never a guess and never a failure. */
@@ -83,6 +84,34 @@ class BrokenRecordingsTest {
         assertThat(measures(last).braking().depthM()).isNull();
         assertThat(measures(last).fall().impactSpeedMS()).isNotNull();
         assertThat(analysis.landings().get(0).flags()).doesNotContain(LandingFlag.CUT_SHORT);
+    }
+
+    /** Stamps that jitter lie beside the samples, some of them before: the last sample is still the last. */
+    @Test
+    void aRecordingThatEndsWhileThePelvisSinks_knowsNoLowest() {
+        SensorSignals pelvis = SESSION.pelvis();
+        SensorStream upper = stream(SESSION.upperBack(), 0, 1e9, true);
+        double lowest = Objects.requireNonNull(
+                second(stream(pelvis, 0, 1e9, true), upper).moments().lowestS());
+        for (double end = contact(1) + 0.08; end < lowest - 0.02; end += 0.006) {
+            Landing last = second(jittered(stream(pelvis, 0, end, true)), upper);
+            assertThat(last.flags()).as("to %s", end).contains(LandingFlag.CUT_SHORT);
+            assertThat(last.moments().lowestS()).as("to %s", end).isNull();
+        }
+    }
+
+    private static Landing second(SensorStream pelvis, SensorStream upper) {
+        return analyse(pelvis, upper).landings().get(1);
+    }
+
+    private static SensorStream jittered(SensorStream s) {
+        SplittableRandom random = new SplittableRandom(8);
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < s.size(); i++) {
+            double t = s.clockStartS() + s.time(i) + random.nextDouble(-0.0004, 0.0004);
+            builder.add(t, s.ax(i), s.ay(i), s.az(i), s.gx(i), s.gy(i), s.gz(i));
+        }
+        return builder.build();
     }
 
     @Test

@@ -24,10 +24,22 @@ class EvenStampsTest {
     @ValueSource(doubles = {0.0002, 0.001, 0.002})
     void jitter_isTakenOut(double jitter) {
         double[] stamps = stamps(i -> i * T + even(jitter));
-        double before = scatter(stamps, i -> i * T);
         EvenStamps.even(stamps, T);
-        // The line of n even errors errs by 2 / √n of them at its ends: here a seventeenth.
-        assertThat(scatter(stamps, i -> i * T)).isLessThan(before / 17);
+        // A line through n errors is off by up to 2 / √n of one at its ends: here a seventeenth.
+        for (int i = 0; i < N; i++) {
+            assertThat(stamps[i] - START).isCloseTo(i * T, within(2.5 * jitter / 17));
+        }
+    }
+
+    /** The scatter is larger than an interval, and still no time is missing. */
+    @Test
+    void jitterOfMoreThanAnInterval_breaksNothing() {
+        double interval = 0.00125;
+        for (int round = 0; round < 20; round++) {
+            double[] stamps = stamps(i -> i * interval + even(0.002));
+            EvenStamps.even(stamps, interval);
+            assertThat(scatter(stamps, i -> i * interval)).isLessThan(0.2 * interval);
+        }
     }
 
     @Test
@@ -43,6 +55,33 @@ class EvenStampsTest {
         double[] stamps = stamps(i -> i / 4 * 4 * T + late[i / 4]);
         EvenStamps.even(stamps, T);
         assertThat(scatter(stamps, i -> i * T)).isLessThan(0.1 * T);
+    }
+
+    @Test
+    void aPacketThatIsLost_staysMissing() {
+        double[] late = random.doubles(N, 0, T).toArray();
+        IntToDoubleFunction taken = i -> (i + (i < 600 ? 0 : 4)) * T;
+        double[] stamps = stamps(i -> taken.applyAsDouble(i / 4 * 4) + late[i / 4]);
+        EvenStamps.even(stamps, T);
+        assertThat(stamps[600] - stamps[599]).isCloseTo(5 * T, within(0.2 * T));
+        assertThat(scatter(stamps, taken)).isLessThan(0.1 * T);
+    }
+
+    @Test
+    void fewSamplesBetweenGaps_keepTheInterval() {
+        int last = 610;
+        double[] stamps = stamps(i -> (i + (i < 600 ? 0 : 7) + (i < last ? 0 : 7)) * T + even(0.0004));
+        EvenStamps.even(stamps, T);
+        for (int i = 601; i < last; i++) {
+            assertThat(stamps[i] - stamps[i - 1]).isCloseTo(T, within(1e-9));
+        }
+    }
+
+    @Test
+    void stampsThatStandStill_stayAsTheyAre() {
+        double[] stamps = {START, START, START};
+        EvenStamps.even(stamps, Double.POSITIVE_INFINITY);
+        assertThat(stamps).containsExactly(START, START, START);
     }
 
     @Test

@@ -8,6 +8,7 @@ import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -62,6 +63,22 @@ class ReferenceMotionTest {
             Motion motion = motion(upright(rates[k], n, t -> 6 * Math.sin(Math.PI * t / 0.1)));
             assertThat(motion.speed(n - 1).z()).as("%s Hz", rates[k]).isCloseTo(gained[k], within(2e-6));
         }
+    }
+
+    /** A push of 6 m/s² over a tenth of a second gains 2/π of its product, whatever the stamps of its samples say. */
+    @Test
+    void stampsThatJitter_changeNoSpeed() {
+        SplittableRandom random = new SplittableRandom(6);
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < 400; i++) {
+            double t = i / 400.0;
+            double push = t > 0.5 && t < 0.6 ? 6 * Math.sin(Math.PI * (t - 0.5) / 0.1) : 0;
+            builder.add(t + random.nextDouble(-0.001, 0.001), 0, 0, GRAVITY + push, 0, 0, 0);
+        }
+
+        Motion motion = motion(builder.build());
+
+        assertThat(motion.speed(300).z() - motion.speed(150).z()).isCloseTo(0.6 * 2 / Math.PI, within(0.0005));
     }
 
     @Test

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SensorStream {
 
-    /** A pause longer than this many sample intervals is a gap. */
+    /** A pause longer than this many sample intervals is a gap; after samples that came together, for each of them. */
     public static final double GAP_INTERVALS = 2.5;
 
     private final SampleColumns samples;
@@ -205,11 +205,16 @@ public final class SensorStream {
     static void findGaps(SampleColumns samples, int from, double rateHz, List<Gap> into) {
         double limit = GAP_INTERVALS / rateHz;
         double before = samples.time(from - 1);
+        int together = 1;
+        while (together < from && samples.time(from - 1 - together) == before) {
+            together++;
+        }
         for (int i = from; i < samples.size(); i++) {
             double time = samples.time(i);
-            if (time - before > limit) {
+            if (time - before > together * limit) {
                 into.add(new Gap(i - 1, before, time));
             }
+            together = time == before ? together + 1 : 1;
             before = time;
         }
     }

@@ -51,6 +51,17 @@ class SensorStreamTest {
     }
 
     @Test
+    void samplesThatComeTogetherLeaveNoGapButWhereMuchIsMissing() {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < 400; i++) {
+            int packet = i / 4 + (i < 200 ? 0 : 3);
+            builder.add(packet * 0.02, 0, 0, 9.8, 0, 0, 0);
+        }
+        assertThat(builder.soFar().gaps()).isEqualTo(builder.build().gaps());
+        assertThat(builder.build().gaps()).containsExactly(new Gap(199, 0.98, 1.06));
+    }
+
+    @Test
     void decimalTimesComeOutExactly() {
         SensorStream.Builder builder = new SensorStream.Builder();
         for (int i = 0; i < 10_000; i++) {
