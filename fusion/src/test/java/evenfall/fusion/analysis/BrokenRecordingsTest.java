@@ -1,6 +1,7 @@
 package evenfall.fusion.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import evenfall.fixtures.motion.LandingPlan;
 import evenfall.fixtures.sensor.SensorSignals;
@@ -98,6 +99,42 @@ class BrokenRecordingsTest {
             assertThat(last.flags()).as("to %s", end).contains(LandingFlag.CUT_SHORT);
             assertThat(last.moments().lowestS()).as("to %s", end).isNull();
         }
+    }
+
+    /** Radios hand samples over several at once, stamped when the last was taken: half a packet late on average. */
+    @Test
+    void samplesThatComeFourAtOnce_tellTheSameLandings() {
+        SensorStream pelvis = stream(SESSION.pelvis(), 0, 1e9, true);
+        SensorStream upper = stream(SESSION.upperBack(), 0, 1e9, true);
+        List<Landing> even = analyse(pelvis, upper).landings();
+        List<Landing> together =
+                analyse(inPackets(pelvis, 4), inPackets(upper, 4)).landings();
+
+        assertThat(together).hasSameSizeAs(even);
+        for (int k = 0; k < even.size(); k++) {
+            assertThat(together.get(k).flags()).doesNotContain(LandingFlag.GAP);
+            // The stream's clock begins with its first packet, three intervals after its first sample.
+            double late = 1.5 / pelvis.rateHz() - 3 / pelvis.rateHz();
+            assertThat(together.get(k).moments().contactS())
+                    .isCloseTo(even.get(k).moments().contactS() + late, within(0.0005));
+            Measures one = measures(even.get(k));
+            Measures other = measures(together.get(k));
+            assertThat(other.braking().depthM()).isCloseTo(one.braking().depthM(), within(0.003));
+            assertThat(tilt(other)).isCloseTo(tilt(one), within(0.1));
+        }
+    }
+
+    private static double tilt(Measures measures) {
+        return Objects.requireNonNull(measures.posture().pelvicTilt()).change();
+    }
+
+    private static SensorStream inPackets(SensorStream s, int size) {
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < s.size(); i++) {
+            double t = s.clockStartS() + s.time(Math.min(s.size() - 1, i / size * size + size - 1));
+            builder.add(t, s.ax(i), s.ay(i), s.az(i), s.gx(i), s.gy(i), s.gz(i));
+        }
+        return builder.build();
     }
 
     private static Landing second(SensorStream pelvis, SensorStream upper) {
