@@ -107,7 +107,7 @@ public final class ClockFinder {
 
     private @Nullable ClockMap ofMiddle(LeverArms arms, List<Integer> stretches, ClockMap before) {
         List<double[]> forces = SideBySide.map(
-                "forces of the middle",
+                "trunk forces",
                 2,
                 k -> k == 0
                         ? pelvis.forceWithout(arms.pelvis(), arms.pelvisBias())
