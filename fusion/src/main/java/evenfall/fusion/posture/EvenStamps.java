@@ -25,8 +25,8 @@ final class EvenStamps {
     private final double interval;
     /** Sums of how much later stamps are than samples of the interval would be, s, over the samples before each. */
     private final double[] lags;
-    /** One standard deviation of a stamp's error, s, as if those of a packet were of one each. */
-    private final double scatter;
+    /** One standard deviation of a stamp's error, s, as if those of a packet were of one each; NaN until it is asked for. */
+    private double scatter = Double.NaN;
 
     private EvenStamps(double[] stamps, double interval) {
         this.stamps = stamps;
@@ -35,11 +35,6 @@ final class EvenStamps {
         for (int i = 0; i < stamps.length; i++) {
             lags[i + 1] = lags[i] + stamps[i] - stamps[0] - i * interval;
         }
-        double[] steps = new double[stamps.length - 1];
-        for (int i = 1; i < stamps.length; i++) {
-            steps[i - 1] = Math.abs(later(0, i)) / spread(0, i);
-        }
-        this.scatter = StatUtils.percentile(steps, 25) / QUARTER;
     }
 
     /**
@@ -67,7 +62,19 @@ final class EvenStamps {
 
     /** Whether time is missing before a sample of a line that began at another. */
     private boolean isMissing(int first, int at) {
-        return later(first, at) > Math.max(LEAST_MISSING * interval, SURE * scatter * spread(first, at));
+        double later = later(first, at);
+        return later > LEAST_MISSING * interval && later > SURE * scatter() * spread(first, at);
+    }
+
+    private double scatter() {
+        if (Double.isNaN(scatter)) {
+            double[] steps = new double[stamps.length - 1];
+            for (int i = 1; i < stamps.length; i++) {
+                steps[i - 1] = Math.abs(later(0, i)) / spread(0, i);
+            }
+            scatter = StatUtils.percentile(steps, 25) / QUARTER;
+        }
+        return scatter;
     }
 
     /** By how much the stamps from a sample on are later than those before, s. */
