@@ -227,8 +227,7 @@ public final class LandingMeasurer {
             return false;
         }
         Motion motion = pelvis.motion();
-        int last = Math.min(
-                motion.indexAt(moments.contactS() + MomentFinder.LOWEST_WITHIN_S), motion.indexOfStamp(scene.untilS()));
+        int last = MomentFinder.lastSinking(motion, moments.contactS(), scene.untilS());
         int other = -1;
         for (int i = motion.indexAt(moments.contactS()) + 1; i <= last; i++) {
             if (Math.abs(motion.time(i) - lowest) > LOWEST_WITHIN_S

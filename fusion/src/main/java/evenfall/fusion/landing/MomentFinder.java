@@ -32,7 +32,9 @@ final class MomentFinder {
 
     private static final double HIDDEN_BRAKE = 0.5;
 
+    /** The pelvis is lowest within so long after contact, s. */
     static final double LOWEST_WITHIN_S = 1.0;
+
     private static final double SETTLED_WITHIN_S = 5.0;
     private static final double SETTLED_HOLD_S = 0.3;
     private static final double SETTLED_SPEED = 0.05;
@@ -178,16 +180,16 @@ final class MomentFinder {
 
     private @Nullable Double settled(double contact) {
         double end = contact + SETTLED_WITHIN_S;
-        int until = motion.indexOfStamp(untilS);
+        int last = motion.indexOfStamp(untilS);
         int start = -1;
-        for (int i = motion.indexAt(contact) + 1; i < motion.size(); i++) {
+        for (int i = motion.indexAt(contact) + 1; i <= last; i++) {
             boolean still = motion.speed(i).norm() < SETTLED_SPEED && rate(i) < SETTLED_RATE;
             start = still ? start < 0 ? i : start : -1;
-            if (start < 0 && (i >= until || motion.time(i) > end)) {
+            if (start < 0 && motion.time(i) > end) {
                 return null;
             }
             if (start >= 0 && motion.time(i) - motion.time(start) >= SETTLED_HOLD_S) {
-                return motion.time(start) <= end && i <= until ? motion.time(start) : null;
+                return motion.time(start) <= end ? motion.time(start) : null;
             }
         }
         return null;
@@ -202,10 +204,14 @@ final class MomentFinder {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
+    /** The last sample at which a pelvis that does not come to rest before may be lowest. */
+    static int lastSinking(Motion motion, double contactS, double untilS) {
+        return Math.min(motion.indexAt(contactS + LOWEST_WITHIN_S), motion.indexOfStamp(untilS));
+    }
+
     private @Nullable Double lowest(double contact, @Nullable Double settled) {
-        int last = Math.min(
-                motion.indexAt(contact + LOWEST_WITHIN_S),
-                settled == null ? motion.indexOfStamp(untilS) : motion.indexAt(settled));
+        int sinking = lastSinking(motion, contact, untilS);
+        int last = settled == null ? sinking : Math.min(sinking, motion.indexAt(settled));
         int best = motion.indexAt(contact) + 1;
         if (best > last) {
             return null;

@@ -19,6 +19,7 @@ import evenfall.ingest.recording.SensorStream;
 import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 /** What a recording does not hold is null with a flag, never a guess and never a failure. */
@@ -113,8 +114,8 @@ class BrokenRecordingsTest {
         assertThat(together).hasSameSizeAs(even);
         for (int k = 0; k < even.size(); k++) {
             assertThat(together.get(k).flags()).doesNotContain(LandingFlag.GAP);
-            // The stream's clock begins with its first packet, three intervals after its first sample.
-            double late = 1.5 / pelvis.rateHz() - 3 / pelvis.rateHz();
+            // Half a packet late, by a clock that begins with the first packet: three intervals after the first sample.
+            double late = (1.5 - 3) / pelvis.rateHz();
             assertThat(together.get(k).moments().contactS())
                     .isCloseTo(even.get(k).moments().contactS() + late, within(0.0005));
             Measures one = measures(even.get(k));
@@ -128,24 +129,24 @@ class BrokenRecordingsTest {
         return Objects.requireNonNull(measures.posture().pelvicTilt()).change();
     }
 
-    private static SensorStream inPackets(SensorStream s, int size) {
-        SensorStream.Builder builder = new SensorStream.Builder();
-        for (int i = 0; i < s.size(); i++) {
-            double t = s.clockStartS() + s.time(Math.min(s.size() - 1, i / size * size + size - 1));
-            builder.add(t, s.ax(i), s.ay(i), s.az(i), s.gx(i), s.gy(i), s.gz(i));
-        }
-        return builder.build();
-    }
-
     private static Landing second(SensorStream pelvis, SensorStream upper) {
         return analyse(pelvis, upper).landings().get(1);
     }
 
     private static SensorStream jittered(SensorStream s) {
         SplittableRandom random = new SplittableRandom(8);
+        return stamped(s, i -> s.time(i) + random.nextDouble(-0.0004, 0.0004));
+    }
+
+    private static SensorStream inPackets(SensorStream s, int size) {
+        return stamped(s, i -> s.time(Math.min(s.size() - 1, i / size * size + size - 1)));
+    }
+
+    /** The same samples with other stamps, s after the clock's start. */
+    private static SensorStream stamped(SensorStream s, IntToDoubleFunction stamp) {
         SensorStream.Builder builder = new SensorStream.Builder();
         for (int i = 0; i < s.size(); i++) {
-            double t = s.clockStartS() + s.time(i) + random.nextDouble(-0.0004, 0.0004);
+            double t = s.clockStartS() + stamp.applyAsDouble(i);
             builder.add(t, s.ax(i), s.ay(i), s.az(i), s.gx(i), s.gy(i), s.gz(i));
         }
         return builder.build();
