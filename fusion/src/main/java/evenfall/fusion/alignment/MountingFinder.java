@@ -11,15 +11,18 @@ public final class MountingFinder {
 
     /** What strap and hand leave of a stated mounting, deg: common practice, no source. */
     private static final double AXES_SIGMA_DEG = 5;
-    /** Axes of two straight bends of simulated bodies differ by 0.1 to 0.6 deg; people's differ by more, which then counts. */
+    /** Axes of straight bends of bodies that stray as usual scatter by as much, deg. */
     private static final double BEND_SIGMA_DEG = 0.2;
+    /** Bends of bodies that stray more in take-offs and crouches scatter by this power of it more. */
+    private static final double BENDS_STRAY = 1.5;
+    /** But no further than people who mean to bend straight do: who jumps to the sides on purpose bends as before, deg. */
+    private static final double MOST_BEND_SIGMA_DEG = 2;
+    /** Part of a bend's variance that all bends of a body share, for it bends to the same side. */
+    private static final double SAME_SIDE = 0.25;
     /** A straight bend strays from one axis by as much, for people sway, deg. */
     private static final double SWAY_DEG = 1.2;
     /** Of what a crooked bend strays beyond that, so much goes into the axis, always to the same side. */
     private static final double CROOKED_PART = 0.65;
-
-    /** So many directions weigh as much as what is usual. */
-    private static final double USUAL_COUNT = 2;
 
     private static final double GUESS_SIGMA_DEG = 90;
 
@@ -55,38 +58,45 @@ public final class MountingFinder {
      *
      * @param up specific force in the quiet stance, sensor axes
      * @param bends at least one
+     * @param straying how far the person strays
      */
-    public static Mounting ofBends(Vector3 up, List<ForwardBend> bends) {
-        Vector3 left = Vector3.ZERO;
-        double crooked = 0;
-        for (ForwardBend bend : bends) {
-            left = left.plus(bend.axis());
-            crooked += crookedDeg(bend);
-        }
-        double n = bends.size();
-        Vector3 level = left.across(up.normalised());
-        double apart = 0;
-        for (ForwardBend bend : bends) {
-            double angle = Math.toDegrees(bend.axis().across(up.normalised()).angleTo(level));
-            apart += angle * angle;
-        }
-        double bent = Math.sqrt(Math.max(0, square(crooked / n) - square(SWAY_DEG)));
-        double sigma =
-                Math.sqrt(scatterVariance(apart, bends.size(), BEND_SIGMA_DEG) / n + square(CROOKED_PART * bent));
-        return new Mounting(segmentFromSensor(up, left), MountingMethod.BEND, sigma);
+    public static Mounting ofBends(Vector3 up, List<ForwardBend> bends, Straying straying) {
+        int n = bends.size();
+        double usual = Math.min(MOST_BEND_SIGMA_DEG, BEND_SIGMA_DEG * Math.pow(straying.factor(), BENDS_STRAY));
+        double variance = Straying.variance(squaresDeg(up, bends), n, usual);
+        double sigma = Math.sqrt(variance * (1.0 / n + SAME_SIDE) + square(CROOKED_PART * bentDeg(bends)));
+        return new Mounting(segmentFromSensor(up, left(bends)), MountingMethod.BEND, sigma);
     }
 
-    /**
-     * The variance of one of several directions: what they scatter, and what such directions usually do as if that had been
-     * seen {@link #USUAL_COUNT} times (the mean of an inverse gamma distribution, textbook matter). The larger of both would
-     * be too large on average.
-     *
-     * @param squares sum of the squared distances from their mean
-     * @param n how many
-     * @param usual one standard deviation of such directions
-     */
-    public static double scatterVariance(double squares, int n, double usual) {
-        return (USUAL_COUNT * usual * usual + squares) / (USUAL_COUNT + n - 1);
+    /** How far a person strays by bends alone; crooked ones, which turn about no one axis, tell nothing of it. */
+    public static Straying strayingOf(Vector3 up, List<ForwardBend> bends) {
+        return bends.isEmpty() || bentDeg(bends) > 0
+                ? Straying.USUAL
+                : Straying.USUAL.with(squaresDeg(up, bends), bends.size(), BEND_SIGMA_DEG);
+    }
+
+    private static Vector3 left(List<ForwardBend> bends) {
+        return bends.stream().map(ForwardBend::axis).reduce(Vector3.ZERO, Vector3::plus);
+    }
+
+    /** Sum of the squared angles between the level parts of the bends' axes and their mean, deg². */
+    private static double squaresDeg(Vector3 up, List<ForwardBend> bends) {
+        Vector3 vertical = up.normalised();
+        Vector3 level = left(bends).across(vertical);
+        double squares = 0;
+        for (ForwardBend bend : bends) {
+            squares += square(Math.toDegrees(bend.axis().across(vertical).angleTo(level)));
+        }
+        return squares;
+    }
+
+    /** How far bends stray from one axis beyond what people sway, deg. */
+    private static double bentDeg(List<ForwardBend> bends) {
+        double crooked = 0;
+        for (ForwardBend bend : bends) {
+            crooked += crookedDeg(bend);
+        }
+        return Math.sqrt(Math.max(0, square(crooked / bends.size()) - square(SWAY_DEG)));
     }
 
     /** How far the turning of a bend strays from one axis, deg. */

@@ -4,6 +4,7 @@ import evenfall.fusion.alignment.Mounting;
 import evenfall.fusion.alignment.StrapGive;
 import evenfall.fusion.alignment.StrapGiveFinder;
 import evenfall.fusion.alignment.StrapWatch;
+import evenfall.fusion.alignment.Straying;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.finding.Severity;
@@ -15,6 +16,8 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,10 +36,6 @@ final class BodyMounting {
     @SuppressWarnings("ArrayRecordComponent") // read here alone, compared by nobody
     record Segment(SensorReading reading, double[] contactS, SegmentMounting mounting) {
 
-        private MountingTimeline byGravity() {
-            return mounting.timeline(reading.moves());
-        }
-
         private StrapGive give(MountingTimeline timeline) {
             StrapGiveFinder finder = new StrapGiveFinder(reading.stream());
             for (double contact : contactS) {
@@ -46,30 +45,55 @@ final class BodyMounting {
         }
     }
 
+    private final Map<Place, Segment> segments = new EnumMap<>(Place.class);
     private final Map<Place, MountingTimeline> timelines = new EnumMap<>(Place.class);
     private final Map<Place, StrapGive> gives = new EnumMap<>(Place.class);
     private final List<Finding> findings = new ArrayList<>();
 
     BodyMounting(Segment pelvis, @Nullable Segment upperBack) {
-        MountingTimeline lower = pelvis.byGravity();
-        MountingTimeline upper = upperBack == null ? null : upperBack.byGravity();
-        SegmentMounting other = upperBack == null ? null : upperBack.mounting();
-        mount(Place.PELVIS, pelvis, lower, pelvis.mounting().turns(lower, other, upper));
-        if (upperBack != null && upper != null) {
-            mount(Place.UPPER_BACK, upperBack, upper, upperBack.mounting().turns(upper, pelvis.mounting(), lower));
+        segments.put(Place.PELVIS, pelvis);
+        if (upperBack != null) {
+            segments.put(Place.UPPER_BACK, upperBack);
+        }
+        Map<Place, List<StrapWatch.Move>> moves = new EnumMap<>(Place.class);
+        segments.forEach((place, segment) -> moves.put(place, segment.reading().moves()));
+        mount(moves);
+        Map<Place, List<StrapWatch.Move>> withTurns = new EnumMap<>(Place.class);
+        moves.forEach((place, byGravity) -> withTurns.put(place, withTurns(place, byGravity)));
+        if (!withTurns.equals(moves)) {
+            mount(withTurns);
+        }
+        segments.forEach(this::judge);
+    }
+
+    /** Mounts all sensors; how far the person strays, they tell together. */
+    private void mount(Map<Place, List<StrapWatch.Move>> moves) {
+        Straying straying = Straying.USUAL;
+        for (Map.Entry<Place, List<StrapWatch.Move>> own : moves.entrySet()) {
+            straying = straying.with(mounting(own.getKey()).straying(own.getValue()));
+        }
+        for (Map.Entry<Place, List<StrapWatch.Move>> own : moves.entrySet()) {
+            timelines.put(own.getKey(), mounting(own.getKey()).timeline(own.getValue(), straying));
         }
     }
 
-    private void mount(Place place, Segment segment, MountingTimeline byGravity, List<StrapWatch.Move> turns) {
-        MountingTimeline timeline = byGravity;
-        if (!turns.isEmpty()) {
-            List<StrapWatch.Move> moves = new ArrayList<>(segment.reading().moves());
-            moves.addAll(turns);
-            moves.sort(Comparator.comparingDouble(StrapWatch.Move::atS));
-            timeline = segment.mounting().timeline(moves);
-            turns.forEach(turn -> findings.add(turned(place, turn)));
-        }
-        if (segment.mounting().hasCrookedBends(timeline.first())) {
+    private SegmentMounting mounting(Place place) {
+        return Objects.requireNonNull(segments.get(place)).mounting();
+    }
+
+    private List<StrapWatch.Move> withTurns(Place place, List<StrapWatch.Move> byGravity) {
+        Place other = place == Place.PELVIS ? Place.UPPER_BACK : Place.PELVIS;
+        Segment beside = segments.get(other);
+        List<StrapWatch.Move> turns =
+                mounting(place).turns(timeline(place), beside == null ? null : beside.mounting(), timelines.get(other));
+        turns.forEach(turn -> findings.add(turned(place, turn)));
+        return Stream.concat(byGravity.stream(), turns.stream())
+                .sorted(Comparator.comparingDouble(StrapWatch.Move::atS))
+                .toList();
+    }
+
+    private void judge(Place place, Segment segment) {
+        if (segment.mounting().hasCrookedBends(timeline(place).first())) {
             findings.add(new Finding(
                     FindingCode.NO_OPENING_ROUTINE,
                     Severity.WARNING,
@@ -77,8 +101,7 @@ final class BodyMounting {
                     place,
                     null));
         }
-        timelines.put(place, timeline);
-        gives.put(place, segment.give(timeline));
+        gives.put(place, segment.give(timeline(place)));
     }
 
     private static Finding turned(Place place, StrapWatch.Move turn) {

@@ -1,5 +1,6 @@
 package evenfall.fusion.analysis;
 
+import evenfall.fusion.alignment.DirectionMean;
 import evenfall.fusion.alignment.HeadingMean;
 import evenfall.fusion.alignment.Mounting;
 import evenfall.fusion.alignment.MountingFinder;
@@ -8,6 +9,7 @@ import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.PrincipalAxis;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StrapWatch;
+import evenfall.fusion.alignment.Straying;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.place.Place;
@@ -26,7 +28,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class SegmentMounting {
 
-    private static final int LEAST_LANDINGS = 2;
     /** Take-offs of people scatter more than those of simulated bodies, which go straight ahead; what is seen counts, deg. */
     private static final double TRAVEL_SCATTER_DEG = 1.3;
 
@@ -73,17 +74,18 @@ final class SegmentMounting {
      * The mounting from the start and after each move of the strap.
      *
      * @param moves in order of time
+     * @param straying how far the person strays
      */
-    MountingTimeline timeline(List<StrapWatch.Move> moves) {
+    MountingTimeline timeline(List<StrapWatch.Move> moves, Straying straying) {
         double openingS = openingS();
-        Mounting first = find(MountingTimeline.firstAfter(moves, openingS));
+        Mounting first = find(MountingTimeline.firstAfter(moves, openingS), straying);
         List<MountingTimeline.Part> parts = new ArrayList<>();
         parts.add(new MountingTimeline.Part(Double.NEGATIVE_INFINITY, first));
         Mounting last = first;
         for (int k = 0; k < moves.size(); k++) {
             if (moves.get(k).atS() > openingS) {
                 double untilS = k + 1 < moves.size() ? moves.get(k + 1).atS() : Double.POSITIVE_INFINITY;
-                last = moved(last, moves.get(k), untilS);
+                last = moved(last, moves.get(k), untilS, straying);
                 parts.add(new MountingTimeline.Part(moves.get(k).atS(), last));
             }
         }
@@ -95,7 +97,7 @@ final class SegmentMounting {
         return !opening.bends().isEmpty()
                 && taken.method() != MountingMethod.BEND
                 && taken.method() != MountingMethod.AXES
-                && MountingFinder.ofBends(correct.apply(upForce()), opening.bends())
+                && MountingFinder.ofBends(correct.apply(upForce()), opening.bends(), Straying.USUAL)
                                 .sigmaDeg()
                         > CROOKED_DEG;
     }
@@ -157,7 +159,7 @@ final class SegmentMounting {
     }
 
     /** The person stands after the move as before it; which way the sensor faces, the take-offs after it tell. */
-    private Mounting moved(Mounting before, StrapWatch.Move move, double untilS) {
+    private Mounting moved(Mounting before, StrapWatch.Move move, double untilS, Straying straying) {
         Vector3 oldUp = correct.apply(move.before().times(Gravity.STANDARD));
         Vector3 newUp = correct.apply(move.after().times(Gravity.STANDARD));
         Quaternion slip = Quaternion.between(newUp, oldUp);
@@ -165,39 +167,74 @@ final class SegmentMounting {
         double leastSigma = Math.hypot(before.sigmaDeg(), SLIP_SIGMA_PART * Math.toDegrees(move.angle()));
         // The stance of the body before the move is kept; only the heading is looked for again.
         List<Mounting> sources = new ArrayList<>(List.of(new Mounting(least, before.method(), leastSigma)));
-        addTakeoffs(sources, newUp, least.rotateBack(Vector3.Y), move.atS(), untilS);
+        addTakeoffs(sources, newUp, least.rotateBack(Vector3.Y), move.atS(), untilS, straying);
         Mounting joint = HeadingMean.of(sources);
         double turn = Math.toRadians(HeadingMean.turnDeg(sources.get(0), joint));
         return new Mounting(Quaternion.about(Vector3.UP, -turn).times(least), joint.method(), joint.sigmaDeg());
     }
 
     /** Adds what the take-offs between two moments tell: where they go, and how the trunk crouches before them. */
-    private void addTakeoffs(List<Mounting> sources, Vector3 up, Vector3 left, double fromS, double untilS) {
-        Mounting travel = ofTravel(up, fromS, untilS);
+    private void addTakeoffs(
+            List<Mounting> sources, Vector3 up, Vector3 left, double fromS, double untilS, Straying straying) {
+        DirectionMean travel = travels(up, fromS, untilS);
         if (travel != null) {
-            sources.add(travel);
+            sources.add(ofTravel(up, travel, straying));
         }
-        Mounting crouch = ofCrouch(up, left, fromS, untilS);
+        DirectionMean crouch = crouches(up, left, fromS, untilS);
         if (crouch != null) {
-            sources.add(crouch);
+            double sigma = crouch.sigmaDeg(straying.factor() * CROUCH_SCATTER_DEG, CROUCH_FLOOR_DEG);
+            sources.add(MountingFinder.ofForward(up, crouch.direction(), MountingMethod.CROUCH, sigma));
         }
     }
 
-    private Mounting find(double untilS) {
+    private Mounting ofTravel(Vector3 up, DirectionMean travel, Straying straying) {
+        double floor = place == Place.PELVIS ? TRAVEL_FLOOR_DEG : UPPER_TRAVEL_FLOOR_DEG;
+        double sigma = travel.sigmaDeg(straying.factor() * TRAVEL_SCATTER_DEG, floor);
+        return MountingFinder.ofForward(up, travel.direction(), MountingMethod.TAKE_OFF, sigma);
+    }
+
+    /**
+     * How far the person strays, by what this sensor shows before its strap moves: its bends, the pelvis's take-offs, the
+     * trunk's crouches.
+     *
+     * @param moves in order of time
+     */
+    Straying straying(List<StrapWatch.Move> moves) {
+        Vector3 up = correct.apply(upForce());
+        double untilS = MountingTimeline.firstAfter(moves, openingS());
+        Straying straying = MountingFinder.strayingOf(up, opening.bends());
+        DirectionMean travel = travels(up, Double.NEGATIVE_INFINITY, untilS);
+        if (place == Place.PELVIS && travel != null) {
+            straying = straying.with(travel.squaresDeg(), travel.count(), TRAVEL_SCATTER_DEG);
+        }
+        Mounting forward = byBendsOrTravel(up, travel, Straying.USUAL);
+        DirectionMean crouch = forward == null
+                ? null
+                : crouches(up, forward.segmentFromSensor().rotateBack(Vector3.Y), Double.NEGATIVE_INFINITY, untilS);
+        return crouch == null ? straying : straying.with(crouch.squaresDeg(), crouch.count(), CROUCH_SCATTER_DEG);
+    }
+
+    private @Nullable Mounting byBendsOrTravel(Vector3 up, @Nullable DirectionMean travel, Straying straying) {
+        if (!opening.bends().isEmpty()) {
+            return MountingFinder.ofBends(up, opening.bends(), straying);
+        }
+        return travel == null ? null : ofTravel(up, travel, straying);
+    }
+
+    private Mounting find(double untilS, Straying straying) {
         BodyAxes axes = reading.recording().axes();
         if (axes != null) {
             return MountingFinder.ofAxes(axes);
         }
         Vector3 up = correct.apply(upForce());
-        List<Mounting> sources = new ArrayList<>();
-        if (!opening.bends().isEmpty()) {
-            sources.add(MountingFinder.ofBends(up, opening.bends()));
-        }
-        Mounting travel = ofTravel(up, Double.NEGATIVE_INFINITY, untilS);
-        Mounting forward = sources.isEmpty() ? travel : sources.get(0);
+        Mounting forward = byBendsOrTravel(up, travels(up, Double.NEGATIVE_INFINITY, untilS), straying);
         if (forward != null) {
-            addTakeoffs(
-                    sources, up, forward.segmentFromSensor().rotateBack(Vector3.Y), Double.NEGATIVE_INFINITY, untilS);
+            List<Mounting> sources = new ArrayList<>();
+            if (!opening.bends().isEmpty()) {
+                sources.add(forward);
+            }
+            Vector3 left = forward.segmentFromSensor().rotateBack(Vector3.Y);
+            addTakeoffs(sources, up, left, Double.NEGATIVE_INFINITY, untilS, straying);
             return HeadingMean.of(sources);
         }
         Mounting folding = ofFolding(up);
@@ -227,10 +264,6 @@ final class SegmentMounting {
         return sum.norm() > 0 ? sum : Vector3.UP;
     }
 
-    private @Nullable Mounting ofTravel(Vector3 up, double fromS, double untilS) {
-        return robust(up, between(fromS, untilS, k -> takeoffs.travel(k, up)), MountingMethod.TAKE_OFF);
-    }
-
     private List<Vector3> between(double fromS, double untilS, IntFunction<@Nullable Vector3> heading) {
         List<Vector3> headings = new ArrayList<>();
         for (int k = 0; k < takeoffs.size(); k++) {
@@ -242,39 +275,14 @@ final class SegmentMounting {
         return headings;
     }
 
-    private @Nullable Mounting robust(Vector3 up, List<Vector3> ways, MountingMethod method) {
-        if (ways.size() < LEAST_LANDINGS) {
-            return null;
-        }
-        Vector3 middle = ways.stream().reduce(Vector3.ZERO, Vector3::plus);
-        List<Vector3> kept = ways;
-        for (int round = 0; round < 3; round++) {
-            Vector3 now = middle;
-            kept = ways.stream()
-                    .filter(way -> way.angleTo(now) < Math.toRadians(25))
-                    .toList();
-            if (kept.size() < Math.max(LEAST_LANDINGS, ways.size() / 2)) {
-                return null;
-            }
-            middle = kept.stream().reduce(Vector3.ZERO, Vector3::plus);
-        }
-        double sum = 0;
-        for (Vector3 way : kept) {
-            double off = Math.toDegrees(way.angleTo(middle));
-            sum += off * off;
-        }
-        boolean crouch = method == MountingMethod.CROUCH;
-        double usual = crouch ? CROUCH_SCATTER_DEG : TRAVEL_SCATTER_DEG;
-        double floor = crouch ? CROUCH_FLOOR_DEG : place == Place.PELVIS ? TRAVEL_FLOOR_DEG : UPPER_TRAVEL_FLOOR_DEG;
-        double sigma =
-                Math.hypot(Math.sqrt(MountingFinder.scatterVariance(sum, kept.size(), usual) / kept.size()), floor);
-        return MountingFinder.ofForward(up, middle, method, sigma);
+    private @Nullable DirectionMean travels(Vector3 up, double fromS, double untilS) {
+        return DirectionMean.of(between(fromS, untilS, k -> takeoffs.travel(k, up)));
     }
 
     /** The pelvis crouches too little and too crookedly. */
-    private @Nullable Mounting ofCrouch(Vector3 up, Vector3 left, double fromS, double untilS) {
+    private @Nullable DirectionMean crouches(Vector3 up, Vector3 left, double fromS, double untilS) {
         return place == Place.UPPER_BACK
-                ? robust(up, between(fromS, untilS, k -> takeoffs.crouch(k, up, left)), MountingMethod.CROUCH)
+                ? DirectionMean.of(between(fromS, untilS, k -> takeoffs.crouch(k, up, left)))
                 : null;
     }
 

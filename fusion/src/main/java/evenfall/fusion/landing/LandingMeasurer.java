@@ -29,10 +29,10 @@ public final class LandingMeasurer {
     private static final double DEPTH_SIGMA_M = 0.0005;
     /** Who stands moves up and down less than across; the smoother is told as much of both. So much of its sigma is true of a depth. */
     private static final double DEPTH_SHARE = 0.7;
-    /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g. */
-    private static final double COLLAPSE_SIGMA = 2.5;
+    /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g beside what is seen of it. */
+    private static final double COLLAPSE_SIGMA = 1.5;
 
-    private static final double COLLAPSE_PER_G = 0.7;
+    private static final double COLLAPSE_PER_G = 0.38;
 
     /** A turn that is missed at once shows, smoothed, as a rate over so long; less where the folding is not fastest there, s. */
     private static final double COLLAPSE_JUMP_S = 0.1;
@@ -134,14 +134,15 @@ public final class LandingMeasurer {
         }
         Fall fall = fall();
         PostureMeasurer postures = new PostureMeasurer(pelvis, upperBack, moments);
-        Braking braking = braking(fall, postures.collapse());
+        Collapse collapse = postures.collapse();
+        Braking braking = braking(fall, collapse == null ? null : collapse.degPerS());
         Steps steps = StepCounter.count(pelvis, moments, scene.untilS());
         Balance balance = brakeUnseen
                 ? new Balance(null, null, null, steps.count(), steps.direction(), null)
                 : new BalanceMeasurer(pelvis, moments, scene.pelvis().headingSigma()).measure(scene.after(), steps);
         Posture posture = postures.measure(angleSigmas(impact));
         flag(impact, balance);
-        Sigma sigma = sigma(fall, impact, braking);
+        Sigma sigma = sigma(fall, impact, collapse);
         if (lowestUnsure()) {
             flags.add(LandingFlag.LOWEST_UNSURE);
         }
@@ -157,7 +158,7 @@ public final class LandingMeasurer {
         flag(impact, balance);
         flags.remove(LandingFlag.FEET_MOVED);
         flags.add(LandingFlag.DEAD_SENSOR);
-        Sigma sigma = sigma(fall, impact, braking);
+        Sigma sigma = sigma(fall, impact, null);
         return new Landing(
                 index,
                 EventKind.LANDING,
@@ -265,7 +266,7 @@ public final class LandingMeasurer {
                 Math.hypot(level, stanceLean));
     }
 
-    private Sigma sigma(Fall fall, Impact impact, Braking braking) {
+    private Sigma sigma(Fall fall, Impact impact, @Nullable Collapse collapse) {
         double interval = 1 / pelvis.motion().stream().rateHz();
         double unseen = hidden == null ? 0 : hidden.sigmaS();
         double gained = hidden == null ? 0 : hidden.speedSigma();
@@ -283,7 +284,6 @@ public final class LandingMeasurer {
                                 * pelvis.smoothed()
                                         .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
                                         .placeUp());
-        Double collapse = braking.collapseDegPerS();
         return new Sigma(
                 contact,
                 fall.flightS() == null
@@ -295,11 +295,14 @@ public final class LandingMeasurer {
                 fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
                 peakSigma(impact),
                 depth,
-                collapse == null ? null : collapseSigma(impact));
+                collapse == null ? null : collapseSigma(impact, collapse));
     }
 
-    private double collapseSigma(Impact impact) {
-        double squares = square(COLLAPSE_SIGMA) + square(COLLAPSE_PER_G * impact.peakG()) + square(turnUnseen(pelvis));
+    private double collapseSigma(Impact impact, Collapse collapse) {
+        double squares = square(COLLAPSE_SIGMA)
+                + square(COLLAPSE_PER_G * impact.peakG())
+                + square(collapse.fastDegPerS())
+                + square(turnUnseen(pelvis));
         return Math.sqrt(upperBack == null ? squares : squares + square(turnUnseen(upperBack)));
     }
 

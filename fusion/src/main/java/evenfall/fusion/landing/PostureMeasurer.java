@@ -18,6 +18,8 @@ final class PostureMeasurer {
 
     static final double COLLAPSE_WITHIN_S = 0.25;
     private static final double COLLAPSE_CUTOFF_HZ = 20;
+    /** Stiff bodies fold with parts of up to here and more, straps rock from here on, Hz. */
+    private static final double FOLDING_CUTOFF_HZ = 16;
     /** A strapped sensor rocks on skin and strap at 20 Hz and above, the body turns and folds far more slowly, Hz. */
     private static final double STRAP_CUTOFF_HZ = 12;
 
@@ -142,8 +144,8 @@ final class PostureMeasurer {
         return pelvis.motion().time(pelvis.motion().size() - 1);
     }
 
-    /** Largest rate at which the upper back flexes against the pelvis shortly after contact, deg/s. */
-    @Nullable Double collapse() {
+    /** How fast the upper back flexes against the pelvis shortly after contact; null where gaps or the end hide it. */
+    @Nullable Collapse collapse() {
         SegmentMotion upper = upperBack;
         double start = moments.contactS() - ROOM_S;
         double end = moments.contactS() + COLLAPSE_WITHIN_S + ROOM_S;
@@ -153,20 +155,24 @@ final class PostureMeasurer {
         int n = (int) Math.round((end - start) / step) + 1;
         double[] flexion = new double[n];
         for (int i = 0; i < n; i++) {
-            double t = start + i * step;
-            flexion[i] = at(t).spineFlexion();
+            flexion[i] = at(start + i * step).spineFlexion();
         }
-        double rateHz = 1 / step;
-        double[] body = ZeroPhase.filter(Butterworth.lowPass(STRAP_CUTOFF_HZ, rateHz), flexion);
-        double[] rate =
-                Derivative.first(ZeroPhase.filter(Butterworth.lowPass(COLLAPSE_CUTOFF_HZ, rateHz), body), rateHz);
+        double all = fastest(flexion, start);
+        double body = fastest(ZeroPhase.filter(Butterworth.lowPass(FOLDING_CUTOFF_HZ, 1 / step), flexion), start);
+        return new Collapse(Math.max(0, body), Math.max(0, all - body));
+    }
+
+    /** The largest rate within the time that counts, low-passed as the measure asks, deg/s. */
+    private double fastest(double[] flexion, double startS) {
+        double[] rate = Derivative.first(
+                ZeroPhase.filter(Butterworth.lowPass(COLLAPSE_CUTOFF_HZ, 1 / step), flexion), 1 / step);
         double most = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < n; i++) {
-            double t = start + i * step;
+        for (int i = 0; i < rate.length; i++) {
+            double t = startS + i * step;
             if (t >= moments.contactS() && t <= moments.contactS() + COLLAPSE_WITHIN_S) {
                 most = Math.max(most, rate[i]);
             }
         }
-        return Math.max(0, most);
+        return most;
     }
 }
