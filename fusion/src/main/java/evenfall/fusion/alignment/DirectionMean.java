@@ -40,6 +40,11 @@ public record DirectionMean(Vector3 direction, double squaresDeg, int count) {
         return new DirectionMean(middle, squares, kept.size());
     }
 
+    /** Whether it lies about where another direction does, within the angle up to which single ones count. */
+    public boolean agreesWith(Vector3 other) {
+        return direction.angleTo(other) < FAR;
+    }
+
     private static Vector3 sum(List<Vector3> directions) {
         return directions.stream().reduce(Vector3.ZERO, Vector3::plus);
     }

@@ -95,13 +95,7 @@ public final class StrapGiveFinder {
                 return true;
             }
         }
-        double most = SensorStream.GAP_INTERVALS / stream.rateHz();
-        for (int k = from; k < to; k++) {
-            if (stream.time(k + 1) - stream.time(k) > most) {
-                return true;
-            }
-        }
-        return false;
+        return stream.hasGapWithin(stream.time(from), stream.time(to));
     }
 
     private static double[] band(double[] x, double rateHz) {

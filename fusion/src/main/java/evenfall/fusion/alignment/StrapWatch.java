@@ -11,12 +11,16 @@ import org.jspecify.annotations.Nullable;
  * turn about the vertical leaves no trace in gravity and is not found.
  *
  * <p>A move counts when the median directions before and after lie more than 2.2° and more than five times their scatter
- * apart, and at most one stance in six after it is back within half of that. At least three stances are needed on each side.
+ * apart, and at most one stance in six lies on the wrong side of the middle between them. At least three stances over 20 s
+ * are needed on each side.
  */
 public final class StrapWatch {
 
     private static final double SHORTEST_STANCE_S = 1.2;
     private static final int LEAST_STANCES = 3;
+    /** Who landed crookedly may stay so until the next drop; a strap that moved stays longer where it went, s. */
+    private static final double LEAST_SPAN_S = 20;
+
     private static final double LEAST_ANGLE = Math.toRadians(2.2);
     private static final double LEAST_SCATTERS = 5;
     /** Scatter of a person who stands the same way each time is never taken as less, rad. */
@@ -33,20 +37,45 @@ public final class StrapWatch {
     private static final int BESIDE = 8;
     /** So many after it are watched for a return, */
     private static final int WATCHED = 40;
-    /** of which this share may be back. */
+    /** of which this share may be back, and of those before it may have been there already. */
     private static final double BACK_SHARE = 0.17;
+
+    /** A short stance is one before or after a move where it lies within this part of it of what those told. */
+    private static final double NEAR = 0.3;
 
     private StrapWatch() {}
 
     /**
-     * One move of a strap.
+     * One move of a strap, at some moment between two stances.
      *
-     * @param atS between the last stance before and the first after, s on the sensor's clock
+     * @param fromS end of the last stance before, s on the sensor's clock
+     * @param toS start of the first after
      * @param angle how far gravity turned in the sensor, rad
      * @param before median direction of the force before, unit vector in sensor axes
      * @param after median direction of the force after
      */
-    public record Move(double atS, double angle, Vector3 before, Vector3 after) {}
+    public record Move(double fromS, double toS, double angle, Vector3 before, Vector3 after) {
+
+        /** The middle between those stances, s on the sensor's clock. */
+        public double atS() {
+            return (fromS + toS) / 2;
+        }
+
+        /** The same between nearer stances, of which some are too short to tell a move by themselves. */
+        private Move between(List<Stance> stances) {
+            double from = fromS;
+            double to = toS;
+            for (Stance stance : stances) {
+                if (stance.startS() >= from && stance.endS() <= to) {
+                    double old = stance.force().angleTo(before);
+                    double now = stance.force().angleTo(after);
+                    from = old < NEAR * angle ? stance.endS() : from;
+                    to = now < NEAR * angle ? stance.startS() : to;
+                }
+            }
+            return new Move(from, to, angle, before, after);
+        }
+    }
 
     /** The moves in order of time; usually none. */
     public static List<Move> find(List<Stance> stances) {
@@ -54,7 +83,7 @@ public final class StrapWatch {
         List<Move> moves = new ArrayList<>();
         search(upright, moves);
         moves.sort((a, b) -> Double.compare(a.atS(), b.atS()));
-        return List.copyOf(moves);
+        return moves.stream().map(move -> move.between(stances)).toList();
     }
 
     private static List<Stance> upright(List<Stance> stances) {
@@ -105,7 +134,7 @@ public final class StrapWatch {
         Vector3 sum = Vector3.ZERO;
         for (int k = 1; k < n; k++) {
             sum = sum.plus(stances.get(k - 1).force().normalised());
-            if (k >= LEAST_STANCES && n - k >= LEAST_STANCES) {
+            if (isTold(stances.subList(0, k)) && isTold(stances.subList(k, n))) {
                 Vector3 rest = total.minus(sum);
                 double explained = sum.dot(sum) / k + rest.dot(rest) / (n - k);
                 if (explained > most) {
@@ -117,6 +146,11 @@ public final class StrapWatch {
         return best;
     }
 
+    private static boolean isTold(List<Stance> stances) {
+        return stances.size() >= LEAST_STANCES
+                && stances.get(stances.size() - 1).endS() - stances.get(0).startS() >= LEAST_SPAN_S;
+    }
+
     private static @Nullable Move judge(List<Stance> stances, int split) {
         List<Stance> old = stances.subList(Math.max(0, split - BESIDE), split);
         List<Stance> later = stances.subList(split, Math.min(stances.size(), split + BESIDE));
@@ -125,14 +159,21 @@ public final class StrapWatch {
         Vector3 after = median(later);
         double angle = before.angleTo(after);
         double scatter = Math.max(SCATTER_FLOOR, Math.max(scatter(old, before), scatter(later, after)));
-        long back = watched.stream()
-                .filter(stance -> stance.force().angleTo(before) < angle / 2)
-                .count();
-        if (angle < LEAST_ANGLE || angle < LEAST_SCATTERS * scatter || back > BACK_SHARE * watched.size()) {
+        if (angle < LEAST_ANGLE
+                || angle < LEAST_SCATTERS * scatter
+                || near(after, old, angle) > BACK_SHARE
+                || near(before, watched, angle) > BACK_SHARE) {
             return null;
         }
-        double at = (old.get(old.size() - 1).endS() + later.get(0).startS()) / 2;
-        return new Move(at, angle, before, after);
+        return new Move(old.get(old.size() - 1).endS(), later.get(0).startS(), angle, before, after);
+    }
+
+    /** Share of stances that lie nearer to a direction than half a move. */
+    private static double near(Vector3 direction, List<Stance> stances, double angle) {
+        long near = stances.stream()
+                .filter(stance -> stance.force().angleTo(direction) < angle / 2)
+                .count();
+        return (double) near / stances.size();
     }
 
     private static double scatter(List<Stance> stances, Vector3 middle) {

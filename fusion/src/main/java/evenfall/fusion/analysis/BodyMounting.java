@@ -63,7 +63,7 @@ final class BodyMounting {
         if (!withTurns.equals(moves)) {
             mount(withTurns);
         }
-        segments.forEach(this::judge);
+        segments.forEach((place, segment) -> judge(place, segment, withTurns.getOrDefault(place, List.of())));
     }
 
     /** Mounts all sensors; how far the person strays, they tell together. */
@@ -92,16 +92,19 @@ final class BodyMounting {
                 .toList();
     }
 
-    private void judge(Place place, Segment segment) {
+    private void judge(Place place, Segment segment, List<StrapWatch.Move> moves) {
         if (segment.mounting().hasCrookedBends(timeline(place).first())) {
-            findings.add(new Finding(
-                    FindingCode.NO_OPENING_ROUTINE,
-                    Severity.WARNING,
-                    WORDS.say("routine.unsteady", place.words()),
-                    place,
-                    null));
+            findings.add(ofRoutine(place, WORDS.say("routine.unsteady", place.words())));
+        }
+        double aside = segment.mounting().asideDeg(moves);
+        if (aside > 0) {
+            findings.add(ofRoutine(place, WORDS.say("routine.aside", place.words(), Digits.fixed(aside, 0))));
         }
         gives.put(place, segment.give(timeline(place)));
+    }
+
+    private static Finding ofRoutine(Place place, String message) {
+        return new Finding(FindingCode.NO_OPENING_ROUTINE, Severity.WARNING, message, place, null);
     }
 
     private static Finding turned(Place place, StrapWatch.Move turn) {
@@ -125,6 +128,13 @@ final class BodyMounting {
     /** The mounting at a moment of the sensor's own clock. */
     Mounting at(Place place, double ownS) {
         return timeline(place).at(ownS);
+    }
+
+    /** Whether a sensor's strap held over a stretch of its own clock, as far as gravity tells. */
+    boolean held(Place place, double fromS, double toS) {
+        Segment segment = segments.get(place);
+        return segment == null
+                || segment.reading().moves().stream().noneMatch(move -> move.toS() > fromS && move.fromS() < toS);
     }
 
     private MountingTimeline timeline(Place place) {

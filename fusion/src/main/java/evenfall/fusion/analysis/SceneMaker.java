@@ -6,12 +6,14 @@ import evenfall.fusion.alignment.MountingMethod;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.landing.LandingFlag;
+import evenfall.fusion.landing.LandingMeasurer;
 import evenfall.fusion.landing.LandingScene;
 import evenfall.fusion.posture.SmoothedMotion;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.SensorStream;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Lays together what one landing is measured from. */
@@ -52,12 +54,11 @@ final class SceneMaker {
             zeroFrom = event.startS();
             zeroTo = event.startS();
         }
-        Mounting mounting = mountings.at(Place.PELVIS, event.contactS());
-        if (mounting.method() == MountingMethod.AXES || mounting.method() == MountingMethod.GRAVITY_ONLY) {
-            flags.add(LandingFlag.AGAINST_GRAVITY);
-        }
-        if (mounting.method() == MountingMethod.GRAVITY_ONLY) {
-            flags.add(LandingFlag.HEADING_UNKNOWN);
+        flags.addAll(doubts(mountings.at(Place.PELVIS, event.contactS()).method()));
+        if (upper != null && clock != null) {
+            flags.addAll(doubts(mountings
+                    .at(Place.UPPER_BACK, clock.toUpperBack(event.contactS()))
+                    .method()));
         }
         double from = event.startS() - BEFORE_S;
         double to = event.contactS() + AFTER_S;
@@ -68,6 +69,12 @@ final class SceneMaker {
                                 .hasGapWithin(clock.toUpperBack(from), clock.toUpperBack(to)))) {
             flags.add(LandingFlag.GAP);
         }
+        LandingScene.Body pelvisBody = body(Place.PELVIS, pelvis, t -> t, event);
+        LandingScene.Body upperBody =
+                upper == null || clock == null ? null : body(Place.UPPER_BACK, upper, clock::toUpperBack, event);
+        if (!pelvisBody.held() || (upperBody != null && !upperBody.held())) {
+            flags.add(LandingFlag.STRAP_MOVED);
+        }
         Stance after = cut.after();
         return new LandingScene(
                 event,
@@ -75,16 +82,32 @@ final class SceneMaker {
                 zeroFrom,
                 zeroTo,
                 after == null ? null : new LandingScene.Span(after.startS(), after.endS()),
-                body(Place.PELVIS, pelvis),
-                upper == null || clock == null ? null : body(Place.UPPER_BACK, upper),
+                pelvisBody,
+                upperBody,
                 clock,
                 flags);
     }
 
-    private LandingScene.Body body(Place place, Part part) {
-        SmoothedMotion smoothed = part.motion();
-        Mounting mounting = mountings.at(place, smoothed.motion().time(0));
+    /** What a way of mounting leaves open. */
+    private static Set<LandingFlag> doubts(MountingMethod method) {
+        return switch (method) {
+            case AXES -> EnumSet.of(LandingFlag.AGAINST_GRAVITY);
+            case GRAVITY_ONLY -> EnumSet.of(LandingFlag.AGAINST_GRAVITY, LandingFlag.HEADING_UNKNOWN);
+            // Folding tells an axis, but a body may fold forward or back.
+            case LANDINGS -> EnumSet.of(LandingFlag.HEADING_UNKNOWN);
+            case BEND, TAKE_OFF, CROUCH -> EnumSet.noneOf(LandingFlag.class);
+        };
+    }
+
+    private LandingScene.Body body(Place place, Part part, DoubleUnaryOperator ownClock, Event event) {
+        double contactS = ownClock.applyAsDouble(event.contactS());
+        Mounting mounting = mountings.at(place, contactS);
         return new LandingScene.Body(
-                smoothed, mounting.segmentFromSensor(), Math.toRadians(mounting.sigmaDeg()), mountings.give(place));
+                part.motion(),
+                mounting.segmentFromSensor(),
+                Math.toRadians(mounting.sigmaDeg()),
+                mountings.give(place),
+                mountings.held(
+                        place, ownClock.applyAsDouble(event.startS()), contactS + LandingMeasurer.ANGLES_WITHIN_S));
     }
 }

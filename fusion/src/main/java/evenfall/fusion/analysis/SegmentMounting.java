@@ -97,9 +97,12 @@ final class SegmentMounting {
         return !opening.bends().isEmpty()
                 && taken.method() != MountingMethod.BEND
                 && taken.method() != MountingMethod.AXES
-                && MountingFinder.ofBends(correct.apply(upForce()), opening.bends(), Straying.USUAL)
-                                .sigmaDeg()
-                        > CROOKED_DEG;
+                && byBends(correct.apply(upForce(Double.POSITIVE_INFINITY))).sigmaDeg() > CROOKED_DEG;
+    }
+
+    /** The mounting by the bends, of which there are some, of a person who strays as usual. */
+    private Mounting byBends(Vector3 up) {
+        return MountingFinder.ofBends(up, opening.bends(), Straying.USUAL);
     }
 
     private double openingS() {
@@ -134,7 +137,7 @@ final class SegmentMounting {
     private StrapWatch.Move turn(MountingTimeline timeline, double[] deg, int from, int split, int to) {
         double atS = (takeoffs.contactS(split - 1) + takeoffs.contactS(split)) / 2;
         Vector3 up = timeline.at(atS).segmentFromSensor().rotateBack(Vector3.UP);
-        return new StrapWatch.Move(atS, Math.toRadians(Math.abs(TurnWatch.step(deg, from, split, to))), up, up);
+        return new StrapWatch.Move(atS, atS, Math.toRadians(Math.abs(TurnWatch.step(deg, from, split, to))), up, up);
     }
 
     private double[] takeoffDeg(MountingTimeline timeline, boolean crouches) {
@@ -167,7 +170,8 @@ final class SegmentMounting {
         double leastSigma = Math.hypot(before.sigmaDeg(), SLIP_SIGMA_PART * Math.toDegrees(move.angle()));
         // The stance of the body before the move is kept; only the heading is looked for again.
         List<Mounting> sources = new ArrayList<>(List.of(new Mounting(least, before.method(), leastSigma)));
-        addTakeoffs(sources, newUp, least.rotateBack(Vector3.Y), move.atS(), untilS, straying);
+        DirectionMean travel = travels(newUp, move.atS(), untilS);
+        addTakeoffs(sources, newUp, least.rotateBack(Vector3.Y), travel, move.atS(), untilS, straying);
         Mounting joint = HeadingMean.of(sources);
         double turn = Math.toRadians(HeadingMean.turnDeg(sources.get(0), joint));
         return new Mounting(Quaternion.about(Vector3.UP, -turn).times(least), joint.method(), joint.sigmaDeg());
@@ -175,8 +179,13 @@ final class SegmentMounting {
 
     /** Adds what the take-offs between two moments tell: where they go, and how the trunk crouches before them. */
     private void addTakeoffs(
-            List<Mounting> sources, Vector3 up, Vector3 left, double fromS, double untilS, Straying straying) {
-        DirectionMean travel = travels(up, fromS, untilS);
+            List<Mounting> sources,
+            Vector3 up,
+            Vector3 left,
+            @Nullable DirectionMean travel,
+            double fromS,
+            double untilS,
+            Straying straying) {
         if (travel != null) {
             sources.add(ofTravel(up, travel, straying));
         }
@@ -200,10 +209,10 @@ final class SegmentMounting {
      * @param moves in order of time
      */
     Straying straying(List<StrapWatch.Move> moves) {
-        Vector3 up = correct.apply(upForce());
         double untilS = MountingTimeline.firstAfter(moves, openingS());
+        Vector3 up = correct.apply(upForce(untilS));
         Straying straying = MountingFinder.strayingOf(up, opening.bends());
-        DirectionMean travel = travels(up, Double.NEGATIVE_INFINITY, untilS);
+        DirectionMean travel = travelsAhead(up, untilS);
         if (place == Place.PELVIS && travel != null) {
             straying = straying.with(travel.squaresDeg(), travel.count(), TRAVEL_SCATTER_DEG);
         }
@@ -226,27 +235,30 @@ final class SegmentMounting {
         if (axes != null) {
             return MountingFinder.ofAxes(axes);
         }
-        Vector3 up = correct.apply(upForce());
-        Mounting forward = byBendsOrTravel(up, travels(up, Double.NEGATIVE_INFINITY, untilS), straying);
+        Vector3 up = correct.apply(upForce(untilS));
+        DirectionMean travel = travelsAhead(up, untilS);
+        Mounting forward = byBendsOrTravel(up, travel, straying);
         if (forward != null) {
             List<Mounting> sources = new ArrayList<>();
             if (!opening.bends().isEmpty()) {
                 sources.add(forward);
             }
             Vector3 left = forward.segmentFromSensor().rotateBack(Vector3.Y);
-            addTakeoffs(sources, up, left, Double.NEGATIVE_INFINITY, untilS, straying);
+            addTakeoffs(sources, up, left, travel, Double.NEGATIVE_INFINITY, untilS, straying);
             return HeadingMean.of(sources);
         }
         Mounting folding = ofFolding(up);
         return folding != null ? folding : MountingFinder.ofGravity(up);
     }
 
-    /** Force in the opening stance, else in the longest stance, else in the whole stream. */
-    private Vector3 upForce() {
+    /** Force in the opening stance, else in the longest stance before the strap first moves, else in the whole stream. */
+    private Vector3 upForce(double untilS) {
         Stance best = opening.stance();
-        if (best == null) {
+        if (best == null || best.endS() > untilS) {
+            best = null;
             for (Stance stance : reading.stances()) {
-                best = best == null || stance.lengthS() > best.lengthS() ? stance : best;
+                boolean longer = best == null || stance.lengthS() > best.lengthS();
+                best = longer && stance.endS() <= untilS ? stance : best;
             }
         }
         return best != null ? best.force() : meanForce();
@@ -277,6 +289,36 @@ final class SegmentMounting {
 
     private @Nullable DirectionMean travels(Vector3 up, double fromS, double untilS) {
         return DirectionMean.of(between(fromS, untilS, k -> takeoffs.travel(k, up)));
+    }
+
+    /** The same before the strap first moves, unless they go by far not where straight bends face: who jumps aside faces ahead. */
+    private @Nullable DirectionMean travelsAhead(Vector3 up, double untilS) {
+        DirectionMean travel = travels(up, Double.NEGATIVE_INFINITY, untilS);
+        if (travel == null || opening.bends().isEmpty()) {
+            return travel;
+        }
+        Mounting bends = byBends(up);
+        return bends.sigmaDeg() > CROOKED_DEG || travel.agreesWith(forward(bends)) ? travel : null;
+    }
+
+    private static Vector3 forward(Mounting mounting) {
+        return mounting.segmentFromSensor().rotateBack(Vector3.X);
+    }
+
+    /**
+     * By how much the take-offs before the strap first moves go aside from where the bends face, deg; 0 where they go there
+     * about, or where either tells nothing.
+     *
+     * @param moves in order of time
+     */
+    double asideDeg(List<StrapWatch.Move> moves) {
+        double untilS = MountingTimeline.firstAfter(moves, openingS());
+        Vector3 up = correct.apply(upForce(untilS));
+        DirectionMean travel = travels(up, Double.NEGATIVE_INFINITY, untilS);
+        boolean aside = travel != null && travelsAhead(up, untilS) == null;
+        return aside && reading.recording().axes() == null
+                ? Math.toDegrees(travel.direction().angleTo(forward(byBends(up))))
+                : 0;
     }
 
     /** The pelvis crouches too little and too crookedly. */

@@ -2,7 +2,6 @@ package evenfall.fusion.analysis;
 
 import evenfall.fusion.alignment.ForwardBend;
 import evenfall.fusion.alignment.OpeningRoutine;
-import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.posture.MotionSmoother;
 import evenfall.fusion.posture.MotionWindow;
@@ -40,32 +39,13 @@ final class SensorMotion {
             SensorKnowledge before) {
         WindowMaker maker = new WindowMaker(reading.stream(), reading.stances(), track);
         List<MotionWindow> windows = new ArrayList<>();
-        List<StrapWatch.Move> moves = reading.moves();
         for (double[] span : spans) {
-            WindowMaker.Cut cut =
-                    maker.landing(lastBefore(moves, span[0], span[1]), span[1], firstAfter(moves, span[1], span[2]));
+            WindowMaker.Cut cut = maker.landing(span[0], span[1], span[2]);
             cuts.add(cut);
             windows.add(cut.window());
         }
         addBends(maker, bends, windows);
         this.smoother = new MotionSmoother(windows, before);
-    }
-
-    /** Gravity before a strap moved says nothing of the sensor after it, so a window holds no move. */
-    private static double lastBefore(List<StrapWatch.Move> moves, double earliestS, double contactS) {
-        double last = earliestS;
-        for (StrapWatch.Move move : moves) {
-            last = move.atS() < contactS ? Math.max(last, move.atS()) : last;
-        }
-        return last;
-    }
-
-    private static double firstAfter(List<StrapWatch.Move> moves, double contactS, double untilS) {
-        double first = untilS;
-        for (StrapWatch.Move move : moves) {
-            first = move.atS() >= contactS ? Math.min(first, move.atS()) : first;
-        }
-        return first;
     }
 
     private static void addBends(WindowMaker maker, List<ForwardBend> bends, List<MotionWindow> windows) {

@@ -5,6 +5,7 @@ import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
+import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.SampleCursor;
 import evenfall.ingest.recording.SensorStream;
 import java.util.BitSet;
@@ -45,6 +46,9 @@ final class VerticalMotion {
     private final SensorStream stream;
     private final OrientationTrack track;
     private final int from;
+    /** The samples after which time is missing. */
+    private final BitSet gaps;
+
     private final double[] force;
     private final double[] speed;
     private final BitSet quiet;
@@ -54,6 +58,7 @@ final class VerticalMotion {
         this.stream = stream;
         this.track = track;
         this.from = from;
+        this.gaps = gaps(stream, from, to);
         double[] vertical = verticalForces(to - from);
         double[] level = level(vertical);
         double rate = stream.rateHz();
@@ -63,7 +68,7 @@ final class VerticalMotion {
             force[i] /= level[i];
         }
         quiet = quiet();
-        if (hasGaps()) {
+        if (!gaps.isEmpty()) {
             mendGaps();
             dipIntoGaps(vertical, level);
         }
@@ -71,11 +76,17 @@ final class VerticalMotion {
 
     /** Whether time is missing between a sample and the next. */
     boolean gapAfter(int i) {
-        return time(i + 1) - time(i) > SensorStream.GAP_INTERVALS / stream.rateHz();
+        return gaps.get(i);
     }
 
-    private boolean hasGaps() {
-        return stream.hasGapWithin(time(0), time(size() - 1));
+    private static BitSet gaps(SensorStream stream, int from, int to) {
+        BitSet gaps = new BitSet(to - from);
+        for (Gap gap : stream.gaps()) {
+            if (gap.before() >= from && gap.before() + 1 < to) {
+                gaps.set(gap.before() - from);
+            }
+        }
+        return gaps;
     }
 
     private double[] verticalForces(int n) {
@@ -88,16 +99,13 @@ final class VerticalMotion {
         return vertical;
     }
 
+    /** Samples are even between gaps, whatever their stamps: several may come at once. */
     private double[] speeds(double[] vertical, double[] level) {
         double[] speeds = new double[vertical.length];
-        double before = time(0);
-        SampleCursor sample = stream.cursor();
+        double interval = 1 / stream.rateHz();
         for (int i = 1; i < speeds.length; i++) {
-            sample.goTo(from + i);
-            double now = sample.time();
             double mean = (vertical[i] - level[i] + vertical[i - 1] - level[i - 1]) / 2;
-            speeds[i] = speeds[i - 1] + mean * (now - before);
-            before = now;
+            speeds[i] = speeds[i - 1] + mean * (gapAfter(i - 1) ? time(i) - time(i - 1) : interval);
         }
         return speeds;
     }
@@ -157,11 +165,6 @@ final class VerticalMotion {
     /** Time on the stream's clock, s. */
     double time(int i) {
         return stream.time(from + i);
-    }
-
-    /** Index in the stream. */
-    int inStream(int i) {
-        return from + i;
     }
 
     /** Vertical force, smoothed, as a share of the level. */

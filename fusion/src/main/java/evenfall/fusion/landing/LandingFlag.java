@@ -22,6 +22,8 @@ public enum LandingFlag {
     HEADING_UNKNOWN,
     /** Samples of either sensor are missing within the landing. */
     GAP,
+    /** The strap of a sensor may have moved within the landing: the angles it tells are missing. */
+    STRAP_MOVED,
     /** The gyroscope gave nothing here: what needs orientation is missing. */
     DEAD_SENSOR,
     /** The recording ends within the landing: what came after is missing. */

@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
 /** Measures one landing: moments, impact, braking, posture and balance, with the uncertainty of each. */
 public final class LandingMeasurer {
 
+    /** Angles are taken from contact until so long after it, s. */
+    public static final double ANGLES_WITHIN_S = PostureMeasurer.WITHIN_S;
+
     /** Feet leave the ground differently: simulated ones by 1.5 ms, people's by up to 10 (common practice, no source). */
     private static final double TAKEOFF_SIGMA_S = 0.0015;
 
@@ -216,8 +219,11 @@ public final class LandingMeasurer {
         if (moments.settledS() == null) {
             flags.add(LandingFlag.NOT_SETTLED);
         }
-        if (balance.overFeet() == null && scene.after() != null && !brakeUnseen) {
-            flags.add(LandingFlag.FEET_MOVED);
+        if (balance.overFeet() == null && !brakeUnseen && (scene.after() != null || moments.settledS() != null)) {
+            // Without a stance after it the person walked off, or nothing more was recorded.
+            boolean over = scene.after() == null
+                    && scene.untilS() >= pelvis.motion().stream().durationS();
+            flags.add(over ? LandingFlag.CUT_SHORT : LandingFlag.FEET_MOVED);
         }
     }
 

@@ -42,6 +42,8 @@ public record LandingScene(
      * @param segmentFromSensor how it is mounted
      * @param headingSigma one standard deviation of the mounting's heading, rad
      * @param give how the sensor tips on its strap
+     * @param held whether its strap stayed in place through the landing; else its angles are not known
      */
-    public record Body(SmoothedMotion motion, Quaternion segmentFromSensor, double headingSigma, StrapGive give) {}
+    public record Body(
+            SmoothedMotion motion, Quaternion segmentFromSensor, double headingSigma, StrapGive give, boolean held) {}
 }

@@ -3,7 +3,6 @@ package evenfall.fusion.landing;
 import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.Derivative;
 import evenfall.fusion.filtering.ZeroPhase;
-import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -62,9 +61,9 @@ final class PostureMeasurer {
                 both ? excursion(course, STRAP_CUTOFF_HZ, BodyMoment::spineFlexion, sigmas::spineFlexion) : null);
     }
 
-    /** Whether no long gap may hide the farthest angle. */
+    /** Whether no long gap may hide the farthest angle, and no strap that moved makes it wrong. */
     private boolean seen(SegmentMotion segment) {
-        return !LongGap.within(segment, moments.contactS(), moments.contactS() + WITHIN_S);
+        return segment.held() && !LongGap.within(segment, moments.contactS(), moments.contactS() + WITHIN_S);
     }
 
     /** The moments from contact on, with room for a filter about them, one a {@link #step}. */
@@ -86,10 +85,9 @@ final class PostureMeasurer {
         return BodyMoment.at(timeS, pelvis, upperBack);
     }
 
-    /** Whether a segment was measured from contact until {@link #WITHIN_S} after it, or to the end of its window. */
+    /** Whether a segment was measured from contact until {@link #WITHIN_S} after it. */
     static boolean coversLanding(SegmentMotion segment, double contactS) {
-        SensorStream stream = segment.motion().stream();
-        return segment.covers(contactS) && segment.ownTime(contactS) + WITHIN_S <= stream.durationS();
+        return segment.covers(contactS) && segment.covers(contactS + WITHIN_S);
     }
 
     /** The farthest angle is looked for in what the strap's rocking leaves. */

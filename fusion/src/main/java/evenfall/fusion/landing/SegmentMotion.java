@@ -21,6 +21,7 @@ final class SegmentMotion {
     private final Motion motion;
     private final Quaternion sensorFromSegment;
     private final ToOwnClock clock;
+    private final boolean held;
     private final Quaternion headingBack;
     /** How far the sensor is tipped on its strap at each sample, rad: to the right, forward. */
     private final double[] tippedRight;
@@ -49,6 +50,7 @@ final class SegmentMotion {
         this.tippedForward = new double[motion.size()];
         tip(body.segmentFromSensor(), body.give());
         this.clock = clock;
+        this.held = body.held();
         double heading = meanYaw(clock.at(zeroFromS), clock.at(zeroToS));
         this.headingBack = Quaternion.about(Vector3.UP, -heading);
     }
@@ -98,6 +100,11 @@ final class SegmentMotion {
 
     Motion motion() {
         return motion;
+    }
+
+    /** Whether its strap stayed in place through the landing. */
+    boolean held() {
+        return held;
     }
 
     /** The segment's left in the sensor's axes. */

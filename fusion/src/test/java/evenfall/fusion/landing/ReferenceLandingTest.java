@@ -58,7 +58,7 @@ class ReferenceLandingTest {
         MotionWindow window = new MotionWindow(
                 stream, 0, stream.size(), Quaternion.IDENTITY, 0.01, 0.01, Vector3.ZERO, 0.001, rests, List.of());
         LandingScene.Body body = new LandingScene.Body(
-                new MotionSmoother(List.of(window)).motion(0), Quaternion.IDENTITY, 0, StrapGive.NONE);
+                new MotionSmoother(List.of(window)).motion(0), Quaternion.IDENTITY, 0, StrapGive.NONE, true);
         Event event = new Event(EventKind.LANDING, 1, STAND_S, contact + 0.01, contact + stopS / 2, contact + stopS);
         LandingScene scene = new LandingScene(event, stream.durationS(), 0, STAND_S, null, body, null, null, Set.of());
         return LandingMeasurer.measure(scene, 1).landing();
