@@ -315,10 +315,12 @@ final class SegmentMounting {
         double untilS = MountingTimeline.firstAfter(moves, openingS());
         Vector3 up = correct.apply(upForce(untilS));
         DirectionMean travel = travels(up, Double.NEGATIVE_INFINITY, untilS);
-        boolean aside = travel != null && travelsAhead(up, untilS) == null;
-        return aside && reading.recording().axes() == null
-                ? Math.toDegrees(travel.direction().angleTo(forward(byBends(up))))
-                : 0;
+        if (travel == null
+                || travelsAhead(up, untilS) != null
+                || reading.recording().axes() != null) {
+            return 0;
+        }
+        return Math.toDegrees(travel.direction().angleTo(forward(byBends(up))));
     }
 
     /** The pelvis crouches too little and too crookedly. */

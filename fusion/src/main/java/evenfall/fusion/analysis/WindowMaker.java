@@ -36,6 +36,11 @@ final class WindowMaker {
     /** Gravity lies in the same direction of the sensor meanwhile; else the strap moved, rad. */
     private static final double SAME_STANCE = Math.toRadians(2.5);
 
+    /** Each gap has unknowns of its own, and the work grows with the cube of their number. */
+    private static final int MOST_GAPS = 32;
+    /** Nearer to contact than about this, s, gaps matter most. */
+    private static final double NEAR_CONTACT_S = 0.1;
+
     private static final double REST_EVERY_S = 0.2;
     /** A person who stands creeps at 1 to 3 cm/s (common practice, no source), m/s. */
     private static final double REST_SIGMA = 0.016;
@@ -129,7 +134,7 @@ final class WindowMaker {
             addRests(rests, held.from(), held.to() - 1, true);
         }
         addRests(rests, after.from(), to - 1, true);
-        return window(from, to, before, before.endS(), rests, gaps(from, to));
+        return window(from, to, before, before.endS(), rests, gaps(from, to, before.endS()));
     }
 
     private List<Stance> between(Stance before, Stance after) {
@@ -240,7 +245,7 @@ final class WindowMaker {
     }
 
     private List<MotionWindow.Jolt> jolts(int from, int to, double contactS) {
-        List<MotionWindow.Jolt> jolts = gaps(from, to);
+        List<MotionWindow.Jolt> jolts = gaps(from, to, contactS);
         int peak = index(contactS);
         double most = 0;
         double clippedS = 0;
@@ -264,7 +269,8 @@ final class WindowMaker {
         return jolts;
     }
 
-    private List<MotionWindow.Jolt> gaps(int from, int to) {
+    /** The gaps of a window; where there are very many, those next to one another and not near a moment as one. */
+    private List<MotionWindow.Jolt> gaps(int from, int to, double atS) {
         List<MotionWindow.Jolt> jolts = new ArrayList<>();
         for (Gap gap : stream.gaps()) {
             if (gap.before() >= from && gap.before() + 1 < to) {
@@ -272,7 +278,28 @@ final class WindowMaker {
                         gap.before() + 1, doubt.speed(gap), doubt.turn(gap), doubt.begunTilt(gap), true));
             }
         }
+        while (jolts.size() > MOST_GAPS) {
+            int k = nearestPair(jolts, atS);
+            jolts.set(k, jolts.get(k).with(jolts.remove(k + 1)));
+        }
         return jolts;
+    }
+
+    /** The first of the two neighbours that can best be told as one: near to one another against how far from a moment they are. */
+    private int nearestPair(List<MotionWindow.Jolt> jolts, double atS) {
+        int best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k + 1 < jolts.size(); k++) {
+            double first = stream.time(jolts.get(k).index());
+            double second = stream.time(jolts.get(k + 1).index());
+            double away = Math.max(0, Math.max(first - atS, atS - second));
+            double size = (second - first) / (NEAR_CONTACT_S + away);
+            if (size < least) {
+                least = size;
+                best = k;
+            }
+        }
+        return best;
     }
 
     private Vector3 meanForce(int from, int to) {

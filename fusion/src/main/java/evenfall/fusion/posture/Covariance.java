@@ -41,6 +41,11 @@ public record Covariance(double xx, double yy, double zz, double xy, double xz, 
                 yz + off.y() * off.z());
     }
 
+    /** Also off by what another covariance says, independent of it. */
+    public Covariance plus(Covariance other) {
+        return new Covariance(xx + other.xx, yy + other.yy, zz + other.zz, xy + other.xy, xz + other.xz, yz + other.yz);
+    }
+
     /** Of the vector as {@code turn} turns it. */
     public Covariance turnedBy(Quaternion turn) {
         Vector3 x = turn.rotateBack(Vector3.X);

@@ -21,6 +21,15 @@ final class EvenStamps {
     /** A quarter of normal errors are smaller than this many standard deviations; missing time touches fewer than the rest. */
     private static final double QUARTER = 0.3186;
 
+    /** Half of normal errors are smaller than this many. */
+    private static final double HALF = 0.6745;
+    /** Errors of stamps that follow one another may be alike: together they are larger than three tell by so much. */
+    private static final double ALONE = 1.5;
+    /** A step of fewer intervals is one of samples that came together; */
+    private static final double TOGETHER = 0.25;
+    /** more than this share of them say that samples often do. */
+    private static final double OFTEN = 0.1;
+
     private final double[] stamps;
     private final double interval;
     /** Sums of how much later stamps are than samples of the interval would be, s, over the samples before each. */
@@ -73,8 +82,33 @@ final class EvenStamps {
                 steps[i - 1] = Math.abs(later(0, i)) / spread(0, i);
             }
             scatter = StatUtils.percentile(steps, 25) / QUARTER;
+            if (!comeTogether()) {
+                // Where samples are lost every now and then, most of those means hold a loss; three samples seldom do.
+                scatter = Math.min(scatter, ALONE * scatterOfThree());
+            }
         }
         return scatter;
+    }
+
+    /** Whether several samples often share about one stamp. */
+    private boolean comeTogether() {
+        int together = 0;
+        for (int i = 1; i < stamps.length; i++) {
+            together += stamps[i] - stamps[i - 1] < TOGETHER * interval ? 1 : 0;
+        }
+        return together > OFTEN * (stamps.length - 1);
+    }
+
+    /** One standard deviation of a stamp's error by how far each is from the middle of its neighbours, s. */
+    private double scatterOfThree() {
+        if (stamps.length < 3) {
+            return 0;
+        }
+        double[] off = new double[stamps.length - 2];
+        for (int i = 1; i + 1 < stamps.length; i++) {
+            off[i - 1] = Math.abs(stamps[i + 1] - 2 * stamps[i] + stamps[i - 1]);
+        }
+        return StatUtils.percentile(off, 50) / (HALF * Math.sqrt(6));
     }
 
     /** By how much the stamps from a sample on are later than those before, s. */

@@ -73,5 +73,16 @@ public record MotionWindow(
      * @param tiltSigma one standard deviation of what the orientation may be off besides about each horizontal axis, rad
      * @param unseen whether nothing was recorded meanwhile
      */
-    public record Jolt(int index, Covariance speed, Covariance turn, double tiltSigma, boolean unseen) {}
+    public record Jolt(int index, Covariance speed, Covariance turn, double tiltSigma, boolean unseen) {
+
+        /** This jolt and a later one as one, at the moment of the later. */
+        public Jolt with(Jolt later) {
+            return new Jolt(
+                    later.index,
+                    speed.plus(later.speed),
+                    turn.plus(later.turn),
+                    Math.hypot(tiltSigma, later.tiltSigma),
+                    unseen && later.unseen);
+        }
+    }
 }

@@ -9,6 +9,7 @@ import java.util.function.IntToDoubleFunction;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Samples taken evenly, their stamps spoilt as sensors and radios do, checked against when they were taken. */
@@ -108,6 +109,22 @@ class EvenStampsTest {
         // Ten samples between two gaps: their mean tells when.
         assertThat(stamps[910] - stamps[909]).isCloseTo(7 * T, within(0.0002));
         assertThat(scatter(stamps, taken)).isLessThan(0.00003);
+    }
+
+    /** A radio that loses single samples every now and then: each is told, whether stamps jitter or not. */
+    @ParameterizedTest
+    @CsvSource({"0.01, 0", "0.02, 0", "0.05, 0", "0.1, 0", "0.02, 0.0002", "0.05, 0.0002", "0.05, 0.0005"})
+    void samplesLostOneByOne_stayMissing(double lost, double jitter) {
+        double[] taken = new double[N];
+        for (int i = 1; i < N; i++) {
+            taken[i] = taken[i - 1] + T;
+            while (random.nextDouble() < lost) {
+                taken[i] += T;
+            }
+        }
+        double[] stamps = stamps(i -> taken[i] + even(jitter));
+        EvenStamps.even(stamps, T);
+        assertThat(scatter(stamps, i -> taken[i])).isLessThan(0.001 * T + jitter);
     }
 
     @Test
