@@ -99,25 +99,27 @@ public final class ClockFollower {
         double[] y = ClockFinder.smooth(upperBack.part(start, end));
         int shift = first - start;
         Lag lag = Lag.between(x, from - first, LENGTH, y, centre + shift - REACH, centre + shift + REACH);
-        if (lag.correlation() > ClockFinder.FALLBACK_CORRELATION) {
-            double steps = lag.samples() - shift;
-            times.add((from + 0.5) * ForceColumn.STEP_S + ClockFinder.STRETCH_S / 2);
-            lags.add(steps * ForceColumn.STEP_S);
-            correlations.add(lag.correlation());
-            near += lag.correlation() > ClockFinder.LEAST_CORRELATION ? 0.3 * (steps - near) : 0;
-        }
+        double steps = lag.samples() - shift;
+        times.add((from + 0.5) * ForceColumn.STEP_S + ClockFinder.STRETCH_S / 2);
+        lags.add(steps * ForceColumn.STEP_S);
+        correlations.add(lag.correlation());
+        near += lag.correlation() > ClockFinder.LEAST_CORRELATION ? 0.3 * (steps - near) : 0;
     }
 
     private @Nullable ClockMap fit(double leastCorrelation, List<Double> landingsS, String method) {
         List<Double> goodTimes = new ArrayList<>();
         List<Double> goodLags = new ArrayList<>();
+        int shared = 0;
         for (int k = 0; k < times.size(); k++) {
-            if (correlations.get(k) > leastCorrelation
-                    && !ClockFinder.byLanding(landingsS, times.get(k) - ClockFinder.STRETCH_S / 2)) {
+            if (ClockFinder.byLanding(landingsS, times.get(k) - ClockFinder.STRETCH_S / 2)) {
+                continue;
+            }
+            shared++;
+            if (correlations.get(k) > leastCorrelation) {
                 goodTimes.add(times.get(k));
                 goodLags.add(lags.get(k));
             }
         }
-        return ClockFinder.line(goodTimes, goodLags, method);
+        return ClockFinder.fits(goodTimes.size(), shared) ? ClockFinder.line(goodTimes, goodLags, method) : null;
     }
 }

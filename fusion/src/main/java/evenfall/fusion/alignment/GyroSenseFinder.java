@@ -88,6 +88,9 @@ public final class GyroSenseFinder {
         stream.readTimes(next, times);
         for (int axis = 0; axis < 6; axis++) {
             stream.readAxis(axis, next, values[axis]);
+            if (isStuck(values[axis])) {
+                return;
+            }
         }
         for (int k = 0; k < 3 * third; k++) {
             addSample(k, bias);
@@ -107,6 +110,16 @@ public final class GyroSenseFinder {
             add(alone, angles);
             seenAlone++;
         }
+    }
+
+    /** Where an axis stands still, another seems to turn the wrong way. */
+    private static boolean isStuck(float[] values) {
+        for (float value : values) {
+            if (value != values[0]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void addSample(int k, Vector3 bias) {

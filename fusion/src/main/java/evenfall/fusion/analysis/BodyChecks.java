@@ -135,6 +135,23 @@ public final class BodyChecks {
                 axis.axis() == 2 ? axis.sign() : 0);
     }
 
+    /** Whether two recordings are one, given twice: two sensors never read alike to the last digit. */
+    static boolean isSame(SensorStream one, SensorStream other) {
+        int n = one.size();
+        for (int i = 0; i < n && n == other.size(); i++) {
+            if (one.time(i) != other.time(i)
+                    || one.ax(i) != other.ax(i)
+                    || one.ay(i) != other.ay(i)
+                    || one.az(i) != other.az(i)
+                    || one.gx(i) != other.gx(i)
+                    || one.gy(i) != other.gy(i)
+                    || one.gz(i) != other.gz(i)) {
+                return false;
+            }
+        }
+        return n == other.size();
+    }
+
     static List<Finding> ofPair(SensorReading pelvis, SensorReading upperBack) {
         double bends = depth(upperBack) / depth(pelvis);
         boolean byBends = bends > 0 && Double.isFinite(bends);

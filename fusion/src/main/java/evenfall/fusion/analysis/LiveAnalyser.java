@@ -84,9 +84,18 @@ public final class LiveAnalyser {
     }
 
     private LiveNews advance(Recording soFar, boolean end) {
-        if (isAnother(pelvis, soFar.pelvis()) || isAnother(upperBack, soFar.upperBack())) {
+        return advance(soFar, end, false);
+    }
+
+    private LiveNews advance(Recording soFar, boolean end, boolean anew) {
+        boolean anotherPelvis = isAnother(pelvis, soFar.pelvis());
+        if (anotherPelvis) {
+            // What was told stands on a clock that is no more.
+            told.clear();
+            falls.clear();
+        }
+        if (anotherPelvis || isAnother(upperBack, soFar.upperBack())) {
             startAnew(GyroSense.RIGHT, GyroSense.RIGHT, soFar);
-            lookedAtS = Double.NEGATIVE_INFINITY;
         }
         follow(soFar);
         LiveSensor worn = pelvis;
@@ -102,7 +111,7 @@ public final class LiveAnalyser {
         }
         if (readWrongly(worn) || (upper != null && readWrongly(upper))) {
             startAnew(worn.senseSoFar(), upper == null ? GyroSense.RIGHT : upper.senseSoFar(), soFar);
-            return LiveNews.NONE;
+            return end && !anew ? advance(soFar, true, true) : LiveNews.NONE;
         }
         events.look(worn.reading().stream(), worn.track());
         finish(worn, now);
@@ -129,6 +138,8 @@ public final class LiveAnalyser {
                 && soFar.stream().rateHz() > 0) {
             sensor = new LiveSensor(
                     place, soFar, sense, place == Place.PELVIS ? clocks::addPelvis : clocks::addUpperBack);
+            LiveSensor worn = pelvis;
+            sensor.comesAfter(place == Place.PELVIS || worn == null ? 0 : worn.landingsDone());
         }
         if (sensor != null) {
             sensor.follow(soFar);
@@ -152,6 +163,9 @@ public final class LiveAnalyser {
         events = new LiveEvents();
         mounting = null;
         undone.clear();
+        lookedAtS = Double.NEGATIVE_INFINITY;
+        surveyedAtS = Double.NEGATIVE_INFINITY;
+        clockedAtS = Double.NEGATIVE_INFINITY;
         pelvis = follow(Place.PELVIS, null, soFar.pelvis(), sense);
         SensorRecording other = soFar.upperBack();
         upperBack = other == null ? null : follow(Place.UPPER_BACK, null, other, upperSense);

@@ -17,6 +17,7 @@ import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
@@ -151,6 +152,16 @@ final class LiveSensor {
     private SensorMotion motion(List<double[]> spans) {
         List<ForwardBend> bends = lastMotion == null ? opening.bends() : List.of();
         return new SensorMotion(reading, track, bends, spans, knowledge);
+    }
+
+    /** How many landings are done. */
+    int landingsDone() {
+        return takeoffs.size();
+    }
+
+    /** Says how many landings were done before this sensor came: landings of two sensors are told of by their number. */
+    void comesAfter(int landings) {
+        takeoffs.addAll(Collections.nCopies(landings, TakeoffHeadings.Takeoff.MISSED));
     }
 
     /** Takes a landing as done: what it told stays. */

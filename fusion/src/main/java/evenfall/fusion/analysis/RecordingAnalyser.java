@@ -47,7 +47,9 @@ public final class RecordingAnalyser {
      */
     public RecordingAnalysis analyse(Recording recording, Progress progress) {
         progress.at(WORDS, "progress.sensors", 0);
-        SensorRecording worn = recording.upperBack();
+        SensorRecording given = recording.upperBack();
+        boolean twice = given != null && BodyChecks.isSame(recording.pelvis().stream(), given.stream());
+        SensorRecording worn = twice ? null : given;
         Aside<Followed> aside = worn == null ? null : Aside.start("follow upper back", () -> follow(worn));
         Followed pelvis = follow(recording.pelvis());
         progress.at(WORDS, "progress.finding", 0);
@@ -55,6 +57,10 @@ public final class RecordingAnalyser {
                 Aside.start("find landings", () -> new EventFinder().all(pelvis.reading().stream(), pelvis.track()));
         List<Finding> findings = new ArrayList<>(recording.pelvis().findings());
         findings.addAll(BodyChecks.ofSensor(pelvis.reading(), Place.PELVIS));
+        if (twice) {
+            findings.add(new Finding(
+                    FindingCode.NO_UPPER_BACK, Severity.ERROR, WORDS.say("upper.same"), Place.UPPER_BACK, null));
+        }
         Sensors sensors = new Sensors(pelvis.reading(), pelvis.track(), null, null, null);
         if (worn != null && aside != null) {
             findings.addAll(worn.findings());

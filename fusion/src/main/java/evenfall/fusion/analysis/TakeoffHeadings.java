@@ -32,7 +32,7 @@ final class TakeoffHeadings {
     /**
      * What one landing tells.
      *
-     * @param contactS when it touched the ground, s on the sensor's clock
+     * @param contactS when it touched the ground, s on the sensor's clock; negative infinity before the sensor came
      * @param before the stance before take-off, or null
      * @param travel where it went at take-off, level, sensor axes of the stance; null where that was too slow or nobody
      *     stood still before
@@ -41,6 +41,9 @@ final class TakeoffHeadings {
             double contactS,
             @Nullable Stance before,
             @Nullable Vector3 travel) {
+
+        /** Of a landing that was over before the sensor came. */
+        static final Takeoff MISSED = new Takeoff(Double.NEGATIVE_INFINITY, null, null);
 
         /** Of landing {@code k} of a sensor's motion. */
         static Takeoff of(SensorMotion motion, int k, double contactS) {
