@@ -16,17 +16,19 @@ final class HingeFit {
     /** From the hips to the shoulder blades at most, m; common practice, no source. */
     private static final double LONGEST_M = 0.7;
 
-    /** The turn rate's change is taken over so many samples either way. */
-    private static final int REACH = 4;
+    /** The turn rate's change is taken over so long either way, s. */
+    private static final double REACH_S = 0.02;
 
     private final Motion motion;
     private final Vector3 upInSensor;
     private final Vector3 gyroBias;
+    private final int reach;
 
     HingeFit(Motion motion, Vector3 upInSensor, Vector3 gyroBias) {
         this.motion = motion;
         this.upInSensor = upInSensor;
         this.gyroBias = gyroBias;
+        this.reach = Math.max(1, (int) Math.round(REACH_S * motion.stream().rateHz()));
     }
 
     /** Root mean square vertical acceleration that no hinge explains from one sample to another, m/s². */
@@ -47,8 +49,8 @@ final class HingeFit {
 
     /** Vertical acceleration of a point one metre above the hinge, m/s². */
     private double hinge(int i) {
-        int before = Math.max(0, i - REACH);
-        int after = Math.min(motion.size() - 1, i + REACH);
+        int before = Math.max(0, i - reach);
+        int after = Math.min(motion.size() - 1, i + reach);
         Vector3 rate = rate(i);
         Vector3 turning = rate(after).minus(rate(before)).times(1 / (motion.time(after) - motion.time(before)));
         Vector3 acceleration = turning.cross(upInSensor).plus(rate.cross(rate.cross(upInSensor)));

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * turn about the vertical leaves no trace in gravity and is not found.
  *
  * <p>A move counts when the median directions before and after lie more than 2.2° and more than five times their scatter
- * apart, and at most one stance in six lies on the wrong side of the middle between them. At least three stances over 20 s
- * are needed on each side.
+ * apart, at most one stance in six before it already lies where those after it do, and at most one in six after it is back
+ * within half of that. At least three stances over 20 s are needed on each side.
  */
 public final class StrapWatch {
 
@@ -40,7 +40,7 @@ public final class StrapWatch {
     /** of which this share may be back, and of those before it may have been there already. */
     private static final double BACK_SHARE = 0.17;
 
-    /** A short stance is one before or after a move where it lies within this part of it of what those told. */
+    /** A stance is one before or after a move where it lies within this part of it of what those told. */
     private static final double NEAR = 0.3;
 
     private StrapWatch() {}
@@ -112,46 +112,46 @@ public final class StrapWatch {
         return steady;
     }
 
+    /** Of the places that may be moves, the one at which two constant directions explain the stances best; then on either side. */
     private static void search(List<Stance> stances, List<Move> moves) {
-        int split = split(stances);
-        Move move = split < 0 ? null : judge(stances, split);
-        if (move != null) {
-            moves.add(move);
-            search(stances.subList(0, split), moves);
-            search(stances.subList(split, stances.size()), moves);
-        }
-    }
-
-    /** The place at which two constant directions explain the stances best, or -1 if there are too few. */
-    private static int split(List<Stance> stances) {
         int n = stances.size();
         Vector3 total = Vector3.ZERO;
         for (Stance stance : stances) {
             total = total.plus(stance.force().normalised());
         }
-        int best = -1;
+        int split = -1;
+        Move best = null;
         double most = 0;
         Vector3 sum = Vector3.ZERO;
         for (int k = 1; k < n; k++) {
             sum = sum.plus(stances.get(k - 1).force().normalised());
-            if (isTold(stances.subList(0, k)) && isTold(stances.subList(k, n))) {
-                Vector3 rest = total.minus(sum);
-                double explained = sum.dot(sum) / k + rest.dot(rest) / (n - k);
-                if (explained > most) {
-                    most = explained;
-                    best = k;
-                }
+            Vector3 rest = total.minus(sum);
+            double explained = sum.dot(sum) / k + rest.dot(rest) / (n - k);
+            Move move = explained > most ? judge(stances, k) : null;
+            if (move != null) {
+                most = explained;
+                best = move;
+                split = k;
             }
         }
-        return best;
+        if (best != null) {
+            moves.add(best);
+            search(stances.subList(0, split), moves);
+            search(stances.subList(split, n), moves);
+        }
     }
 
+    /** Whether stances are enough to tell a direction. */
     private static boolean isTold(List<Stance> stances) {
         return stances.size() >= LEAST_STANCES
                 && stances.get(stances.size() - 1).endS() - stances.get(0).startS() >= LEAST_SPAN_S;
     }
 
+    /** The move before a stance, or null if there was none. */
     private static @Nullable Move judge(List<Stance> stances, int split) {
+        if (!isTold(stances.subList(0, split)) || !isTold(stances.subList(split, stances.size()))) {
+            return null;
+        }
         List<Stance> old = stances.subList(Math.max(0, split - BESIDE), split);
         List<Stance> later = stances.subList(split, Math.min(stances.size(), split + BESIDE));
         List<Stance> watched = stances.subList(split, Math.min(stances.size(), split + WATCHED));
@@ -161,17 +161,17 @@ public final class StrapWatch {
         double scatter = Math.max(SCATTER_FLOOR, Math.max(scatter(old, before), scatter(later, after)));
         if (angle < LEAST_ANGLE
                 || angle < LEAST_SCATTERS * scatter
-                || near(after, old, angle) > BACK_SHARE
-                || near(before, watched, angle) > BACK_SHARE) {
+                || near(after, old, NEAR * angle) > BACK_SHARE
+                || near(before, watched, angle / 2) > BACK_SHARE) {
             return null;
         }
         return new Move(old.get(old.size() - 1).endS(), later.get(0).startS(), angle, before, after);
     }
 
-    /** Share of stances that lie nearer to a direction than half a move. */
+    /** Share of stances that lie nearer to a direction than an angle. */
     private static double near(Vector3 direction, List<Stance> stances, double angle) {
         long near = stances.stream()
-                .filter(stance -> stance.force().angleTo(direction) < angle / 2)
+                .filter(stance -> stance.force().angleTo(direction) < angle)
                 .count();
         return (double) near / stances.size();
     }

@@ -74,8 +74,9 @@ public final class EventFinder {
                 events.add(new Event(EventKind.LANDING, 1, d.takeoff(), d.contact(), d.peak(), d.braked()));
             }
         }
-        events.addAll(new FallRules(params.fall()).find(descents, verdicts));
-        events.addAll(new StepRuns(params.steps()).find(descents, verdicts));
+        FallRules falls = new FallRules(params.fall());
+        events.addAll(falls.find(descents, verdicts));
+        events.addAll(new StepRuns(params.steps(), falls).find(descents, verdicts));
         events.sort(Comparator.comparingDouble(Event::contactS));
         return List.copyOf(events);
     }

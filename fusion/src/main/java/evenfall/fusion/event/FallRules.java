@@ -36,7 +36,8 @@ final class FallRules {
         return falls;
     }
 
-    private boolean isFall(Descent d, Verdict verdict) {
+    /** Whether a descent ends off the feet. */
+    boolean isFall(Descent d, Verdict verdict) {
         return verdict == Verdict.NOT_UPRIGHT
                 || (verdict != Verdict.LANDING
                         && d.tilt() >= fall.tilt()

@@ -7,9 +7,16 @@ import java.util.List;
 final class StepRuns {
 
     private final EventParams.Steps steps;
+    private final FallRules falls;
 
-    StepRuns(EventParams.Steps steps) {
+    /**
+     * A gatherer.
+     *
+     * @param falls what is a fall is no step
+     */
+    StepRuns(EventParams.Steps steps, FallRules falls) {
         this.steps = steps;
+        this.falls = falls;
     }
 
     /** The runs among {@code descents} that are no landings. */
@@ -20,7 +27,7 @@ final class StepRuns {
         for (int i = 0; i < descents.size(); i++) {
             Descent d = descents.get(i);
             Verdict verdict = verdicts.get(i);
-            boolean none = verdict == Verdict.LANDING || verdict == Verdict.NOT_UPRIGHT;
+            boolean none = verdict == Verdict.LANDING || falls.isFall(d, verdict);
             if (!none && d.strength() < steps.strength()) {
                 continue;
             }

@@ -1,6 +1,8 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.rotation.SegmentAngles;
+import evenfall.fusion.rotation.Vector3;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -11,22 +13,23 @@ import java.util.function.ToDoubleFunction;
  * @param pelvis what is known of the pelvis
  * @param upper the same of the upper back; the pelvis's again where it has no sensor
  * @param peakG resultant peak of the pelvis's sensor, g
+ * @param clockS one standard deviation of the upper back's clock against the pelvis's, s
  */
-record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
+record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
     /** Stances are steadier and gaps hide less than the smoother is told: so much of its sigma is true of a turn. */
     private static final double TURN_SHARE = 0.7;
     /** Straps rock fore and aft more than to the sides; a tilt to the side is surer by this. */
-    private static final double SIDEWAYS = 0.2;
+    private static final double SIDEWAYS = 0.1;
     /**
      * What is known of one segment's sensor through a landing.
      *
      * @param mounting sigma of the mounting's heading, rad
      * @param turns how sure the turn since contact is about each axis, without the gyroscope's scale
-     * @param scale sigma of the gyroscope's scale
+     * @param scale sigma of the gyroscope's scale about each axis of the segment: forward, left, up
      * @param level how far the segment may lean to a side in the stance that is called upright, rad
      */
-    record Segment(double mounting, SegmentMotion.TurnSigmas turns, double scale, double level) {
+    record Segment(double mounting, SegmentMotion.TurnSigmas turns, Vector3 scale, double level) {
 
         /** What mounting and stance do to the lean: heading turns flexion over to the side, folding lessens a lean. */
         private double leanMixed(Change c, ToDoubleFunction<BodyMoment> sine, ToDoubleFunction<BodyMoment> cosine) {
@@ -43,19 +46,29 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
      * From contact to the moment at which an angle was farthest from there.
      *
      * @param degrees by how much it changed
+     * @param aroundContact a moment shortly before contact and one shortly after
+     * @param apartS how far apart these are, s
      */
-    record Change(double degrees, BodyMoment contact, BodyMoment farthest) {
+    record Change(
+            double degrees, BodyMoment contact, BodyMoment farthest, List<BodyMoment> aroundContact, double apartS) {
 
         /** How much something else changed meanwhile. */
         double of(ToDoubleFunction<BodyMoment> what) {
             return Math.abs(what.applyAsDouble(farthest) - what.applyAsDouble(contact));
+        }
+
+        /** How fast something changes at contact, by the second; where it is farthest it stands. */
+        double rate(ToDoubleFunction<BodyMoment> what) {
+            double early = what.applyAsDouble(aroundContact.get(0));
+            return Math.abs(what.applyAsDouble(aroundContact.get(1)) - early) / apartS;
         }
     }
 
     double trunkFlexion(Change c) {
         return sum(
                 0.075,
-                upper.scale * c.degrees,
+                clockS * c.rate(BodyMoment::flexion),
+                upper.scale.y() * c.degrees,
                 Math.toDegrees(
                         upper.mounting * c.of(m -> Math.sin(m.upper().angles().lean()))),
                 Math.toDegrees(c.of(m -> m.upper().forwardTip())),
@@ -64,8 +77,9 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     double trunkLean(Change c) {
         return sum(
-                0.03,
-                upper.scale * c.degrees,
+                0.02,
+                clockS * c.rate(BodyMoment::lean),
+                upper.scale.x() * c.degrees,
                 upper.leanMixed(c, m -> sine(m.upper()), m -> cosine(m.upper())),
                 Math.toDegrees(c.of(m -> m.upper().rightTip())),
                 SIDEWAYS * upper.turns.leanDeg());
@@ -73,8 +87,8 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     double pelvicRotation(Change c) {
         return sum(
-                0.05,
-                pelvis.scale * c.degrees,
+                0.045,
+                pelvis.scale.z() * c.degrees,
                 pelvis.yawMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
                 TURN_SHARE * pelvis.turns.yawDeg());
     }
@@ -82,7 +96,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
     double pelvicTilt(Change c) {
         return sum(
                 0.16,
-                pelvis.scale * c.degrees,
+                pelvis.scale.y() * c.degrees,
                 Math.toDegrees(
                         pelvis.mounting * c.of(m -> Math.sin(m.pelvis().angles().lean()))),
                 0.0075 * peakG,
@@ -92,8 +106,8 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
 
     double pelvicObliquity(Change c) {
         return sum(
-                0.012,
-                pelvis.scale * c.degrees,
+                0.01,
+                pelvis.scale.x() * c.degrees,
                 pelvis.leanMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
                 Math.toDegrees(c.of(m -> m.pelvis().rightTip())),
                 SIDEWAYS * pelvis.turns.leanDeg());
@@ -102,7 +116,10 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
     double twist(Change c) {
         return sum(
                 0.1,
-                Math.hypot(pelvis.scale * c.of(BodyMoment::rotation), upper.scale * c.of(BodyMoment::upperRotation)),
+                clockS * c.rate(BodyMoment::upperRotation),
+                Math.hypot(
+                        pelvis.scale.z() * c.of(BodyMoment::rotation),
+                        upper.scale.z() * c.of(BodyMoment::upperRotation)),
                 pelvis.yawMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
                 upper.yawMixed(c, m -> sine(m.upper()), m -> cosine(m.upper())),
                 TURN_SHARE * Math.hypot(pelvis.turns.yawDeg(), upper.turns.yawDeg()));
@@ -111,7 +128,8 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG) {
     double spineFlexion(Change c) {
         return sum(
                 0.085,
-                Math.hypot(pelvis.scale * c.of(BodyMoment::tilt), upper.scale * c.of(BodyMoment::flexion)),
+                clockS * c.rate(BodyMoment::flexion),
+                Math.hypot(pelvis.scale.y() * c.of(BodyMoment::tilt), upper.scale.y() * c.of(BodyMoment::flexion)),
                 Math.toDegrees(Math.hypot(
                         c.of(m -> m.pelvis().forwardTip()), c.of(m -> m.upper().forwardTip()))),
                 TURN_SHARE * Math.hypot(pelvis.turns.flexionDeg(), upper.turns.flexionDeg()));

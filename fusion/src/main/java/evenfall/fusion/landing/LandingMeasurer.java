@@ -33,9 +33,9 @@ public final class LandingMeasurer {
     /** Who stands moves up and down less than across; the smoother is told as much of both. So much of its sigma is true of a depth. */
     private static final double DEPTH_SHARE = 0.7;
     /** What smoothing leaves of the folding, deg/s, and what the straps' rocking adds for each g beside what is seen of it. */
-    private static final double COLLAPSE_SIGMA = 1.5;
+    private static final double COLLAPSE_SIGMA = 1.3;
 
-    private static final double COLLAPSE_PER_G = 0.38;
+    private static final double COLLAPSE_PER_G = 0.33;
 
     /** A turn that is missed at once shows, smoothed, as a rate over so long; less where the folding is not fastest there, s. */
     private static final double COLLAPSE_JUMP_S = 0.1;
@@ -257,8 +257,12 @@ public final class LandingMeasurer {
         AngleSigmas.Segment own = angleSigmas(scene.pelvis(), pelvis, PELVIS_STANCE_LEAN);
         SegmentMotion upper = upperBack;
         LandingScene.Body body = scene.upperBack();
+        ClockMap clock = scene.clock();
         return new AngleSigmas(
-                own, upper == null || body == null ? own : angleSigmas(body, upper, TRUNK_STANCE_LEAN), impact.peakG());
+                own,
+                upper == null || body == null ? own : angleSigmas(body, upper, TRUNK_STANCE_LEAN),
+                impact.peakG(),
+                clock == null ? 0 : clock.sigmaMs() / 1000);
     }
 
     private AngleSigmas.Segment angleSigmas(LandingScene.Body body, SegmentMotion segment, double stanceLean) {
@@ -268,7 +272,10 @@ public final class LandingMeasurer {
         return new AngleSigmas.Segment(
                 body.headingSigma(),
                 segment.turnSigmas(moments.contactS(), moments.contactS() + PostureMeasurer.WITHIN_S),
-                body.motion().rateScaleSigma(segmentFromSensor.rotateBack(Vector3.Y)),
+                new Vector3(
+                        body.motion().rateScaleSigma(segmentFromSensor.rotateBack(Vector3.X)),
+                        body.motion().rateScaleSigma(segmentFromSensor.rotateBack(Vector3.Y)),
+                        body.motion().rateScaleSigma(segmentFromSensor.rotateBack(Vector3.UP))),
                 Math.hypot(level, stanceLean));
     }
 

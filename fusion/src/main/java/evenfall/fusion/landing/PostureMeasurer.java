@@ -28,6 +28,9 @@ final class PostureMeasurer {
     /** Filter ends must not reach into the stretch that counts, s. */
     private static final double ROOM_S = 0.15;
 
+    /** How fast an angle changes at contact is told from so long before to so long after, s. */
+    private static final double AROUND_CONTACT_S = 0.02;
+
     private final SegmentMotion pelvis;
     private final @Nullable SegmentMotion upperBack;
     private final Moments moments;
@@ -114,8 +117,13 @@ final class PostureMeasurer {
         double below = contact - body[lowest];
         boolean up = above > below;
         double change = up ? above : -below;
-        double plain =
-                sigma.applyAsDouble(new AngleSigmas.Change(change, atContact, course.get(up ? highest : lowest)));
+        int near = (int) Math.round(AROUND_CONTACT_S / step);
+        double plain = sigma.applyAsDouble(new AngleSigmas.Change(
+                change,
+                atContact,
+                course.get(up ? highest : lowest),
+                List.of(course.get(first - near), course.get(first + near)),
+                2 * near * step));
         Double lowestS = moments.lowestS();
         return new Excursion(
                 contact,

@@ -94,7 +94,7 @@ final class ClippedTurn {
             }
         } else if (ended) {
             ended = false;
-            makeUp(Math.signum(level) * (lastRate - rate) / seconds);
+            makeUp(seconds > 0 ? Math.signum(level) * (lastRate - rate) / seconds : 0);
         }
         slope = seconds > 0 ? (rate - lastRate) / seconds : 0;
     }

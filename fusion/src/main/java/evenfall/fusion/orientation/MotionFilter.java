@@ -282,9 +282,11 @@ final class MotionFilter implements OrientationFilter {
         doubt(doubt, doubt, doubt);
     }
 
-    /** Looks at what has come since the last look, though the block is not full. */
+    /** Looks at what has come since the last look, though the block is not full; a start ends with what it has. */
     void finish() {
-        if (!starting && samples > 0) {
+        if (starting) {
+            endStart();
+        } else if (samples > 0) {
             look();
         }
     }
