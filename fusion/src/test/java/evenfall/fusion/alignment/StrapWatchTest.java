@@ -71,6 +71,35 @@ class StrapWatchTest {
         assertThat(StrapWatch.find(stances)).isEmpty();
     }
 
+    /** Who landed crookedly stays so until the next drop, some 15 s; and a strap that moves later is found beside it. */
+    @Test
+    void a_trunk_that_stays_crooked_after_one_landing_is_no_move() {
+        stand(3, 0);
+        stand(3, 6.5);
+        assertThat(StrapWatch.find(stances)).isEmpty();
+        stand(3, 0);
+        assertThat(StrapWatch.find(stances)).isEmpty();
+        stand(10, 13);
+        assertThat(StrapWatch.find(stances))
+                .singleElement()
+                .satisfies(move -> assertThat(move.atS())
+                        .isBetween(stances.get(8).endS(), stances.get(9).startS()));
+    }
+
+    @Test
+    void short_stances_tell_more_narrowly_when_it_moved() {
+        stand(9, 0);
+        stand(9, 12);
+        double from = stances.get(8).endS();
+        double to = stances.get(9).startS();
+        Vector3 before = stances.get(8).force();
+        stances.add(9, new Stance(0, 100, from + 1, from + 1.6, before, Vector3.ZERO));
+        assertThat(StrapWatch.find(stances)).singleElement().satisfies(move -> {
+            assertThat(move.fromS()).isEqualTo(from + 1.6);
+            assertThat(move.toS()).isEqualTo(to);
+        });
+    }
+
     @Test
     void a_posture_that_wanders_slowly_by_little_is_no_move() {
         for (int i = 0; i < 20; i++) {

@@ -12,6 +12,8 @@ import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.landing.Posture;
 import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.finding.Finding;
+import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
@@ -125,6 +127,31 @@ class BrokenRecordingsTest {
         }
     }
 
+    /** More than a third of all samples is lost, one by one and several in a row. */
+    @Test
+    void aRadioThatLosesMuch_stillTellsTheLandings() {
+        SensorStream whole = stream(SESSION.pelvis(), 0, 1e9, true);
+        SplittableRandom random = new SplittableRandom(2);
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            if (random.nextDouble() >= 0.38) {
+                builder.add(
+                        whole.time(i), whole.ax(i), whole.ay(i), whole.az(i), whole.gx(i), whole.gy(i), whole.gz(i));
+            }
+        }
+        List<Landing> landings = analyse(builder.build(), stream(SESSION.upperBack(), 0, 1e9, true))
+                .landings();
+
+        assertThat(landings).hasSize(2);
+        for (int k = 0; k < 2; k++) {
+            assertThat(landings.get(k).flags()).contains(LandingFlag.GAP);
+            Double depth = measures(landings.get(k)).braking().depthM();
+            Double sigma = measures(landings.get(k)).sigma().depthM();
+            double off = Objects.requireNonNull(depth) - SESSION.truth().get(k).depthM();
+            assertThat(Math.abs(off)).isLessThan(3 * Objects.requireNonNull(sigma) + 0.02);
+        }
+    }
+
     private static double tilt(Measures measures) {
         return Objects.requireNonNull(measures.posture().pelvicTilt()).change();
     }
@@ -150,6 +177,18 @@ class BrokenRecordingsTest {
             builder.add(t, s.ax(i), s.ay(i), s.az(i), s.gx(i), s.gy(i), s.gz(i));
         }
         return builder.build();
+    }
+
+    @Test
+    void anAccelerometerAxisThatIsStuck_turnsNoGyroscopeRound() {
+        SensorStream whole = stream(SESSION.pelvis(), 0, 1e9, true);
+        SensorStream.Builder builder = new SensorStream.Builder();
+        for (int i = 0; i < whole.size(); i++) {
+            builder.add(whole.time(i), whole.ax(i), 4.9, whole.az(i), whole.gx(i), whole.gy(i), whole.gz(i));
+        }
+        RecordingAnalysis analysis = analyse(builder.build(), stream(SESSION.upperBack(), 0, 1e9, true));
+
+        assertThat(analysis.findings()).extracting(Finding::code).doesNotContain(FindingCode.GYRO_SENSE);
     }
 
     @Test
