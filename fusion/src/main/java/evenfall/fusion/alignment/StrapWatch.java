@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * turn about the vertical leaves no trace in gravity and is not found.
  *
  * <p>A move counts when the median directions before and after lie more than 2.2° and more than five times their scatter
- * apart, at most one stance in six before it already lies where those after it do, and at most one in six after it is back
+ * apart, at most three stances in ten before it already lie where those after it do, and at most one in six after it is back
  * within half of that. At least three stances over 20 s are needed on each side.
  */
 public final class StrapWatch {
@@ -37,8 +37,12 @@ public final class StrapWatch {
     private static final int BESIDE = 8;
     /** So many after it are watched for a return, */
     private static final int WATCHED = 40;
-    /** of which this share may be back, and of those before it may have been there already. */
+    /** of which this share may be back. */
     private static final double BACK_SHARE = 0.17;
+    /** Of so many before it */
+    private static final int RECENT = 16;
+    /** this share may have been there already: a trunk may have stayed so after a landing. */
+    private static final double THERE_SHARE = 0.3;
 
     /** A stance is one before or after a move where it lies within this part of it of what those told. */
     private static final double NEAR = 0.3;
@@ -153,6 +157,7 @@ public final class StrapWatch {
             return null;
         }
         List<Stance> old = stances.subList(Math.max(0, split - BESIDE), split);
+        List<Stance> recent = stances.subList(Math.max(0, split - RECENT), split);
         List<Stance> later = stances.subList(split, Math.min(stances.size(), split + BESIDE));
         List<Stance> watched = stances.subList(split, Math.min(stances.size(), split + WATCHED));
         Vector3 before = median(old);
@@ -161,7 +166,7 @@ public final class StrapWatch {
         double scatter = Math.max(SCATTER_FLOOR, Math.max(scatter(old, before), scatter(later, after)));
         if (angle < LEAST_ANGLE
                 || angle < LEAST_SCATTERS * scatter
-                || near(after, old, NEAR * angle) > BACK_SHARE
+                || near(after, recent, NEAR * angle) > THERE_SHARE
                 || near(before, watched, angle / 2) > BACK_SHARE) {
             return null;
         }
