@@ -48,10 +48,8 @@ final class SheetCommand implements Task {
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
         Session last = sessions.withTraces(newest);
         List<Session> earlier = SessionBackground.earlier(athlete, newest);
-        Paper paper = AthleteSheet.of(SheetViews.of(
-                last.named(athlete.calledName(sentence -> {})),
-                earlier,
-                last.standing().sentences()));
+        Paper paper = AthleteSheet.of(
+                SheetViews.of(last.named(athlete.calledName(sentence -> {})), earlier, last.standing()));
         result.writeBytes(paper::write);
         return CommandRunner.DONE;
     }

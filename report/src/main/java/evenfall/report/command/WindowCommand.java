@@ -1,5 +1,6 @@
 package evenfall.report.command;
 
+import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.words.Words;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.window.CoachWindow;
@@ -34,7 +35,7 @@ final class WindowCommand implements Task {
             throw new UsageException(WORDS.say("window.speed"));
         }
         if (!CoachWindow.hasScreen()) {
-            throw new IOException(WORDS.say("window.screen"));
+            throw new UnusableInputException(WORDS.say("window.screen"));
         }
         Path given = log;
         TrainingLog opened =

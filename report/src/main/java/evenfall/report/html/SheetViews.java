@@ -7,6 +7,7 @@ import evenfall.report.block.BlockLanding;
 import evenfall.report.block.FormHeight;
 import evenfall.report.form.Form;
 import evenfall.report.form.Reason;
+import evenfall.report.heed.Standing;
 import evenfall.report.html.view.SheetView;
 import evenfall.report.html.view.SheetView.Shown;
 import evenfall.report.log.SessionDate;
@@ -42,9 +43,9 @@ public final class SheetViews {
      *
      * @param last the last session, with traces
      * @param earlier the sessions before it, oldest first
-     * @param stop what stands above everything, in sentences
+     * @param standing what stands above everything
      */
-    public static SheetView of(Session last, List<Session> earlier, List<String> stop) {
+    public static SheetView of(Session last, List<Session> earlier, Standing standing) {
         List<SessionLanding> landings = counted(last);
         List<Session> all = new ArrayList<>(earlier);
         all.add(last);
@@ -52,12 +53,20 @@ public final class SheetViews {
                 WORDS.say(
                         "sheet.title", String.valueOf(last.athlete()), SessionDate.words(String.valueOf(last.date()))),
                 SessionSentence.of(last),
-                stop,
+                standing.sentences(),
                 shown("sheet.typical", typical(landings)),
                 shown("sheet.best", best(landings)),
                 heights(all),
-                stop.isEmpty() ? task(all) : WORDS.say("sheet.task.stop"),
+                task(all, standing),
                 List.of(WORDS.say("sheet.pain"), WORDS.say("sheet.place")));
+    }
+
+    /** One thing to work on; none while something hurts, and nothing beyond what a practitioner set. */
+    private static String task(List<Session> sessions, Standing standing) {
+        if (standing.stops()) {
+            return WORDS.say("sheet.task.stop");
+        }
+        return standing.clinicianLimit() == null ? task(sessions) : WORDS.say("sheet.task.limit", task(sessions));
     }
 
     private static List<SessionLanding> counted(Session session) {

@@ -24,8 +24,8 @@ final class FeelSheet implements Sheet {
     private static final String SINGLE_LETTERS = "BIN";
 
     private final Supplier<Day> day;
-    private final JPanel panel = new JPanel(
-            new MigLayout("fill, insets 8 20 8 20, gap 12, hidemode 3", "[grow 3][grow 1][grow 2]", "[][][][grow][]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("fill, insets 8 20 8 20, gap 12, hidemode 3", "[grow 3][grow 1][grow 2]"));
     private final JLabel title = Sheet.title("feel.title");
     private final JTextArea limit = Sheet.sentence("feel.limit", "font: bold");
     private final Press well;
@@ -52,12 +52,13 @@ final class FeelSheet implements Sheet {
         pain = Keys.hold("feel.pain", () -> ask(true));
         panel.add(title, "split 3, span, growx, pushx");
         panel.add(consent);
-        panel.add(back, "right, wrap");
-        panel.add(limit, "span, growx, wmin 200, wrap");
-        panel.add(well, "span, growx, wrap");
-        panel.add(regions(), "growx, top");
+        panel.add(back, "right");
+        // A row begins with "newline": with "wrap" it would not end where what ends it is hidden.
+        panel.add(limit, "newline, span, growx, wmin 200");
+        panel.add(well, "newline, span, growx");
+        panel.add(regions(), "newline, growx, pushy, top");
         panel.add(body, "grow, top, wmin 0");
-        panel.add(rest(), "growx, top, wrap");
+        panel.add(rest(), "growx, top");
         panel.add(caution, "newline, span, growx, wmin 200");
     }
 

@@ -2,6 +2,8 @@ package evenfall.report.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenfall.report.heed.OpenPain;
+import evenfall.report.heed.Standing;
 import evenfall.report.html.SessionPage;
 import evenfall.report.html.SheetViews;
 import evenfall.report.paper.Paper;
@@ -10,6 +12,7 @@ import evenfall.report.session.InventedSessions;
 import evenfall.report.session.Session;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -18,8 +21,6 @@ import org.junit.jupiter.api.Test;
 
 /** What is handed out on paper must say what the pages say, and what stops must stand first. */
 final class HandoutTest {
-
-    private static final String STOP = "Left ankle hurts, 4 of 10: no drops until the pain is gone.";
 
     @Test
     void aSession_saysItsSentence_listsAllLandings_andShowsThoseThatPassedALimit() throws IOException {
@@ -52,7 +53,7 @@ final class HandoutTest {
     void theSheet_isOnePage_withOneTask() throws IOException {
         for (int landings : new int[] {1, 2, 12, 40}) {
             Session session = InventedSessions.of(landings, 3);
-            try (PDDocument paper = printed(AthleteSheet.of(SheetViews.of(session, List.of(session), List.of())))) {
+            try (PDDocument paper = printed(AthleteSheet.of(SheetViews.of(session, List.of(session), Standing.NONE)))) {
                 assertThat(paper.getNumberOfPages()).isEqualTo(1);
                 assertThat(text(paper))
                         .contains("One thing to work on")
@@ -65,10 +66,25 @@ final class HandoutTest {
     @Test
     void openPain_standsFirst_andTheOnlyTaskIsToStop() throws IOException {
         Session session = InventedSessions.of(12, 3);
-        try (PDDocument paper = printed(AthleteSheet.of(SheetViews.of(session, List.of(), List.of(STOP))))) {
+        LocalDate day = LocalDate.of(2026, 3, 4);
+        Standing pain = new Standing(null, List.of(new OpenPain("left knee", 4, day, day)), List.of(), false);
+        String stop = pain.sentences().get(0);
+        try (PDDocument paper = printed(AthleteSheet.of(SheetViews.of(session, List.of(), pain)))) {
             String text = text(paper);
-            assertThat(text).contains(STOP).contains("No drops now").doesNotContain("Keep your chest");
-            assertThat(text.indexOf(STOP)).isLessThan(text.indexOf("12 landings"));
+            assertThat(text).contains(stop).contains("No drops now").doesNotContain("Keep your chest");
+            assertThat(text.indexOf(stop)).isLessThan(text.indexOf("12 landings"));
+        }
+    }
+
+    @Test
+    void aPractitionersLimit_standsFirst_andStopsNothingElse() throws IOException {
+        Session session = InventedSessions.of(12, 3);
+        Standing limit = new Standing("no drops above 0.3 m", List.of(), List.of(), false);
+        try (PDDocument paper = printed(AthleteSheet.of(SheetViews.of(session, List.of(session), limit)))) {
+            assertThat(text(paper))
+                    .contains("no drops above 0.3 m")
+                    .contains("Keep to the limit that stands above")
+                    .doesNotContain("No drops now");
         }
     }
 

@@ -307,7 +307,7 @@ class SessionPageTest {
     void pain_isToldWhateverWasEntered() {
         assertThat(DiaryWords.pain(List.of())).isEqualTo("Pain: nobody was asked. Ask before the first drop.");
         assertThat(DiaryWords.pain(List.of(pain(Map.of("neck", 0)))))
-                .isEqualTo("Nothing hurt: pain was asked for, and there was none.");
+                .isEqualTo("Nothing hurt where pain was asked for.");
         assertThat(DiaryWords.pain(List.of(pain(Map.of("neck", 1)), pain(Map.of("left ankle", 4, "neck", 0)))))
                 .isEqualTo("Pain: left ankle 4 of 10, neck 1 of 10.");
     }
