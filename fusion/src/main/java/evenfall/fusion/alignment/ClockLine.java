@@ -9,9 +9,8 @@ import java.util.Arrays;
  * @param offsetS offset at time 0, s
  * @param drift offset gained per second
  * @param sigmaS one standard deviation of the line, root mean square over the time from the first to the last moment, s
- * @param used sum of the weights
  */
-record ClockLine(double offsetS, double drift, double sigmaS, double used) {
+record ClockLine(double offsetS, double drift, double sigmaS) {
 
     private static final double TUKEY = 4.685;
     private static final int ROUNDS = 20;
@@ -23,7 +22,7 @@ record ClockLine(double offsetS, double drift, double sigmaS, double used) {
     /** Through two moments on both clocks, exactly. */
     static ClockLine through(double firstA, double firstB, double secondA, double secondB) {
         double rate = (secondB - firstB) / (secondA - firstA);
-        return new ClockLine(firstB - rate * firstA, rate - 1, 0, 2);
+        return new ClockLine(firstB - rate * firstA, rate - 1, 0);
     }
 
     /**
@@ -37,7 +36,7 @@ record ClockLine(double offsetS, double drift, double sigmaS, double used) {
         double[] weight = new double[n];
         Arrays.fill(weight, 1);
         double spread = Math.max(LEAST_SIGMA_S, spread(residuals(t, offset, Median.of(offset), 0)));
-        ClockLine line = new ClockLine(Median.of(offset), 0, spread, n);
+        ClockLine line = new ClockLine(Median.of(offset), 0, spread);
         for (int round = 0; round < ROUNDS; round++) {
             line = weighted(t, offset, weight, spread);
             double[] off = residuals(t, offset, line.offsetS, line.drift);
@@ -75,7 +74,7 @@ record ClockLine(double offsetS, double drift, double sigmaS, double used) {
         double middle = (first + last) / 2 - mean;
         double apart = middle * middle + (last - first) * (last - first) / 12;
         double sigma = spread * Math.sqrt(1 / sum + apart / tt);
-        return new ClockLine(level - drift * mean, drift, sigma, sum);
+        return new ClockLine(level - drift * mean, drift, sigma);
     }
 
     private static double[] residuals(double[] t, double[] offset, double at0, double drift) {

@@ -37,7 +37,7 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
 
     /**
      * Finds the routine: the two bends most like one another with those that resemble them, else the first bend, with
-     * the longest stance next to them; without a bend the first long stance.
+     * the longest stance next to them; without a bend the longest stance.
      *
      * @param stances all stances of the stream
      * @param beforeS where to stop looking: the first landing, s on the sensor's clock

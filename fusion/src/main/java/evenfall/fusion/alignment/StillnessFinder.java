@@ -13,7 +13,7 @@ import java.util.List;
  *
  * <p>The limits (common practice, no source) leave room for a person who sways: 0.4 m/s² and 4 deg/s. The bias is the
  * median turn rate of all blocks that do not shake, so a gyroscope with a bias of several deg/s is no hindrance.
- * Samples on both sides of a gap are never of one stretch. Linear in the number of samples. A stream may grow: then the
+ * Samples on both sides of a pause of a tenth of a second or more are never of one stretch. Linear in the number of samples. A stream may grow: then the
  * bias is that of the blocks so far, and stretches are found again where it moved.
  */
 public final class StillnessFinder {

@@ -145,7 +145,7 @@ final class LandingAnalysis {
 
     private Worn prepare(Place place, SensorReading reading, OrientationTrack track, List<double[]> spans) {
         double beforeS = spans.isEmpty() ? reading.stream().durationS() : spans.get(0)[1];
-        OpeningRoutine opening = sensors.opening(reading, beforeS);
+        OpeningRoutine opening = OpeningRoutine.find(reading.stream(), reading.stances(), beforeS);
         SensorMotion motion = new SensorMotion(reading, track, opening, spans);
         double[] contacts = spans.stream().mapToDouble(span -> span[1]).toArray();
         List<TakeoffHeadings.Takeoff> takeoffs = new ArrayList<>();

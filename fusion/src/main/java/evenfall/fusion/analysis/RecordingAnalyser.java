@@ -2,7 +2,6 @@ package evenfall.fusion.analysis;
 
 import evenfall.fusion.alignment.ClockFinder;
 import evenfall.fusion.alignment.ClockMap;
-import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.TrunkEnd;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventFinder;
@@ -125,10 +124,5 @@ public final class RecordingAnalyser {
             OrientationTrack pelvisTrack,
             @Nullable SensorReading upperBack,
             @Nullable OrientationTrack upperBackTrack,
-            @Nullable ClockMap clock) {
-
-        OpeningRoutine opening(SensorReading reading, double beforeS) {
-            return OpeningRoutine.find(reading.stream(), reading.stances(), beforeS);
-        }
-    }
+            @Nullable ClockMap clock) {}
 }

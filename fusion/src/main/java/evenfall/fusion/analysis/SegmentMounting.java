@@ -23,8 +23,8 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Decides how a sensor is mounted: stated axes, forward bends, the trunk's crouch before take-off, direction of take-off,
- * folding in the landings, gravity alone, in that order; a crouch goes before bends that are less sure.
+ * Decides how a sensor is mounted: by stated axes; else by what forward bends, directions of take-off and the trunk's crouches
+ * before it say together, each as surely as it is; else by the folding in the landings; else by gravity alone.
  */
 final class SegmentMounting {
 

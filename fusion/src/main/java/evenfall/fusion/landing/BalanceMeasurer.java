@@ -61,7 +61,7 @@ final class BalanceMeasurer {
             lateral = new Estimate(shift.y(), shiftSigma(way, Vector3.Y, shift.x()));
             foreAft = new Estimate(shift.x(), shiftSigma(way, Vector3.X, shift.y()));
         }
-        OverFeet overFeet = after == null || steps.count() > 0 || steps.feetMoved() ? null : overFeet(after);
+        OverFeet overFeet = after == null || steps.count() > 0 ? null : overFeet(after);
         return new Balance(lateral, foreAft, overFeet, steps.count(), steps.direction(), null);
     }
 

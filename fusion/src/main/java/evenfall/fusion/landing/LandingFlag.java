@@ -12,7 +12,7 @@ public enum LandingFlag {
     NO_QUIET_START,
     /** Not at rest within 5 s of contact or before the next take-off. */
     NOT_SETTLED,
-    /** A step, hop or lifted foot came before the quiet stance: no place over the feet. */
+    /** A step or hop came before the quiet stance, or there was none: no place over the feet. */
     FEET_MOVED,
     /** No upper-back sensor, or it has no samples here: trunk measures are missing. */
     NO_UPPER_BACK,

@@ -23,6 +23,8 @@ public final class LandingMeasurer {
 
     /** Feet leave the ground differently: simulated ones by 1.5 ms, people's by up to 10 (common practice, no source). */
     private static final double TAKEOFF_SIGMA_S = 0.0015;
+    /** Sampling hides the fall of the force by so many intervals. */
+    private static final double TAKEOFF_SIGMA_INTERVALS = 0.23;
 
     /** Feet touch the ground differently; simulated ones by this, s, */
     private static final double CONTACT_SIGMA_S = 0.0007;
@@ -302,7 +304,7 @@ public final class LandingMeasurer {
                 fall.flightS() == null
                         ? null
                         : Math.hypot(
-                                Math.hypot(TAKEOFF_SIGMA_S, 0.23 * interval),
+                                Math.hypot(TAKEOFF_SIGMA_S, TAKEOFF_SIGMA_INTERVALS * interval),
                                 Math.hypot(unseen, takeoffSigma(moments.takeoffS()))),
                 fallSpeed == null ? null : speed,
                 fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,

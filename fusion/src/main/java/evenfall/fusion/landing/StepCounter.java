@@ -36,7 +36,7 @@ final class StepCounter {
                 last = motion.time(i);
             }
         }
-        return new Steps(count, count == 0 ? null : direction(pelvis, moments, end), false);
+        return new Steps(count, count == 0 ? null : direction(pelvis, moments, end));
     }
 
     private static double about(Motion motion, int i) {

@@ -7,6 +7,5 @@ import org.jspecify.annotations.Nullable;
  *
  * @param count how many
  * @param direction where they lead as a whole, or null without any
- * @param feetMoved whether a foot was lifted without counting as a step
  */
-record Steps(int count, @Nullable StepDirection direction, boolean feetMoved) {}
+record Steps(int count, @Nullable StepDirection direction) {}
