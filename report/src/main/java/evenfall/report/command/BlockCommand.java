@@ -133,9 +133,7 @@ final class BlockCommand implements Task {
         if (!TrainingLog.isAthleteId(athlete)) {
             throw LogOptions.noId(athlete);
         }
-        AthleteFolder folder = TrainingLog.open(log).athlete(athlete);
-        folder.create();
-        return folder;
+        return TrainingLog.open(log).athlete(athlete);
     }
 
     private Block ofTable(Path file) throws IOException {

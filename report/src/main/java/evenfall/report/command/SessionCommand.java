@@ -87,7 +87,7 @@ final class SessionCommand implements Task {
             throw new UsageException(WORDS.say("session.film"));
         }
         ResultFile result = ResultFile.at(console, out, List.of());
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.find();
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
         // Only pages draw signals, and only a scientist asks for figures of them; the others do with stored results.
         boolean drawn = written == OutputFormat.HTML || written == OutputFormat.PDF;
@@ -138,7 +138,7 @@ final class SessionCommand implements Task {
         if (written != OutputFormat.TABLE) {
             throw new UsageException(WORDS.say("session.which"));
         }
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.find();
         ResultFile.at(console, out, List.of()).write(text -> LogText.sessions(athlete, console::say, text));
         return CommandRunner.DONE;
     }
@@ -160,6 +160,6 @@ final class SessionCommand implements Task {
     }
 
     private LoggedSessions sessions() throws IOException {
-        return new LoggedSessions(log.open(), console.progress(), console::say);
+        return new LoggedSessions(log.find(), console.progress(), console::say);
     }
 }

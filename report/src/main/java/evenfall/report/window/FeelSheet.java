@@ -56,8 +56,8 @@ final class FeelSheet implements Sheet {
         // A row begins with "newline": with "wrap" it would not end where what ends it is hidden.
         panel.add(limit, "newline, span, growx, wmin 200");
         panel.add(well, "newline, span, growx");
-        panel.add(regions(), "newline, growx, pushy, top");
-        panel.add(body, "grow, top, wmin 0");
+        panel.add(regions(), "newline, growx, top");
+        panel.add(body, "grow, top, pushy, wmin 0");
         panel.add(rest(), "growx, top");
         panel.add(caution, "newline, span, growx, wmin 200");
     }
