@@ -57,7 +57,7 @@ final class FeelSheet implements Sheet {
         panel.add(limit, "newline, span, growx, wmin 200");
         panel.add(well, "newline, span, growx");
         panel.add(regions(), "newline, growx, top");
-        panel.add(body, "grow, top, pushy, wmin 0");
+        panel.add(body, "grow, top, wmin 0");
         panel.add(rest(), "growx, top");
         panel.add(caution, "newline, span, growx, wmin 200");
     }
