@@ -6,6 +6,7 @@ import evenfall.report.log.AthleteEntry;
 import evenfall.report.log.AthleteFolder;
 import evenfall.report.log.AthleteRemoval;
 import evenfall.report.log.Now;
+import evenfall.report.log.SessionDate;
 import evenfall.report.log.TrainingLog;
 import evenfall.report.table.LogText;
 import java.io.IOException;
@@ -128,6 +129,11 @@ final class AthleteCommand implements Task {
         }
         if (!athlete.exists()) {
             throw new UsageException(WORDS.say("delete.nobody", athlete.id()));
+        }
+        for (SessionDate date : athlete.sessions()) {
+            if (athlete.session(date).mayBeRecorded()) {
+                throw new UsageException(WORDS.say("delete.recorded", date, athlete.id()));
+            }
         }
         AthleteRemoval removal = AthleteRemoval.of(athlete);
         print(WORDS.say("delete.what", athlete.folder(), removal.describe()) + "\n");

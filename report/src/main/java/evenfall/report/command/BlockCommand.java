@@ -133,7 +133,9 @@ final class BlockCommand implements Task {
         if (!TrainingLog.isAthleteId(athlete)) {
             throw LogOptions.noId(athlete);
         }
-        return TrainingLog.open(log).athlete(athlete);
+        AthleteFolder folder = TrainingLog.open(log).athlete(athlete);
+        folder.create();
+        return folder;
     }
 
     private Block ofTable(Path file) throws IOException {

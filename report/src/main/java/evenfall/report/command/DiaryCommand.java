@@ -72,7 +72,7 @@ final class DiaryCommand implements Task {
             if (correct != null) {
                 throw new UsageException(WORDS.say("diary.correction.empty"));
             }
-            print(log.find());
+            print(log.open());
             return CommandRunner.DONE;
         }
         LocalDate day = date;

@@ -87,7 +87,10 @@ final class SessionCommand implements Task {
             throw new UsageException(WORDS.say("session.film"));
         }
         ResultFile result = ResultFile.at(console, out, List.of());
-        AthleteFolder athlete = log.find();
+        AthleteFolder athlete = log.open();
+        if (athlete.session(day).mayBeRecorded()) {
+            console.say(WORDS.say("session.growing", day));
+        }
         LoggedSessions sessions = new LoggedSessions(athlete, console.progress(), console::say);
         // Only pages draw signals, and only a scientist asks for figures of them; the others do with stored results.
         boolean drawn = written == OutputFormat.HTML || written == OutputFormat.PDF;
@@ -127,7 +130,7 @@ final class SessionCommand implements Task {
 
     private void outlook(LoggedSessions sessions, SessionDate day, Session session, Appendable text)
             throws IOException {
-        Optional<Outlook> outlook = LoggedOutlook.after(log.find(), sessions, day, session, console::say);
+        Optional<Outlook> outlook = LoggedOutlook.after(log.open(), sessions, day, session, console::say);
         if (outlook.isPresent()) {
             text.append('\n');
             OutlookText.next(outlook.get().next(), text);
@@ -138,7 +141,7 @@ final class SessionCommand implements Task {
         if (written != OutputFormat.TABLE) {
             throw new UsageException(WORDS.say("session.which"));
         }
-        AthleteFolder athlete = log.find();
+        AthleteFolder athlete = log.open();
         ResultFile.at(console, out, List.of()).write(text -> LogText.sessions(athlete, console::say, text));
         return CommandRunner.DONE;
     }
@@ -160,6 +163,6 @@ final class SessionCommand implements Task {
     }
 
     private LoggedSessions sessions() throws IOException {
-        return new LoggedSessions(log.find(), console.progress(), console::say);
+        return new LoggedSessions(log.open(), console.progress(), console::say);
     }
 }

@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One session of a log: the manifest, the raw files, and the results, which can be thrown away and made again. */
 public final class SessionFolder {
@@ -14,6 +17,8 @@ public final class SessionFolder {
     static final String MANIFEST = "session.json";
     static final String RAW = "raw";
     static final String RESULTS = "results";
+    /** Who records writes several times a second. */
+    private static final Duration LATELY = Duration.ofSeconds(10);
 
     private final SessionDate date;
     private final Path folder;
@@ -41,6 +46,22 @@ public final class SessionFolder {
     /** What the folder holds. */
     public Manifest manifest() throws IOException {
         return LogJson.read(folder.resolve(MANIFEST), Manifest.class);
+    }
+
+    /** Whether the session may still be recorded: its raw files were written to lately, and nothing was made of them yet. */
+    public boolean mayBeRecorded() throws IOException {
+        if (!Files.isDirectory(rawFolder()) || Files.isDirectory(folder.resolve(RESULTS))) {
+            return false;
+        }
+        Instant lately = Instant.now().minus(LATELY);
+        try (Stream<Path> files = Files.list(rawFolder())) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                if (Files.getLastModifiedTime(file).toInstant().isAfter(lately)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** The folder of the raw files. */

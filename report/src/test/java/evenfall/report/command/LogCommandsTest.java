@@ -2,10 +2,16 @@ package evenfall.report.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenfall.report.log.AthleteFolder;
+import evenfall.report.log.LiveStore;
+import evenfall.report.log.SessionDate;
+import evenfall.report.log.TrainingLog;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -261,6 +267,25 @@ class LogCommandsTest {
         Ran deleted = athlete("--delete", "--yes");
         assertThat(deleted.status()).isZero();
         assertThat(deleted.out()).contains("2 sessions");
+        assertThat(log).isEmptyDirectory();
+    }
+
+    /** What is being recorded in another window is not deleted under its hands. */
+    @Test
+    void anAthleteWhoIsBeingRecorded_isNotDeleted() throws IOException {
+        athlete("--name", "Invented One");
+        AthleteFolder invented = TrainingLog.open(log).athlete("invented");
+        SessionDate date = SessionDate.parse("2026-03-02").orElseThrow();
+        Path raw = LiveStore.begin(invented.session(date), "evenfall", "2026-03-02T10:00:00+01:00");
+        Path growing = Files.write(raw.resolve("pelvis.wire"), new byte[] {1, 2, 3});
+
+        Ran refused = athlete("--delete", "--yes");
+        assertThat(refused.status()).isEqualTo(2);
+        assertThat(refused.err()).contains("may still be recorded");
+        assertThat(growing).isRegularFile();
+
+        Files.setLastModifiedTime(growing, FileTime.from(Instant.now().minusSeconds(30)));
+        assertThat(athlete("--delete", "--yes").status()).isZero();
         assertThat(log).isEmptyDirectory();
     }
 
