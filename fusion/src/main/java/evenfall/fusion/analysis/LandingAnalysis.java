@@ -50,17 +50,15 @@ final class LandingAnalysis {
     RecordingAnalysis run(Progress progress) {
         SensorStream stream = sensors.pelvis().stream();
         progress.at(WORDS, "progress.landings", 0);
-        List<double[]> spans = spans();
+        List<LandingSpan> spans = spans();
         ClockMap clock = sensors.clock();
         SensorReading upperReading = sensors.upperBack();
         OrientationTrack upperTrack = sensors.upperBackTrack();
         Aside<Worn> aside = null;
         if (upperReading != null && upperTrack != null) {
-            ClockMap map = clock == null ? new ClockMap(0, 0, 0, "") : clock;
-            List<double[]> onUpper = spans.stream()
-                    .map(span ->
-                            new double[] {map.toUpperBack(span[0]), map.toUpperBack(span[1]), map.toUpperBack(span[2])})
-                    .toList();
+            List<LandingSpan> onUpper = clock == null
+                    ? spans
+                    : spans.stream().map(span -> span.on(clock::toUpperBack)).toList();
             aside = Aside.start(
                     "prepare upper back", () -> prepare(Place.UPPER_BACK, upperReading, upperTrack, onUpper));
         }
@@ -92,7 +90,7 @@ final class LandingAnalysis {
     }
 
     private List<LandingMeasurer.Measured> measure(
-            Worn pelvis, @Nullable Worn upper, BodyMounting mounting, List<double[]> spans, Progress progress) {
+            Worn pelvis, @Nullable Worn upper, BodyMounting mounting, List<LandingSpan> spans, Progress progress) {
         SceneMaker scenes = new SceneMaker(sensors.pelvis().stream(), mounting, sensors.clock());
         int[] places = IntStream.range(0, events.size())
                 .filter(k -> events.get(k).kind() == EventKind.LANDING)
@@ -103,7 +101,7 @@ final class LandingAnalysis {
                 progress.at(WORDS, "progress.measuring", (double) k / landings.size());
             }
             LandingScene scene = scenes.scene(
-                    landings.get(k), spans.get(k)[2], pelvis.part(k), upper == null ? null : upper.part(k));
+                    landings.get(k), spans.get(k).untilS(), pelvis.part(k), upper == null ? null : upper.part(k));
             return LandingMeasurer.measure(scene, places[k] + 1);
         });
     }
@@ -119,17 +117,16 @@ final class LandingAnalysis {
     }
 
     /** For each landing: end of the event before, contact, begin of the event after, s on the pelvis's clock. */
-    private List<double[]> spans() {
-        List<double[]> spans = new ArrayList<>();
+    private List<LandingSpan> spans() {
+        List<LandingSpan> spans = new ArrayList<>();
         for (int k = 0; k < events.size(); k++) {
             if (events.get(k).kind() == EventKind.LANDING) {
-                spans.add(new double[] {
-                    k == 0 ? 0 : events.get(k - 1).endS(),
-                    events.get(k).contactS(),
-                    k + 1 < events.size()
-                            ? events.get(k + 1).startS()
-                            : sensors.pelvis().stream().durationS()
-                });
+                spans.add(new LandingSpan(
+                        k == 0 ? 0 : events.get(k - 1).endS(),
+                        events.get(k).contactS(),
+                        k + 1 < events.size()
+                                ? events.get(k + 1).startS()
+                                : sensors.pelvis().stream().durationS()));
             }
         }
         return spans;
@@ -143,11 +140,12 @@ final class LandingAnalysis {
         }
     }
 
-    private Worn prepare(Place place, SensorReading reading, OrientationTrack track, List<double[]> spans) {
-        double beforeS = spans.isEmpty() ? reading.stream().durationS() : spans.get(0)[1];
+    private Worn prepare(Place place, SensorReading reading, OrientationTrack track, List<LandingSpan> spans) {
+        double beforeS =
+                spans.isEmpty() ? reading.stream().durationS() : spans.get(0).contactS();
         OpeningRoutine opening = OpeningRoutine.find(reading.stream(), reading.stances(), beforeS);
         SensorMotion motion = new SensorMotion(reading, track, opening, spans);
-        double[] contacts = spans.stream().mapToDouble(span -> span[1]).toArray();
+        double[] contacts = spans.stream().mapToDouble(LandingSpan::contactS).toArray();
         List<TakeoffHeadings.Takeoff> takeoffs = new ArrayList<>();
         for (int k = 0; k < contacts.length; k++) {
             takeoffs.add(TakeoffHeadings.Takeoff.of(motion, k, contacts[k]));

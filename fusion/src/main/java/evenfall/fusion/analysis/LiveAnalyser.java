@@ -206,10 +206,6 @@ public final class LiveAnalyser {
         return map == null ? pelvisS : map.toUpperBack(pelvisS);
     }
 
-    private double[] onUpperBack(double[] span) {
-        return new double[] {toUpperBack(span[0]), toUpperBack(span[1]), toUpperBack(span[2])};
-    }
-
     /** Learns from landings told some time ago what they tell of the sensors, now that all about them has come. */
     private void finish(LiveSensor worn, double now) {
         boolean learned = false;
@@ -220,11 +216,11 @@ public final class LiveAnalyser {
             if (now < contact + DONE_AFTER_S && untilS >= now) {
                 break;
             }
-            double[] span = {first.earliestS(), contact, untilS};
+            LandingSpan span = new LandingSpan(first.earliestS(), contact, untilS);
             worn.done(span);
             LiveSensor upper = upperBack;
             if (upper != null) {
-                upper.done(onUpperBack(span));
+                upper.done(span.on(this::toUpperBack));
             }
             undone.remove(0);
             learned = true;
@@ -255,11 +251,11 @@ public final class LiveAnalyser {
     private @Nullable Measured look(LiveSensor worn, Event event, double now, boolean end) {
         double contact = event.contactS();
         double next = events.startAfter(contact);
-        double[] span = {events.endBefore(event), contact, Math.min(next, now)};
+        LandingSpan span = new LandingSpan(events.endBefore(event), contact, Math.min(next, now));
         SensorMotion motion = worn.motion(span);
         Patience patience = new Patience(now, contact, next);
         Double settledS =
-                LandingMeasurer.moments(motion.motion(0), event, span[2]).settledS();
+                LandingMeasurer.moments(motion.motion(0), event, span.untilS()).settledS();
         if (!end && !patience.isOver(settledS, motion.cut(0).after(), upperBackUntil())) {
             return null;
         }
@@ -278,7 +274,7 @@ public final class LiveAnalyser {
             }
         }
         motion = worn.motion(span);
-        SensorMotion upperMotion = upper == null ? null : upper.motion(onUpperBack(span));
+        SensorMotion upperMotion = upper == null ? null : upper.motion(span.on(this::toUpperBack));
         BodyMounting mountings = mounting(motion, upperMotion, contact);
         mounting = mountings;
         lastIndex = Math.max(events.countBefore(event), lastIndex) + 1;
@@ -286,7 +282,7 @@ public final class LiveAnalyser {
                 new SceneMaker(worn.reading().stream(), mountings, clock)
                         .scene(
                                 event,
-                                span[2],
+                                span.untilS(),
                                 new SceneMaker.Part(motion.cut(0), motion.motion(0)),
                                 upperMotion == null
                                         ? null

@@ -143,13 +143,13 @@ final class LiveSensor {
     /**
      * The motion through one landing, smoothed with all that earlier landings and the bends told of the sensor.
      *
-     * @param span previous event's end, contact and next event's begin, s on the sensor's clock
+     * @param span on the sensor's clock
      */
-    SensorMotion motion(double[] span) {
+    SensorMotion motion(LandingSpan span) {
         return motion(List.of(span));
     }
 
-    private SensorMotion motion(List<double[]> spans) {
+    private SensorMotion motion(List<LandingSpan> spans) {
         List<ForwardBend> bends = lastMotion == null ? opening.bends() : List.of();
         return new SensorMotion(reading, track, bends, spans, knowledge);
     }
@@ -165,9 +165,9 @@ final class LiveSensor {
     }
 
     /** Takes a landing as done: what it told stays. */
-    void done(double[] span) {
+    void done(LandingSpan span) {
         SensorMotion motion = motion(span);
-        takeoffs.add(TakeoffHeadings.Takeoff.of(motion, 0, span[1]));
+        takeoffs.add(TakeoffHeadings.Takeoff.of(motion, 0, span.contactS()));
         knowledge = motion.knowledge();
         lastMotion = motion;
     }

@@ -20,9 +20,9 @@ final class SensorMotion {
     /**
      * Smooths the windows of the landings given.
      *
-     * @param spans for each landing: previous event's end, contact and next event's begin, s on the sensor's clock
+     * @param spans of the landings, on the sensor's clock
      */
-    SensorMotion(SensorReading reading, OrientationTrack track, OpeningRoutine opening, List<double[]> spans) {
+    SensorMotion(SensorReading reading, OrientationTrack track, OpeningRoutine opening, List<LandingSpan> spans) {
         this(reading, track, opening.bends(), spans, SensorKnowledge.NONE);
     }
 
@@ -35,12 +35,12 @@ final class SensorMotion {
             SensorReading reading,
             OrientationTrack track,
             List<ForwardBend> bends,
-            List<double[]> spans,
+            List<LandingSpan> spans,
             SensorKnowledge before) {
         WindowMaker maker = new WindowMaker(reading.stream(), reading.stances(), track);
         List<MotionWindow> windows = new ArrayList<>();
-        for (double[] span : spans) {
-            WindowMaker.Cut cut = maker.landing(span[0], span[1], span[2]);
+        for (LandingSpan span : spans) {
+            WindowMaker.Cut cut = maker.landing(span);
             cuts.add(cut);
             windows.add(cut.window());
         }

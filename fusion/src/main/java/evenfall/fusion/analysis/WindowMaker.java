@@ -100,17 +100,16 @@ final class WindowMaker {
     /**
      * The window of a landing.
      *
-     * @param earliestS the previous event's end, s on the sensor's clock
-     * @param contactS about the contact
-     * @param untilS where the next event begins
+     * @param span on the sensor's clock
      */
-    Cut landing(double earliestS, double contactS, double untilS) {
-        Stance before = before(earliestS, contactS);
-        Stance after = after(contactS, untilS);
+    Cut landing(LandingSpan span) {
+        double contactS = span.contactS();
+        Stance before = before(span.earliestS(), contactS);
+        Stance after = after(contactS, span.untilS());
         int from = before != null
                 ? Math.max(before.from(), index(before.endS() - BEFORE_USED_S))
-                : index(Math.max(earliestS, contactS - WITHOUT_STANCE_BEFORE_S));
-        double end = after != null ? after.endS() : Math.min(untilS, contactS + WITHOUT_STANCE_AFTER_S);
+                : index(Math.max(span.earliestS(), contactS - WITHOUT_STANCE_BEFORE_S));
+        double end = after != null ? after.endS() : Math.min(span.untilS(), contactS + WITHOUT_STANCE_AFTER_S);
         // A landing before a sensor's first sample leaves its first two as a window that covers nothing.
         int to = Math.min(stream.size(), Math.max(2, index(Math.max(end, contactS + LEAST_AFTER_S)) + 1));
         from = Math.max(0, Math.min(from, to - 2));
