@@ -47,6 +47,7 @@ final class BodyMounting {
 
     private final Map<Place, Segment> segments = new EnumMap<>(Place.class);
     private final Map<Place, MountingTimeline> timelines = new EnumMap<>(Place.class);
+    private final Map<Place, SegmentMounting.Shown> shown = new EnumMap<>(Place.class);
     private final Map<Place, StrapGive> gives = new EnumMap<>(Place.class);
     private final List<Finding> findings = new ArrayList<>();
 
@@ -63,17 +64,20 @@ final class BodyMounting {
         if (!withTurns.equals(moves)) {
             mount(withTurns);
         }
-        segments.forEach((place, segment) -> judge(place, segment, withTurns.getOrDefault(place, List.of())));
+        segments.forEach(this::judge);
     }
 
     /** Mounts all sensors; how far the person strays, they tell together. */
     private void mount(Map<Place, List<StrapWatch.Move>> moves) {
+        moves.forEach((place, own) -> shown.put(place, mounting(place).shown(own)));
         Straying straying = Straying.USUAL;
-        for (Map.Entry<Place, List<StrapWatch.Move>> own : moves.entrySet()) {
+        for (Map.Entry<Place, SegmentMounting.Shown> own : shown.entrySet()) {
             straying = straying.with(mounting(own.getKey()).straying(own.getValue()));
         }
-        for (Map.Entry<Place, List<StrapWatch.Move>> own : moves.entrySet()) {
-            timelines.put(own.getKey(), mounting(own.getKey()).timeline(own.getValue(), straying));
+        for (Map.Entry<Place, SegmentMounting.Shown> own : shown.entrySet()) {
+            Place place = own.getKey();
+            List<StrapWatch.Move> moved = moves.getOrDefault(place, List.of());
+            timelines.put(place, mounting(place).timeline(moved, own.getValue(), straying));
         }
     }
 
@@ -92,11 +96,11 @@ final class BodyMounting {
                 .toList();
     }
 
-    private void judge(Place place, Segment segment, List<StrapWatch.Move> moves) {
+    private void judge(Place place, Segment segment) {
         if (segment.mounting().hasCrookedBends(timeline(place).first())) {
             findings.add(ofRoutine(place, WORDS.say("routine.unsteady", place.words())));
         }
-        double aside = segment.mounting().asideDeg(moves);
+        double aside = segment.mounting().asideDeg(Objects.requireNonNull(shown.get(place)));
         if (aside > 0) {
             findings.add(ofRoutine(place, WORDS.say("routine.aside", place.words(), Digits.fixed(aside, 0))));
         }

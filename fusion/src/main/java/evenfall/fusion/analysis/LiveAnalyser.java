@@ -75,18 +75,15 @@ public final class LiveAnalyser {
      * @param soFar the recording so far, which begins with what was given before
      */
     public LiveNews advance(Recording soFar) {
-        return advance(soFar, false);
+        return advance(soFar, false, false);
     }
 
     /** Takes what came since the last call as the end: landings that have not settled are told as they are. */
     public LiveNews end(Recording whole) {
-        return advance(whole, true);
+        return advance(whole, true, false);
     }
 
-    private LiveNews advance(Recording soFar, boolean end) {
-        return advance(soFar, end, false);
-    }
-
+    /** The same, at the end or not, and once all was worked out anew or not. */
     private LiveNews advance(Recording soFar, boolean end, boolean anew) {
         boolean anotherPelvis = isAnother(pelvis, soFar.pelvis());
         if (anotherPelvis) {

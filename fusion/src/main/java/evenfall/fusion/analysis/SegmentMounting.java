@@ -74,11 +74,12 @@ final class SegmentMounting {
      * The mounting from the start and after each move of the strap.
      *
      * @param moves in order of time
+     * @param shown what was shown before the first of them
      * @param straying how far the person strays
      */
-    MountingTimeline timeline(List<StrapWatch.Move> moves, Straying straying) {
+    MountingTimeline timeline(List<StrapWatch.Move> moves, Shown shown, Straying straying) {
         double openingS = openingS();
-        Mounting first = find(MountingTimeline.firstAfter(moves, openingS), straying);
+        Mounting first = find(shown, straying);
         List<MountingTimeline.Part> parts = new ArrayList<>();
         parts.add(new MountingTimeline.Part(Double.NEGATIVE_INFINITY, first));
         Mounting last = first;
@@ -171,25 +172,23 @@ final class SegmentMounting {
         // The stance of the body before the move is kept; only the heading is looked for again.
         List<Mounting> sources = new ArrayList<>(List.of(new Mounting(least, before.method(), leastSigma)));
         DirectionMean travel = travels(newUp, move.atS(), untilS);
-        addTakeoffs(sources, newUp, least.rotateBack(Vector3.Y), travel, move.atS(), untilS, straying);
+        DirectionMean crouch = crouches(newUp, least.rotateBack(Vector3.Y), move.atS(), untilS);
+        addTakeoffs(sources, newUp, travel, crouch, straying);
         Mounting joint = HeadingMean.of(sources);
         double turn = Math.toRadians(HeadingMean.turnDeg(sources.get(0), joint));
         return new Mounting(Quaternion.about(Vector3.UP, -turn).times(least), joint.method(), joint.sigmaDeg());
     }
 
-    /** Adds what the take-offs between two moments tell: where they go, and how the trunk crouches before them. */
+    /** Adds what take-offs tell: where they go, and how the trunk crouches before them. */
     private void addTakeoffs(
             List<Mounting> sources,
             Vector3 up,
-            Vector3 left,
             @Nullable DirectionMean travel,
-            double fromS,
-            double untilS,
+            @Nullable DirectionMean crouch,
             Straying straying) {
         if (travel != null) {
             sources.add(ofTravel(up, travel, straying));
         }
-        DirectionMean crouch = crouches(up, left, fromS, untilS);
         if (crouch != null) {
             double sigma = crouch.sigmaDeg(straying.factor() * CROUCH_SCATTER_DEG, CROUCH_FLOOR_DEG);
             sources.add(MountingFinder.ofForward(up, crouch.direction(), MountingMethod.CROUCH, sigma));
@@ -203,24 +202,66 @@ final class SegmentMounting {
     }
 
     /**
-     * How far the person strays, by what this sensor shows before its strap moves: its bends, the pelvis's take-offs, the
-     * trunk's crouches.
+     * What a sensor shows before its strap first moves.
+     *
+     * @param up mean force in the stance that is called upright
+     * @param travel where the take-offs go, or null
+     * @param aside whether they go by far not where straight bends face: who jumps aside faces ahead
+     * @param crouch how the trunk crouches, or null
+     */
+    record Shown(
+            Vector3 up,
+            @Nullable DirectionMean travel,
+            boolean aside,
+            @Nullable DirectionMean crouch) {
+
+        private @Nullable DirectionMean ahead() {
+            return aside ? null : travel;
+        }
+    }
+
+    /**
+     * Looks at what comes before the first move.
      *
      * @param moves in order of time
      */
-    Straying straying(List<StrapWatch.Move> moves) {
+    Shown shown(List<StrapWatch.Move> moves) {
         double untilS = MountingTimeline.firstAfter(moves, openingS());
         Vector3 up = correct.apply(upForce(untilS));
-        Straying straying = MountingFinder.strayingOf(up, opening.bends());
-        DirectionMean travel = travelsAhead(up, untilS);
-        if (place == Place.PELVIS && travel != null) {
-            straying = straying.with(travel.squaresDeg(), travel.count(), TRAVEL_SCATTER_DEG);
-        }
-        Mounting forward = byBendsOrTravel(up, travel, Straying.USUAL);
+        DirectionMean travel = travels(up, Double.NEGATIVE_INFINITY, untilS);
+        boolean aside = travel != null && isAside(up, travel);
+        Mounting forward = byBendsOrTravel(up, aside ? null : travel, Straying.USUAL);
         DirectionMean crouch = forward == null
                 ? null
                 : crouches(up, forward.segmentFromSensor().rotateBack(Vector3.Y), Double.NEGATIVE_INFINITY, untilS);
+        return new Shown(up, travel, aside, crouch);
+    }
+
+    private boolean isAside(Vector3 up, DirectionMean travel) {
+        if (opening.bends().isEmpty()) {
+            return false;
+        }
+        Mounting bends = byBends(up);
+        return bends.sigmaDeg() <= CROOKED_DEG && !travel.agreesWith(forward(bends));
+    }
+
+    /** How far the person strays by the bends, the pelvis's take-offs, the trunk's crouches. */
+    Straying straying(Shown shown) {
+        Straying straying = MountingFinder.strayingOf(shown.up(), opening.bends());
+        DirectionMean travel = shown.ahead();
+        if (place == Place.PELVIS && travel != null) {
+            straying = straying.with(travel.squaresDeg(), travel.count(), TRAVEL_SCATTER_DEG);
+        }
+        DirectionMean crouch = shown.crouch();
         return crouch == null ? straying : straying.with(crouch.squaresDeg(), crouch.count(), CROUCH_SCATTER_DEG);
+    }
+
+    /** By how much the take-offs go aside from where the bends face, deg; 0 where they go there about, or either tells nothing. */
+    double asideDeg(Shown shown) {
+        DirectionMean travel = shown.travel();
+        return travel == null || !shown.aside() || reading.recording().axes() != null
+                ? 0
+                : Math.toDegrees(travel.direction().angleTo(forward(byBends(shown.up()))));
     }
 
     private @Nullable Mounting byBendsOrTravel(Vector3 up, @Nullable DirectionMean travel, Straying straying) {
@@ -230,25 +271,21 @@ final class SegmentMounting {
         return travel == null ? null : ofTravel(up, travel, straying);
     }
 
-    private Mounting find(double untilS, Straying straying) {
+    private Mounting find(Shown shown, Straying straying) {
         BodyAxes axes = reading.recording().axes();
         if (axes != null) {
             return MountingFinder.ofAxes(axes);
         }
-        Vector3 up = correct.apply(upForce(untilS));
-        DirectionMean travel = travelsAhead(up, untilS);
-        Mounting forward = byBendsOrTravel(up, travel, straying);
-        if (forward != null) {
-            List<Mounting> sources = new ArrayList<>();
-            if (!opening.bends().isEmpty()) {
-                sources.add(forward);
-            }
-            Vector3 left = forward.segmentFromSensor().rotateBack(Vector3.Y);
-            addTakeoffs(sources, up, left, travel, Double.NEGATIVE_INFINITY, untilS, straying);
+        List<Mounting> sources = new ArrayList<>();
+        if (!opening.bends().isEmpty()) {
+            sources.add(MountingFinder.ofBends(shown.up(), opening.bends(), straying));
+        }
+        addTakeoffs(sources, shown.up(), shown.ahead(), shown.crouch(), straying);
+        if (!sources.isEmpty()) {
             return HeadingMean.of(sources);
         }
-        Mounting folding = ofFolding(up);
-        return folding != null ? folding : MountingFinder.ofGravity(up);
+        Mounting folding = ofFolding(shown.up());
+        return folding != null ? folding : MountingFinder.ofGravity(shown.up());
     }
 
     /** Force in the opening stance, else in the longest stance before the strap first moves, else in the whole stream. */
@@ -291,36 +328,8 @@ final class SegmentMounting {
         return DirectionMean.of(between(fromS, untilS, k -> takeoffs.travel(k, up)));
     }
 
-    /** The same before the strap first moves, unless they go by far not where straight bends face: who jumps aside faces ahead. */
-    private @Nullable DirectionMean travelsAhead(Vector3 up, double untilS) {
-        DirectionMean travel = travels(up, Double.NEGATIVE_INFINITY, untilS);
-        if (travel == null || opening.bends().isEmpty()) {
-            return travel;
-        }
-        Mounting bends = byBends(up);
-        return bends.sigmaDeg() > CROOKED_DEG || travel.agreesWith(forward(bends)) ? travel : null;
-    }
-
     private static Vector3 forward(Mounting mounting) {
         return mounting.segmentFromSensor().rotateBack(Vector3.X);
-    }
-
-    /**
-     * By how much the take-offs before the strap first moves go aside from where the bends face, deg; 0 where they go there
-     * about, or where either tells nothing.
-     *
-     * @param moves in order of time
-     */
-    double asideDeg(List<StrapWatch.Move> moves) {
-        double untilS = MountingTimeline.firstAfter(moves, openingS());
-        Vector3 up = correct.apply(upForce(untilS));
-        DirectionMean travel = travels(up, Double.NEGATIVE_INFINITY, untilS);
-        if (travel == null
-                || travelsAhead(up, untilS) != null
-                || reading.recording().axes() != null) {
-            return 0;
-        }
-        return Math.toDegrees(travel.direction().angleTo(forward(byBends(up))));
     }
 
     /** The pelvis crouches too little and too crookedly. */

@@ -28,8 +28,6 @@ final class WindowMaker {
     private static final double AFTER_USED_S = 3;
     private static final double WITHOUT_STANCE_BEFORE_S = 3;
     private static final double WITHOUT_STANCE_AFTER_S = 5.5;
-    /** What is measured after a contact, and room for its filters, lies in the window whatever comes next, s. */
-    private static final double LEAST_AFTER_S = LandingMeasurer.ANGLES_WITHIN_S + 0.15;
     /** Stillness broken for less than this is one stance, s. */
     private static final double SAME_STANCE_S = 0.7;
 
@@ -111,7 +109,8 @@ final class WindowMaker {
                 : index(Math.max(span.earliestS(), contactS - WITHOUT_STANCE_BEFORE_S));
         double end = after != null ? after.endS() : Math.min(span.untilS(), contactS + WITHOUT_STANCE_AFTER_S);
         // A landing before a sensor's first sample leaves its first two as a window that covers nothing.
-        int to = Math.min(stream.size(), Math.max(2, index(Math.max(end, contactS + LEAST_AFTER_S)) + 1));
+        int to = Math.min(
+                stream.size(), Math.max(2, index(Math.max(end, contactS + LandingMeasurer.SEEN_WITHIN_S)) + 1));
         from = Math.max(0, Math.min(from, to - 2));
         List<MotionWindow.Rest> rests = new ArrayList<>();
         if (before != null) {

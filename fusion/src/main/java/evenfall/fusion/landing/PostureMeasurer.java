@@ -26,7 +26,7 @@ final class PostureMeasurer {
     private static final double SIDEWAYS_CUTOFF_HZ = 20;
 
     /** Filter ends must not reach into the stretch that counts, s. */
-    private static final double ROOM_S = 0.15;
+    static final double ROOM_S = 0.15;
 
     /** How fast an angle changes at contact is told from so long before to so long after, s. */
     private static final double AROUND_CONTACT_S = 0.02;
