@@ -163,7 +163,8 @@ public final class LandingMeasurer {
         Balance balance = new Balance(null, null, null, null, null, null);
         Posture posture = new Posture(null, null, null, null, null, null, null);
         flag(impact, balance);
-        flags.remove(LandingFlag.FEET_MOVED);
+        // Whether feet moved or the body came to rest, orientation alone tells.
+        flags.removeAll(Set.of(LandingFlag.FEET_MOVED, LandingFlag.NOT_SETTLED));
         flags.add(LandingFlag.DEAD_SENSOR);
         Sigma sigma = sigma(fall, impact, null);
         return new Landing(

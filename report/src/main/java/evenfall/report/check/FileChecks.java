@@ -9,14 +9,16 @@ import evenfall.ingest.quality.QualityCheck;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.ingest.table.RecordingFiles;
+import evenfall.report.result.RecordingInput;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,22 +32,30 @@ public final class FileChecks {
     private FileChecks() {}
 
     /**
-     * Checks files.
+     * Checks files; one that cannot be used hides nothing of the others.
      *
      * @param layout how the files are laid out, or null where their headers say enough
-     * @return one entry a file, in the order given
-     * @throws UnusableInputException if one of them cannot be used
      */
-    public static List<CheckedFile> check(List<Path> files, @Nullable Path layout, Progress progress)
-            throws IOException {
+    public static Checks check(List<Path> files, @Nullable Path layout, Progress progress) throws IOException {
+        List<Path> usable = new ArrayList<>();
+        List<Recording> recordings = new ArrayList<>();
+        Set<String> refusals = new LinkedHashSet<>(); // a layout that cannot be used is refused for every file
+        for (Path file : files) {
+            try {
+                recordings.add(new RecordingInput(file, null, layout).read(progress));
+                usable.add(file);
+            } catch (UnusableInputException e) {
+                refusals.add(String.valueOf(e.getMessage()));
+            }
+        }
+        return new Checks(check(usable, recordings), List.copyOf(refusals));
+    }
+
+    private static List<CheckedFile> check(List<Path> files, List<Recording> recordings) {
         List<@Nullable Place> places = new ArrayList<>();
         files.forEach(file -> places.add(place(file)));
         boolean named = places.contains(Place.PELVIS) && places.contains(Place.UPPER_BACK);
         boolean nameless = places.stream().allMatch(Objects::isNull);
-        List<Recording> recordings = new ArrayList<>();
-        for (Path file : files) {
-            recordings.add(RecordingFiles.read(file, null, layout, progress));
-        }
         boolean single = recordings.stream().allMatch(recording -> recording.upperBack() == null);
         if (files.size() == 2 && (named || nameless) && single) {
             boolean turned = places.get(0) == Place.UPPER_BACK;

@@ -1,6 +1,6 @@
 package evenfall.report.command;
 
-import evenfall.report.check.CheckedFile;
+import evenfall.report.check.Checks;
 import evenfall.report.check.FileChecks;
 import evenfall.report.json.CheckDocument;
 import evenfall.report.result.RecordingInput;
@@ -39,18 +39,20 @@ final class CheckCommand implements Task {
     @Override
     public int perform() throws IOException {
         OutputFormat written = format.among(WRITTEN);
-        files.forEach(RecordingInput::requireFile);
         if (layout != null) {
             RecordingInput.requireFile(layout);
         }
-        List<CheckedFile> checked = FileChecks.check(files, layout, console.progress());
-        ResultFile.at(console, null, files).write(out -> {
-            if (written == OutputFormat.JSON) {
-                out.append(CheckDocument.of(checked));
-            } else {
-                CheckText.write(checked, out);
-            }
-        });
-        return CommandRunner.DONE;
+        Checks checks = FileChecks.check(files, layout, console.progress());
+        if (!checks.files().isEmpty()) {
+            ResultFile.at(console, null, files).write(out -> {
+                if (written == OutputFormat.JSON) {
+                    out.append(CheckDocument.of(checks.files()));
+                } else {
+                    CheckText.write(checks.files(), out);
+                }
+            });
+        }
+        checks.refusals().forEach(console::say);
+        return checks.refusals().isEmpty() ? CommandRunner.DONE : CommandRunner.UNUSABLE_INPUT;
     }
 }

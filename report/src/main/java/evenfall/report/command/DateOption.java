@@ -3,6 +3,7 @@ package evenfall.report.command;
 import evenfall.ingest.words.Words;
 import evenfall.report.log.SessionDate;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -12,6 +13,13 @@ final class DateOption {
     private static final Words WORDS = Words.beside(DateOption.class);
 
     private DateOption() {}
+
+    /** Says so where a day is still to come: a slip of the keys, and the weeks would be counted from it. */
+    static void tellIfAhead(LocalDate day, Console console) {
+        if (day.isAfter(LocalDate.now(ZoneId.systemDefault()))) {
+            console.say(WORDS.say("date.ahead", day));
+        }
+    }
 
     /** Reads {@code YYYY-MM-DD[-N]}. */
     static final class OfSession implements ITypeConverter<SessionDate> {

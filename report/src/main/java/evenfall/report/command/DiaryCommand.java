@@ -81,6 +81,7 @@ final class DiaryCommand implements Task {
         }
         AthleteFolder athlete = log.open();
         athlete.locked(console::say, () -> add(athlete, day, entry));
+        DateOption.tellIfAhead(day, console);
         sayUnknown(entry.soreness().keySet());
         sayUnknown(entry.pain().keySet());
         if (entry.stopsDrops()) {

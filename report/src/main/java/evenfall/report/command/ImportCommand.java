@@ -84,6 +84,7 @@ final class ImportCommand implements Task {
         AthleteFolder folder = log.athlete(id);
         folder.create();
         Session session = folder.locked(console::say, () -> store(folder, day, input, said));
+        DateOption.tellIfAhead(day.day(), console);
         Consent.remind(folder, console::say);
         long landings = session.landings().stream()
                 .filter(event -> event.landing().kind() == EventKind.LANDING)

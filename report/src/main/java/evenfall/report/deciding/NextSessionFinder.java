@@ -69,6 +69,7 @@ public final class NextSessionFinder {
         stop();
         if (block.sessions().isEmpty()) {
             facts.say("none").speaksFor(STAY).against(SAME_PLAN);
+            facts.name(STAY, "choice.stay.none");
             return next(null, standing.stops() ? STOP : STAY, null, List.of(WORDS.say("no.box.none")));
         }
         SessionDate date = block.sessions().get(block.sessions().size() - 1).date();

@@ -17,6 +17,9 @@ public record FormVerdict(
         boolean partial,
         @Nullable PeakForHeight peak) {
 
+    /** No verdict: what was measured cannot be trusted. */
+    public static final FormVerdict NONE = new FormVerdict(null, List.of(), true);
+
     /** A verdict where it is not known how hard the athlete usually lands. */
     public FormVerdict(@Nullable Form form, List<Reason> reasons, boolean partial) {
         this(form, reasons, partial, null);

@@ -5,6 +5,7 @@ import evenfall.ingest.serial.PortGoneException;
 import evenfall.ingest.words.Words;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 
@@ -33,6 +34,9 @@ public final class FileTrouble {
     }
 
     private static String reason(FileSystemException e) {
+        if (e instanceof FileAlreadyExistsException) {
+            return WORDS.say("trouble.taken");
+        }
         return e.getReason() == null ? e.getClass().getSimpleName() : e.getReason();
     }
 }

@@ -5,8 +5,11 @@ import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.orientation.FilterKind;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
 import evenfall.report.form.FormJudge;
 import evenfall.report.form.FormStandard;
+import evenfall.report.form.FormVerdict;
 import evenfall.report.heed.Standing;
 import evenfall.report.log.DiaryEntry;
 import evenfall.report.log.LandingNote;
@@ -76,7 +79,8 @@ public record Session(
     }
 
     /**
-     * Puts a session together: judges each landing and lays the coach's notes beside it.
+     * Puts a session together: judges each landing and lays the coach's notes beside it. Where a sensor was read in a
+     * wrong unit no form is judged, for by small numbers every landing would be held.
      *
      * @param notes notes by {@link Landing#index()}
      * @param approved indices of the landings the coach approved for the athlete's baseline
@@ -93,13 +97,19 @@ public record Session(
             Set<Integer> approved,
             List<DiaryEntry> diary) {
         FormJudge judge = new FormJudge(standard);
+        boolean rightUnits = analysis.findings().stream()
+                .noneMatch(finding -> finding.code() == FindingCode.UNITS && finding.severity() == Severity.ERROR);
         List<SessionLanding> landings = new ArrayList<>();
         for (Landing landing : analysis.landings()) {
             Measures measures = landing.measures();
             LandingNote note = notes.getOrDefault(landing.index(), LandingNote.NONE);
             landings.add(new SessionLanding(
                     landing,
-                    measures == null ? null : judge.judge(measures, SessionLanding.circumstance(measures, note)),
+                    measures == null
+                            ? null
+                            : rightUnits
+                                    ? judge.judge(measures, SessionLanding.circumstance(measures, note))
+                                    : FormVerdict.NONE,
                     analysis.traces().get(landing.index()),
                     note,
                     approved.contains(landing.index())));

@@ -44,10 +44,28 @@ class CheckCommandTest {
     }
 
     @Test
-    void aFileThatCannotBeUsedIsOneSentence() throws IOException {
+    void aFileThatCannotBeUsedIsOneSentenceAndHidesNothingOfTheOthers() throws IOException {
         Path good = table("a.csv", 1);
 
-        assertThat(run("check", good.toString(), folder.resolve("none.csv").toString()))
+        assertThat(run("check", folder.resolve("none.csv").toString(), good.toString()))
+                .isEqualTo(3);
+
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .contains(good.toString())
+                .doesNotContain("none.csv");
+        assertThat(err.toString(StandardCharsets.UTF_8).lines()).hasSize(1);
+    }
+
+    @Test
+    void aLayoutThatCannotBeUsedIsToldOnceForAllFiles() throws IOException {
+        Path layout = Files.writeString(folder.resolve("layout.json"), "{");
+
+        assertThat(run(
+                        "check",
+                        table("a.csv", 1).toString(),
+                        table("b.csv", 1).toString(),
+                        "--layout",
+                        layout.toString()))
                 .isEqualTo(3);
 
         assertThat(out.size()).isZero();

@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +57,17 @@ class LogCommandsTest {
                 .isEqualTo(3);
         assertThat(root.path("diary").path(0).path("results").path("reach").asString())
                 .isEqualTo("31 cm");
+    }
+
+    @Test
+    void aDateStillToCome_isKeptAndTold() throws IOException {
+        String ahead = LocalDate.now(ZoneId.systemDefault()).plusYears(1).toString();
+        String past = LocalDate.now(ZoneId.systemDefault()).minusYears(1).toString();
+
+        assertThat(importSession(ahead).err()).contains(ahead);
+        assertThat(importSession(past).err()).doesNotContain(past);
+        assertThat(log.resolve("invented/sessions/" + ahead + "/raw/pelvis.csv"))
+                .hasSameBinaryContentAs(pelvis);
     }
 
     @Test
@@ -261,7 +274,7 @@ class LogCommandsTest {
 
         assertThat(noted.out()).contains("Invented One").contains("2001");
         assertThat(limited.out()).contains("Invented One").contains("no drops above 0.5 m");
-        assertThat(importSession("2026-03-03").err()).isEmpty();
+        assertThat(importSession("2026-03-03").err()).doesNotContain("consent");
         assertThat(asked.status()).isEqualTo(2);
         assertThat(log.resolve("invented")).isDirectory();
         Ran deleted = athlete("--delete", "--yes");

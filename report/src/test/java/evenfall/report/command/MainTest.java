@@ -2,15 +2,20 @@ package evenfall.report.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import evenfall.fixtures.session.SessionFiles;
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -140,6 +145,44 @@ class MainTest {
         Ran file = Ran.command("landings", "--pelvis", pelvis, "--format", "json", "--out", out);
         assertThat(file.out()).isEmpty();
         assertThat(out).hasContent(json.out());
+    }
+
+    /** By a gyroscope read fifty times too small nothing turns, so every landing would be held. */
+    @Test
+    void noFormIsJudged_whereASensorIsReadInAWrongUnit() throws IOException {
+        SessionFiles files = Tables.oneLanding(folder.resolve("session"), 6);
+        List<String> lines = unpacked(files.pelvis());
+        Path wrong = Files.writeString(
+                folder.resolve("wrong.csv"),
+                Stream.concat(Stream.of(lines.get(0)), lines.stream().skip(1).map(MainTest::turnRatesInRadians))
+                        .collect(Collectors.joining("\n")));
+        JsonMapper mapper = JsonMapper.builder().build();
+        JsonNode right = mapper.readTree(Ran.command("landings", "--pelvis", files.pelvis(), "--format", "json")
+                .out());
+        JsonNode root = mapper.readTree(
+                Ran.command("landings", "--pelvis", wrong, "--format", "json").out());
+
+        assertThat(right.path("landings").path(0).path("form").asString()).isNotEmpty();
+        assertThat(root.path("recording").path("findings"))
+                .anyMatch(finding -> finding.path("code").asString().equals("units"));
+        assertThat(root.path("landings"))
+                .isNotEmpty()
+                .allMatch(landing -> landing.path("form").isNull());
+    }
+
+    private static List<String> unpacked(Path file) throws IOException {
+        try (BufferedReader in = new BufferedReader(
+                new InputStreamReader(new GZIPInputStream(Files.newInputStream(file)), StandardCharsets.UTF_8))) {
+            return in.lines().toList();
+        }
+    }
+
+    private static String turnRatesInRadians(String line) {
+        String[] cells = line.split(",", -1);
+        for (int i = cells.length - 3; i < cells.length; i++) {
+            cells[i] = String.valueOf(Math.toRadians(Double.parseDouble(cells[i])));
+        }
+        return String.join(",", cells);
     }
 
     @Test
