@@ -6,6 +6,7 @@ import evenfall.fusion.event.Event;
 import evenfall.fusion.event.EventFinder;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
+import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.LandingMeasurer;
 import evenfall.fusion.landing.LandingScene;
 import evenfall.fusion.landing.LandingTrace;
@@ -71,6 +72,8 @@ final class LandingAnalysis {
         BodyMounting mounting = new BodyMounting(pelvis.segment(), upper == null ? null : upper.segment());
         findings.addAll(mounting.findings());
         List<LandingMeasurer.Measured> measured = measure(pelvis, upper, mounting, spans, progress);
+        boolean wrongUnit = findings.stream()
+                .anyMatch(finding -> finding.code() == FindingCode.UNITS && finding.severity() == Severity.ERROR);
         List<Landing> found = new ArrayList<>();
         Map<Integer, LandingTrace> traces = new HashMap<>();
         int landing = 0;
@@ -78,7 +81,7 @@ final class LandingAnalysis {
             Event event = events.get(k);
             if (event.kind() == EventKind.LANDING) {
                 LandingMeasurer.Measured one = measured.get(landing++);
-                found.add(one.landing());
+                found.add(wrongUnit ? one.landing().flagged(LandingFlag.WRONG_UNIT) : one.landing());
                 traces.put(k + 1, one.trace());
             } else {
                 found.add(plain(event, k + 1));

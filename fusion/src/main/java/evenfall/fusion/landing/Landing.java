@@ -1,6 +1,7 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.event.EventKind;
+import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -24,5 +25,12 @@ public record Landing(
 
     public Landing {
         flags = Set.copyOf(flags);
+    }
+
+    /** The same with one flag more. */
+    public Landing flagged(LandingFlag flag) {
+        Set<LandingFlag> more = EnumSet.of(flag);
+        more.addAll(flags);
+        return new Landing(index, kind, moments, count, measures, more);
     }
 }

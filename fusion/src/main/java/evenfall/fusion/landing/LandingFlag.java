@@ -26,6 +26,8 @@ public enum LandingFlag {
     STRAP_MOVED,
     /** The gyroscope gave nothing here: what needs orientation is missing. */
     DEAD_SENSOR,
+    /** A sensor was read in a wrong unit or scale: no figure of the landing can be trusted, and no form is judged. */
+    WRONG_UNIT,
     /** The recording ends within the landing: what came after is missing. */
     CUT_SHORT,
     /** No take-off could be told from the signal. */

@@ -112,7 +112,7 @@ public record BlockLanding(
                     event.side(),
                     event.sideSuggested(),
                     event.note().heightM(),
-                    event.note().leftOut(),
+                    event.note().leftOut() || event.landing().flags().contains(LandingFlag.WRONG_UNIT),
                     verdict == null ? null : verdict.form(),
                     values,
                     cutOff(

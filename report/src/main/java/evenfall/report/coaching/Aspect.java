@@ -37,7 +37,7 @@ enum Aspect {
     }
 
     private static final Set<LandingFlag> BROKEN =
-            Set.of(LandingFlag.GAP, LandingFlag.DEAD_SENSOR, LandingFlag.CUT_SHORT);
+            Set.of(LandingFlag.GAP, LandingFlag.DEAD_SENSOR, LandingFlag.WRONG_UNIT, LandingFlag.CUT_SHORT);
 
     @SuppressWarnings("ImmutableEnumChecker") // Its function holds no state.
     private final Measure measure;

@@ -76,8 +76,7 @@ final class AthleteCommand implements Task {
                         || born > Year.now(ZoneId.systemDefault()).getValue())) {
             throw new UsageException(WORDS.say("athlete.born", born));
         }
-        AthleteFolder athlete = log.athlete(id);
-        athlete.create();
+        AthleteFolder athlete = NewAthlete.madeIfMissing(log.open(), log.athlete(id), console);
         if (saysSomething(given)) {
             athlete.locked(console::say, () -> athlete.who().add(merged(athlete.lastWho(console::say), given)));
         }

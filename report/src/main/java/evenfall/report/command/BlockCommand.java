@@ -133,9 +133,8 @@ final class BlockCommand implements Task {
         if (!TrainingLog.isAthleteId(athlete)) {
             throw LogOptions.noId(athlete);
         }
-        AthleteFolder folder = TrainingLog.open(log).athlete(athlete);
-        folder.create();
-        return folder;
+        TrainingLog whole = TrainingLog.open(log);
+        return NewAthlete.madeIfMissing(whole, whole.athlete(athlete), console);
     }
 
     private Block ofTable(Path file) throws IOException {

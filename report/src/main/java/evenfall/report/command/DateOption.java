@@ -12,6 +12,9 @@ final class DateOption {
 
     private static final Words WORDS = Words.beside(DateOption.class);
 
+    /** Sensors of this kind are younger: an earlier year is a slip, and weeks would be counted from it. */
+    private static final int EARLIEST_YEAR = 1990;
+
     private DateOption() {}
 
     /** Says so where a day is still to come: a slip of the keys, and the weeks would be counted from it. */
@@ -21,12 +24,18 @@ final class DateOption {
         }
     }
 
-    /** Reads {@code YYYY-MM-DD[-N]}. */
+    private static boolean mayBeMeant(LocalDate day) {
+        return day.getYear() >= EARLIEST_YEAR;
+    }
+
+    /** Reads {@code YYYY-MM-DD[-N]}; the first of a day bears no number. */
     static final class OfSession implements ITypeConverter<SessionDate> {
 
         @Override
         public SessionDate convert(String text) {
             return SessionDate.parse(text)
+                    .filter(date -> mayBeMeant(date.day()))
+                    .map(date -> date.number() == 1 ? new SessionDate(date.day(), 0) : date)
                     .orElseThrow(() -> new TypeConversionException(WORDS.say("date.session", text)));
         }
     }

@@ -72,14 +72,14 @@ final class DiaryCommand implements Task {
             if (correct != null) {
                 throw new UsageException(WORDS.say("diary.correction.empty"));
             }
-            print(log.open());
+            print(log.open(console));
             return CommandRunner.DONE;
         }
         LocalDate day = date;
         if (day == null) {
             throw new UsageException(WORDS.say("diary.day"));
         }
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.open(console);
         athlete.locked(console::say, () -> add(athlete, day, entry));
         DateOption.tellIfAhead(day, console);
         sayUnknown(entry.soreness().keySet());

@@ -80,10 +80,11 @@ final class ImportCommand implements Task {
         RecordingInput input = new RecordingInput(table, upperBack, layout);
         CoachNotes said = notes == null
                 ? new CoachNotes("", List.of(), List.of())
-                : CoachNotes.read(notes.toString(), TextFile.read(notes));
-        AthleteFolder folder = log.athlete(id);
-        folder.create();
+                : CoachNotes.read(notes.toString(), TextFile.read(notes), console::say);
+        input.all().forEach(RecordingInput::requireFile);
+        AthleteFolder folder = NewAthlete.madeIfMissing(log.open(), log.athlete(id), console);
         Session session = folder.locked(console::say, () -> store(folder, day, input, said));
+        FoundWrong.say(session, console);
         DateOption.tellIfAhead(day.day(), console);
         Consent.remind(folder, console::say);
         long landings = session.landings().stream()

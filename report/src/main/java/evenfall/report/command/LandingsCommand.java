@@ -53,6 +53,9 @@ final class LandingsCommand implements Task {
         FormStandard standard = standard();
         ResultFile result = ResultFile.at(console, out, files.all());
         Session session = SessionReading.ofFiles(files, filter, standard, console.progress());
+        if (written == OutputFormat.CSV) {
+            FoundWrong.say(session, console);
+        }
         result.write(text -> SessionPrinter.print(session, Background.NONE, written, text));
         return CommandRunner.DONE;
     }

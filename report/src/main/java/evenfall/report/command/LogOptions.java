@@ -21,10 +21,8 @@ final class LogOptions {
     private String athlete;
 
     /** The athlete's part of the log; both are made if they are missing. */
-    AthleteFolder open() throws IOException {
-        AthleteFolder folder = find();
-        folder.create();
-        return folder;
+    AthleteFolder open(Console console) throws IOException {
+        return NewAthlete.madeIfMissing(TrainingLog.open(log), find(), console);
     }
 
     /** The athlete's part of the log, which is not made if it is missing. */

@@ -1,6 +1,7 @@
 package evenfall.report.command;
 
 import evenfall.fusion.landing.Side;
+import evenfall.ingest.progress.Progress;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.words.Words;
 import evenfall.report.log.ApprovalEntry.Approval;
@@ -12,10 +13,13 @@ import evenfall.report.log.NotesTable;
 import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
+import evenfall.report.result.LoggedSessions;
+import evenfall.report.session.Session;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -98,7 +102,7 @@ final class NoteCommand implements Task {
             if (landing != null || !note.saysNothing() || baseline != null) {
                 throw new UsageException(WORDS.say("note.table.alone"));
             }
-            return add(CoachNotes.read(table.toString(), TextFile.read(table)));
+            return add(CoachNotes.read(table.toString(), TextFile.read(table), console::say));
         }
         if (landing == null) {
             throw new UsageException(WORDS.say("note.which"));
@@ -117,16 +121,29 @@ final class NoteCommand implements Task {
         if (said.isEmpty()) {
             throw new UsageException(WORDS.say("note.no.row", said.source()));
         }
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.open(console);
         athlete.locked(console::say, () -> {
+            requireWithin(athlete, said);
             said.add(athlete, date, Now.text());
             return date;
         });
         return CommandRunner.DONE;
     }
 
+    /** A note for a landing that a session does not have would be shown nowhere. */
+    private void requireWithin(AthleteFolder athlete, CoachNotes said) throws IOException {
+        if (!athlete.session(date).exists() || athlete.session(date).mayBeRecorded()) {
+            return;
+        }
+        Optional<Session> stored = new LoggedSessions(athlete, Progress.NONE, sentence -> {}).asStored(date);
+        if (stored.isPresent() && said.lastLanding() > stored.get().landings().size()) {
+            throw new UsageException(
+                    WORDS.say("note.beyond", date, stored.get().landings().size(), said.lastLanding()));
+        }
+    }
+
     private int add(FilmEntry entry) throws IOException {
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.open(console);
         athlete.locked(console::say, () -> athlete.films(date).add(entry));
         return CommandRunner.DONE;
     }

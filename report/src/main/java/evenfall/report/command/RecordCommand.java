@@ -101,7 +101,7 @@ final class RecordCommand implements Task {
         long start = System.nanoTime();
         boolean allWritten = true;
         boolean anything = false;
-        Turn turn = turn(onlooker, log.open(), choice, round);
+        Turn turn = turn(onlooker, log.open(console), choice, round);
         while (true) {
             double left = seconds - (System.nanoTime() - start) * 1e-9;
             TypedLead lead = new TypedLead(begun(turn, left), left, desk, round.signal(), console);

@@ -87,7 +87,7 @@ final class SessionCommand implements Task {
             throw new UsageException(WORDS.say("session.film"));
         }
         ResultFile result = ResultFile.at(console, out, List.of());
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.open(console);
         if (athlete.session(day).mayBeRecorded()) {
             console.say(WORDS.say("session.growing", day));
         }
@@ -125,12 +125,13 @@ final class SessionCommand implements Task {
     private void sayFirst(OutputFormat written, Session session) {
         if (WITHOUT_WORDS.contains(written)) {
             session.standing().sentences().forEach(console::say);
+            FoundWrong.say(session, console);
         }
     }
 
     private void outlook(LoggedSessions sessions, SessionDate day, Session session, Appendable text)
             throws IOException {
-        Optional<Outlook> outlook = LoggedOutlook.after(log.open(), sessions, day, session, console::say);
+        Optional<Outlook> outlook = LoggedOutlook.after(log.open(console), sessions, day, session, console::say);
         if (outlook.isPresent()) {
             text.append('\n');
             OutlookText.next(outlook.get().next(), text);
@@ -141,7 +142,7 @@ final class SessionCommand implements Task {
         if (written != OutputFormat.TABLE) {
             throw new UsageException(WORDS.say("session.which"));
         }
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.open(console);
         ResultFile.at(console, out, List.of()).write(text -> LogText.sessions(athlete, console::say, text));
         return CommandRunner.DONE;
     }
@@ -163,6 +164,6 @@ final class SessionCommand implements Task {
     }
 
     private LoggedSessions sessions() throws IOException {
-        return new LoggedSessions(log.open(), console.progress(), console::say);
+        return new LoggedSessions(log.open(console), console.progress(), console::say);
     }
 }

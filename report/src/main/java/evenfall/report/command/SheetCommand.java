@@ -39,7 +39,7 @@ final class SheetCommand implements Task {
     @Override
     public int perform() throws IOException {
         ResultFile result = ResultFile.at(console, out, List.of());
-        AthleteFolder athlete = log.open();
+        AthleteFolder athlete = log.open(console);
         List<SessionDate> dates = athlete.sessions();
         if (dates.isEmpty()) {
             throw new UnusableInputException(WORDS.say("sheet.none", athlete.id()));

@@ -85,10 +85,10 @@ final class FigureWords {
                             figure,
                             m,
                             WORDS.say("atLeastEstimated", words, words(figure, estimated.value())),
-                            error(estimated.sigma(), figure.decimals()),
+                            error(estimated.sigma(), decimals(figure, estimated.value())),
                             size);
         }
-        return view(figure, m, words, error(sigma, figure.decimals()), size);
+        return view(figure, m, words, error(sigma, decimals(figure, value)), size);
     }
 
     private FigureView view(Figure figure, @Nullable Measures measures, String value, String error, String size) {

@@ -2,6 +2,8 @@ package evenfall.report.log;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /**
  * What a coach says at one time of landings of a session.
@@ -21,10 +23,21 @@ public record CoachNotes(String source, List<RangeNote> notes, List<ApprovalEntr
      * What a table says.
      *
      * @param source what to call the table in a sentence
+     * @param tell told of columns of which nothing is taken
      * @throws evenfall.ingest.recording.UnusableInputException if a cell cannot be understood; names the line
      */
-    public static CoachNotes read(String source, String text) {
+    public static CoachNotes read(String source, String text, Consumer<String> tell) {
+        NotesTable.unknownColumns(source, text).forEach(tell);
         return new CoachNotes(source, NotesTable.read(source, text), NotesTable.approvals(source, text));
+    }
+
+    /** The highest index of a landing that anything is said of; 0 if nothing is. */
+    public int lastLanding() {
+        return IntStream.concat(
+                        notes.stream().mapToInt(RangeNote::last),
+                        approvals.stream().mapToInt(ApprovalEntry.Approval::last))
+                .max()
+                .orElse(0);
     }
 
     /** Whether it says nothing. */

@@ -23,7 +23,18 @@ public final class NotesTable {
     /** The highest drop that is believed, m: higher is a slip of the keyboard (centimetres, most often). */
     public static final double HIGHEST_M = 10;
 
+    private static final List<String> COLUMNS =
+            List.of("landing", "side", "height_m", "surface", "shoes", "leave_out", "remark", "baseline");
+
     private NotesTable() {}
+
+    /** A sentence on each column of which nothing is taken, for a slip in a name must not lose what stands below it. */
+    public static List<String> unknownColumns(String source, String text) {
+        return CsvTable.read(source, text).names().stream()
+                .filter(name -> !COLUMNS.contains(name))
+                .map(name -> WORDS.say("note.column.unknown", source, name, String.join(", ", COLUMNS)))
+                .toList();
+    }
 
     /**
      * The notes of a table, one for each row that says anything.

@@ -36,7 +36,7 @@ import java.util.function.Consumer;
 final class AthleteStandard {
 
     private static final Set<LandingFlag> BROKEN =
-            Set.of(LandingFlag.GAP, LandingFlag.DEAD_SENSOR, LandingFlag.CUT_SHORT);
+            Set.of(LandingFlag.GAP, LandingFlag.DEAD_SENSOR, LandingFlag.WRONG_UNIT, LandingFlag.CUT_SHORT);
 
     private final AthleteFolder athlete;
     private final Settings settings;

@@ -53,6 +53,7 @@ final class KeptResults {
 
     private Optional<RecordingAnalysis> read(Optional<String> document) {
         if (document.isEmpty()) {
+            tell.accept(WORDS.say("results.missing", folder.date()));
             return Optional.empty();
         }
         Optional<RecordingAnalysis> results = AnalysisReader.read(document.get(), ProgramVersion.version(), FILTER);

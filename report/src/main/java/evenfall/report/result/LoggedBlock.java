@@ -1,6 +1,8 @@
 package evenfall.report.result;
 
 import evenfall.fusion.alignment.Mounting;
+import evenfall.ingest.finding.FindingCode;
+import evenfall.ingest.finding.Severity;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.words.Words;
@@ -60,6 +62,7 @@ public final class LoggedBlock {
                 landings.addAll(BlockLanding.of(date, session));
                 mountings.put(date, session.analysis().mounting());
                 shown.add(date);
+                tellOfUnits(date, session, tell);
             } catch (DamagedFileException | UnusableInputException e) {
                 tell.accept(WORDS.say("block.left", date, String.valueOf(e.getMessage())));
                 continue;
@@ -78,6 +81,13 @@ public final class LoggedBlock {
         }
         return BlockAnalysis.of(athlete.id(), shown, landings, efforts, StrapComparison.of(mountings))
                 .judgedBy(standard);
+    }
+
+    private static void tellOfUnits(SessionDate date, Session session, Consumer<String> tell) {
+        session.analysis().findings().stream()
+                .filter(finding -> finding.code() == FindingCode.UNITS && finding.severity() == Severity.ERROR)
+                .findFirst()
+                .ifPresent(finding -> tell.accept(WORDS.say("block.units", date, finding.message())));
     }
 
     /** Effort times minutes, summed over entries that have both (Foster et al. 2001, JSCR 15:109); null without any. */

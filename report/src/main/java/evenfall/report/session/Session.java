@@ -3,10 +3,9 @@ package evenfall.report.session;
 import evenfall.fusion.analysis.RecordingAnalysis;
 import evenfall.fusion.event.EventKind;
 import evenfall.fusion.landing.Landing;
+import evenfall.fusion.landing.LandingFlag;
 import evenfall.fusion.landing.Measures;
 import evenfall.fusion.orientation.FilterKind;
-import evenfall.ingest.finding.FindingCode;
-import evenfall.ingest.finding.Severity;
 import evenfall.report.form.FormJudge;
 import evenfall.report.form.FormStandard;
 import evenfall.report.form.FormVerdict;
@@ -97,23 +96,26 @@ public record Session(
             Set<Integer> approved,
             List<DiaryEntry> diary) {
         FormJudge judge = new FormJudge(standard);
-        boolean rightUnits = analysis.findings().stream()
-                .noneMatch(finding -> finding.code() == FindingCode.UNITS && finding.severity() == Severity.ERROR);
         List<SessionLanding> landings = new ArrayList<>();
         for (Landing landing : analysis.landings()) {
-            Measures measures = landing.measures();
             LandingNote note = notes.getOrDefault(landing.index(), LandingNote.NONE);
             landings.add(new SessionLanding(
                     landing,
-                    measures == null
-                            ? null
-                            : rightUnits
-                                    ? judge.judge(measures, SessionLanding.circumstance(measures, note))
-                                    : FormVerdict.NONE,
+                    verdict(judge, landing, note),
                     analysis.traces().get(landing.index()),
                     note,
                     approved.contains(landing.index())));
         }
         return new Session(athlete, date, sources, analysis, filter, landings, diary, standard, Standing.NONE);
+    }
+
+    private static @Nullable FormVerdict verdict(FormJudge judge, Landing landing, LandingNote note) {
+        Measures measures = landing.measures();
+        if (measures == null) {
+            return null;
+        }
+        return landing.flags().contains(LandingFlag.WRONG_UNIT)
+                ? FormVerdict.NONE
+                : judge.judge(measures, SessionLanding.circumstance(measures, note));
     }
 }
