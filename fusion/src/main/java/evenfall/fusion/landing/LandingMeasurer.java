@@ -149,7 +149,7 @@ public final class LandingMeasurer {
                 : new BalanceMeasurer(pelvis, moments, scene.pelvis().headingSigma()).measure(scene.after(), steps);
         Posture posture = postures.measure(angleSigmas(impact));
         flag(impact, balance);
-        Sigma sigma = sigma(fall, impact, collapse);
+        Sigma sigma = sigma(fall, impact, braking, collapse);
         if (lowestUnsure()) {
             flags.add(LandingFlag.LOWEST_UNSURE);
         }
@@ -166,7 +166,7 @@ public final class LandingMeasurer {
         // Whether feet moved or the body came to rest, orientation alone tells.
         flags.removeAll(Set.of(LandingFlag.FEET_MOVED, LandingFlag.NOT_SETTLED));
         flags.add(LandingFlag.DEAD_SENSOR);
-        Sigma sigma = sigma(fall, impact, null);
+        Sigma sigma = sigma(fall, impact, braking, null);
         return new Landing(
                 index,
                 EventKind.LANDING,
@@ -284,7 +284,7 @@ public final class LandingMeasurer {
                 Math.hypot(level, stanceLean));
     }
 
-    private Sigma sigma(Fall fall, Impact impact, @Nullable Collapse collapse) {
+    private Sigma sigma(Fall fall, Impact impact, Braking braking, @Nullable Collapse collapse) {
         double interval = 1 / pelvis.motion().stream().rateHz();
         double unseen = hidden == null ? 0 : hidden.sigmaS();
         double gained = hidden == null ? 0 : hidden.speedSigma();
@@ -302,6 +302,7 @@ public final class LandingMeasurer {
                                 * pelvis.smoothed()
                                         .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
                                         .placeUp());
+        Double height = fallSpeed == null ? null : Double.valueOf(fallSpeed * speed / Gravity.STANDARD);
         return new Sigma(
                 contact,
                 fall.flightS() == null
@@ -310,10 +311,21 @@ public final class LandingMeasurer {
                                 Math.hypot(TAKEOFF_SIGMA_S, TAKEOFF_SIGMA_INTERVALS * interval),
                                 Math.hypot(unseen, takeoffSigma(moments.takeoffS()))),
                 fallSpeed == null ? null : speed,
-                fallSpeed == null ? null : fallSpeed * speed / Gravity.STANDARD,
+                height,
                 peakSigma(impact),
                 depth,
+                brakingSigma(fall, braking, height, depth),
                 collapse == null ? null : collapseSigma(impact, collapse));
+    }
+
+    /** First order propagation through 1 + h / d, the errors of height and depth taken as independent. */
+    private static @Nullable Double brakingSigma(
+            Fall fall, Braking braking, @Nullable Double heightSigma, @Nullable Double depthSigma) {
+        Double height = fall.dropHeightM();
+        Double depth = braking.depthM();
+        return height == null || heightSigma == null || depthSigma == null || depth == null || depth <= 0
+                ? null
+                : Double.valueOf(Math.hypot(heightSigma / depth, height * depthSigma / (depth * depth)));
     }
 
     private double collapseSigma(Impact impact, Collapse collapse) {

@@ -10,4 +10,5 @@ public record Sigma(
         @Nullable Double dropHeightM,
         double peakG,
         @Nullable Double depthM,
+        @Nullable Double meanBrakingG,
         @Nullable Double collapseDegPerS) {}

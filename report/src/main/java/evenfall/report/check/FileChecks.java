@@ -4,12 +4,10 @@ import evenfall.fusion.analysis.BodyChecks;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
 import evenfall.ingest.place.Place;
-import evenfall.ingest.progress.Progress;
 import evenfall.ingest.quality.QualityCheck;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.UnusableInputException;
-import evenfall.report.result.RecordingInput;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,18 +29,30 @@ public final class FileChecks {
 
     private FileChecks() {}
 
+    /** Reads a recorded file. */
+    @FunctionalInterface
+    public interface Reader {
+
+        /**
+         * The recording in a file.
+         *
+         * @throws UnusableInputException if it cannot be used; says why
+         */
+        Recording read(Path file) throws IOException;
+    }
+
     /**
      * Checks files; one that cannot be used hides nothing of the others.
      *
-     * @param layout how the files are laid out, or null where their headers say enough
+     * @param reader how a file is read
      */
-    public static Checks check(List<Path> files, @Nullable Path layout, Progress progress) throws IOException {
+    public static Checks check(List<Path> files, Reader reader) throws IOException {
         List<Path> usable = new ArrayList<>();
         List<Recording> recordings = new ArrayList<>();
         Set<String> refusals = new LinkedHashSet<>(); // a layout that cannot be used is refused for every file
         for (Path file : files) {
             try {
-                recordings.add(new RecordingInput(file, null, layout).read(progress));
+                recordings.add(reader.read(file));
                 usable.add(file);
             } catch (UnusableInputException e) {
                 refusals.add(String.valueOf(e.getMessage()));

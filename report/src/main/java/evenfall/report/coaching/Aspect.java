@@ -105,7 +105,7 @@ enum Aspect {
             return steps == null ? null : new Reading(steps, 0, false);
         }
         Double value = measure.of(measures);
-        Double error = this == BRAKING ? FormJudge.brakingSigma(measures) : sigma == null ? null : sigma.of(measures);
+        Double error = sigma == null ? null : sigma.of(measures);
         return value == null || error == null || !Double.isFinite(error)
                 ? null
                 : new Reading(value, error, this == PEAK && measures.impact().clipped());

@@ -42,7 +42,8 @@ final class CheckCommand implements Task {
         if (layout != null) {
             RecordingInput.requireFile(layout);
         }
-        Checks checks = FileChecks.check(files, layout, console.progress());
+        Checks checks =
+                FileChecks.check(files, file -> new RecordingInput(file, null, layout).read(console.progress()));
         if (!checks.files().isEmpty()) {
             ResultFile.at(console, null, files).write(out -> {
                 if (written == OutputFormat.JSON) {

@@ -123,22 +123,21 @@ final class NoteCommand implements Task {
         }
         AthleteFolder athlete = log.open(console);
         athlete.locked(console::say, () -> {
-            requireWithin(athlete, said);
+            tellIfBeyond(athlete, said);
             said.add(athlete, date, Now.text());
             return date;
         });
         return CommandRunner.DONE;
     }
 
-    /** A note for a landing that a session does not have would be shown nowhere. */
-    private void requireWithin(AthleteFolder athlete, CoachNotes said) throws IOException {
+    /** A note for a landing that a session does not have is kept, and shown nowhere: a slip, most often. */
+    private void tellIfBeyond(AthleteFolder athlete, CoachNotes said) throws IOException {
         if (!athlete.session(date).exists() || athlete.session(date).mayBeRecorded()) {
             return;
         }
         Optional<Session> stored = new LoggedSessions(athlete, Progress.NONE, sentence -> {}).asStored(date);
         if (stored.isPresent() && said.lastLanding() > stored.get().landings().size()) {
-            throw new UsageException(
-                    WORDS.say("note.beyond", date, stored.get().landings().size(), said.lastLanding()));
+            console.say(WORDS.say("note.beyond", date, stored.get().landings().size(), said.lastLanding()));
         }
     }
 

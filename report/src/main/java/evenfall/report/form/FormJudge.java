@@ -1,9 +1,7 @@
 package evenfall.report.form;
 
 import evenfall.fusion.landing.Balance;
-import evenfall.fusion.landing.Fall;
 import evenfall.fusion.landing.Measures;
-import evenfall.fusion.landing.Sigma;
 import evenfall.fusion.landing.StepDirection;
 import org.jspecify.annotations.Nullable;
 
@@ -53,20 +51,6 @@ public final class FormJudge {
             }
         }
         return hearing.verdict();
-    }
-
-    /** Errors of height and depth taken as independent: first order propagation through 1 + h / d. */
-    public static @Nullable Double brakingSigma(Measures measures) {
-        Fall fall = measures.fall();
-        Sigma sigma = measures.sigma();
-        Double height = fall.dropHeightM();
-        Double depth = measures.braking().depthM();
-        Double heightSigma = sigma.dropHeightM();
-        Double depthSigma = sigma.depthM();
-        if (height == null || depth == null || heightSigma == null || depthSigma == null || depth == 0) {
-            return null;
-        }
-        return Math.hypot(heightSigma / depth, height * depthSigma / (depth * depth));
     }
 
     /** Steps back after the landing; null where it is not known whether there were any. */

@@ -97,8 +97,6 @@ public enum Judged {
 
     /** One standard deviation of that value's error; null where it is not known or, for a count, nothing. */
     public @Nullable Double sigma(Measures measures) {
-        return this == BRAKING
-                ? FormJudge.brakingSigma(measures)
-                : this == STEPS_BACK || sigma == null ? null : sigma.of(measures);
+        return this == STEPS_BACK || sigma == null ? null : sigma.of(measures);
     }
 }

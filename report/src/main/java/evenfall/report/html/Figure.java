@@ -1,7 +1,6 @@
 package evenfall.report.html;
 
 import evenfall.fusion.landing.Measures;
-import evenfall.report.form.FormJudge;
 import evenfall.report.form.Judged;
 import evenfall.report.glossary.Term;
 import evenfall.report.measure.Measure;
@@ -44,9 +43,7 @@ record Figure(
 
     /** One standard deviation of its error, or null where it is not known. */
     @Nullable Double sigma(Measures measures) {
-        return measure.equals("meanBrakingG")
-                ? FormJudge.brakingSigma(measures)
-                : MeasureList.sigmaOf(found()).map(sigma -> sigma.of(measures)).orElse(null);
+        return MeasureList.sigmaOf(found()).map(sigma -> sigma.of(measures)).orElse(null);
     }
 
     /** How form is judged by it, or null where it is not. */

@@ -155,6 +155,7 @@ final class LandingNode {
         JsonText.put(node, "dropHeightM", sigma.dropHeightM());
         JsonText.put(node, "peakG", sigma.peakG());
         JsonText.put(node, "depthM", sigma.depthM());
+        JsonText.put(node, "meanBrakingG", sigma.meanBrakingG());
         JsonText.put(node, "collapseDegPerS", sigma.collapseDegPerS());
     }
 

@@ -142,6 +142,7 @@ final class LandingReader {
                 Fields.numberOrNull(node, "dropHeightM"),
                 Fields.number(node, "peakG"),
                 Fields.numberOrNull(node, "depthM"),
+                Fields.numberOrNull(node, "meanBrakingG"),
                 Fields.numberOrNull(node, "collapseDegPerS"));
     }
 }

@@ -85,6 +85,7 @@ public final class MeasureList {
         sigma(list, "dropHeightM", "m", m -> m.sigma().dropHeightM());
         sigma(list, "peakG", "g", m -> m.sigma().peakG());
         sigma(list, "depthM", "m", m -> m.sigma().depthM());
+        sigma(list, "meanBrakingG", "g", m -> m.sigma().meanBrakingG());
         sigma(list, "collapseDegPerS", "deg/s", m -> m.sigma().collapseDegPerS());
         return List.copyOf(list);
     }

@@ -182,7 +182,7 @@ public final class SessionText {
     }
 
     /** One finding as one line. */
-    static String finding(Finding finding) {
+    public static String finding(Finding finding) {
         Place sensor = finding.sensor();
         Double at = finding.atS();
         return finding.severity().code()

@@ -52,6 +52,13 @@ final class Landings {
 
     EventKind kind = EventKind.LANDING;
 
+    /** By hand, through 1 + h / d. */
+    private @Nullable Double brakingSigma() {
+        return heightM == null || heightSigma == null
+                ? null
+                : Double.valueOf(Math.hypot(heightSigma / 0.3, heightM * 0.01 / (0.3 * 0.3)));
+    }
+
     SessionLanding make() {
         Double leaned = lean;
         Measures measures = new Measures(
@@ -67,7 +74,7 @@ final class Landings {
                         excursion(0.5, 0.8),
                         excursion(5, 0.8)),
                 new Balance(null, null, new OverFeet(0, -behindM, 0, 0.0, 0.01, 0.01), steps, direction, null),
-                new Sigma(0.003, 0.01, 0.05, heightSigma, peakSigma, 0.01, 8.0));
+                new Sigma(0.003, 0.01, 0.05, heightSigma, peakSigma, 0.01, brakingSigma(), 8.0));
         Moments moments = new Moments(contactS - 0.35, contactS, contactS + 0.04, contactS + 0.2, settledS);
         return new SessionLanding(
                 new Landing(1, kind, moments, null, kind == EventKind.LANDING ? measures : null, flags),

@@ -71,6 +71,46 @@ class LogCommandsTest {
     }
 
     @Test
+    void aSlipInAName_isToldWithTheNamesThereAre() throws IOException {
+        assertThat(importSession("2026-03-02").err()).doesNotContain("is new in the log");
+
+        Ran slip = Ran.command("block", "--log", log, "--athlete", "Invented2");
+
+        assertThat(slip.status()).isZero();
+        assertThat(slip.err()).contains("Invented2 is new in the log").contains("which holds invented;");
+        assertThat(Ran.command("block", "--log", log, "--athlete", "Invented2").err())
+                .doesNotContain("is new");
+    }
+
+    @Test
+    void aNoteBeyondASession_isKeptAndTold() throws IOException {
+        importSession("2026-03-02");
+        Ran beyond = note("2026-03-02", "7", "--side", "left");
+
+        assertThat(beyond.status()).isZero();
+        assertThat(beyond.err()).contains("has no landing").contains("number 7");
+    }
+
+    @Test
+    void aColumnThatIsNotKnown_isTold() throws IOException {
+        Path table = Files.writeString(folder.resolve("notes.csv"), "landing,side,height\n1,left,0.4\n");
+        Ran noted =
+                Ran.command("note", "--log", log, "--athlete", "invented", "--date", "2026-03-02", "--notes", table);
+
+        assertThat(noted.status()).as(noted.err()).isZero();
+        assertThat(noted.err()).contains("'height'").contains("height_m");
+    }
+
+    @Test
+    void aDateNobodyCanMean_isRefused() {
+        Ran early = importSession("0026-03-02");
+
+        assertThat(early.status()).isEqualTo(2);
+        assertThat(early.err()).contains("0026-03-02");
+        assertThat(log).doesNotExist();
+    }
+
+    @Test
     void aDateThatIsTaken_isRefusedAndNothingChanges() throws IOException {
         importSession("2026-03-02");
         Path raw = log.resolve("invented/sessions/2026-03-02/raw/pelvis.csv");

@@ -20,7 +20,15 @@ final class Tables {
         for (int i = 0; i < 1000; i++) {
             double noise = 0.002 * Math.sin(i * 1.7);
             text.append(String.format(
-                    Locale.ROOT, "%d,%.4f,%.4f,%.4f,%.3f,0.01,0.02%n", 10 * i, noise, 0.01, 1 - noise, 0.1 * noise));
+                    Locale.ROOT,
+                    "%d,%.4f,%.4f,%.4f,%.3f,%.3f,%.3f%n",
+                    10 * i,
+                    noise,
+                    0.01 + 0.001 * Math.sin(i * 2.3),
+                    1 - noise,
+                    0.1 * Math.sin(i * 1.1),
+                    0.1 * Math.sin(i * 1.9),
+                    0.1 * Math.sin(i * 2.9)));
         }
         return Files.writeString(file, text.toString().replace("\r\n", "\n"));
     }

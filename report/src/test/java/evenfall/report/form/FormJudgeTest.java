@@ -160,7 +160,7 @@ class FormJudgeTest {
                 new Braking(null, null, null, null),
                 new Posture(null, null, null, null, null, null, null),
                 new Balance(null, null, null, null, null, null),
-                new Sigma(0.003, null, null, null, 0.2, null, null));
+                new Sigma(0.003, null, null, null, 0.2, null, null, null));
         FormVerdict verdict = judge.judge(nothing);
 
         assertThat(verdict.form()).isNull();

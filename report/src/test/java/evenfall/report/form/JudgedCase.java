@@ -77,7 +77,12 @@ final class JudgedCase {
                         steps,
                         steps == 0 ? null : direction,
                         foot),
-                new Sigma(0.003, 0.01, 0.06, heightSigma, 0.2, 0.001, 1.0));
+                new Sigma(0.003, 0.01, 0.06, heightSigma, 0.2, 0.001, brakingSigma(), 1.0));
+    }
+
+    /** By hand, through 1 + h / d. */
+    private Double brakingSigma() {
+        return Math.hypot(heightSigma / 0.3, height * 0.001 / (0.3 * 0.3));
     }
 
     private Excursion change(double change) {

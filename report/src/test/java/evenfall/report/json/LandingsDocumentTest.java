@@ -94,7 +94,14 @@ class LandingsDocumentTest {
                         "sigmaLateral");
         assertThat(landing.path("sigma").propertyNames())
                 .containsExactlyInAnyOrder(
-                        "contactS", "flightS", "impactSpeedMS", "dropHeightM", "peakG", "depthM", "collapseDegPerS");
+                        "contactS",
+                        "flightS",
+                        "impactSpeedMS",
+                        "dropHeightM",
+                        "peakG",
+                        "depthM",
+                        "meanBrakingG",
+                        "collapseDegPerS");
     }
 
     @Test

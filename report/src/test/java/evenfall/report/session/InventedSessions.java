@@ -124,7 +124,7 @@ public final class InventedSessions {
                         0,
                         null,
                         side),
-                new Sigma(0.003, 0.01, 0.06, 0.02, 0.2, 0.01, 8.0));
+                new Sigma(0.003, 0.01, 0.06, 0.02, 0.2, 0.01, 0.1, 8.0));
         FormVerdict verdict = new FormVerdict(lost ? Form.LOST : strained ? Form.STRAINED : Form.HELD, reasons, false);
         return new SessionLanding(
                 new Landing(index, EventKind.LANDING, moments, null, measures, Set.of()),
