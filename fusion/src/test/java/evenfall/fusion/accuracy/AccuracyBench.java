@@ -79,6 +79,7 @@ final class AccuracyBench {
                 "copies",
                 "copies coverage",
                 "copies kinds coverage",
+                "copies bodies coverage",
                 "floor");
         names.forEach(name -> slots.put(name, leftOut("landings")));
         slots.put("coverage plot", "");
@@ -95,6 +96,7 @@ final class AccuracyBench {
         slots.put("copies", SimulatedPart.copies(copies.byTrouble()));
         slots.put("copies coverage", SimulatedPart.copiesCoverage(copies.byTrouble()));
         slots.put("copies kinds coverage", SimulatedPart.copiesCoverage(copies.byKind()));
+        slots.put("copies bodies coverage", SimulatedPart.copiesCoverage(copies.byBody()));
         plots.coverage("accuracy-coverage", run.all());
         slots.put("coverage plot", images(List.of("accuracy-coverage"), "How many errors lie within sigma"));
         FloorRun.Simulated known = FloorRun.Simulated.of(run);

@@ -28,6 +28,7 @@ final class CopiesRun {
             SimulatedSession worn = OtherSensors.of(original, trouble, seed);
             return new Analysed(
                     trouble,
+                    original.hasGaps(),
                     original.wellPrepared() && HARMLESS.contains(trouble),
                     worn.hasGaps(),
                     worn.errors(worn.analyse()),
@@ -38,6 +39,7 @@ final class CopiesRun {
     /**
      * What came of a copy.
      *
+     * @param ownGaps whether time is missing in the original
      * @param wellPrepared whether the opening was as asked for and the straps stayed
      * @param gaps whether time is missing
      * @param errors with both sensors
@@ -45,10 +47,17 @@ final class CopiesRun {
      */
     private record Analysed(
             OtherSensors.Trouble trouble,
+            boolean ownGaps,
             boolean wellPrepared,
             boolean gaps,
             LandingErrors errors,
-            LandingErrors alone) {}
+            LandingErrors alone) {
+
+        /** Whether gaps were put in. */
+        boolean putIn() {
+            return trouble == OtherSensors.Trouble.GAPS || trouble == OtherSensors.Trouble.GAPS_AND_NO_BENDS;
+        }
+    }
 
     private CopiesRun(List<Analysed> copies) {
         this.copies = copies;
@@ -96,6 +105,17 @@ final class CopiesRun {
         groups.put(
                 SimulatedRun.ALONE,
                 LandingErrors.together(copies.stream().map(Analysed::alone).toList()));
+        return groups;
+    }
+
+    /** By whose body it is and whether gaps were put in: two bodies differ by more than gaps do. */
+    Map<String, LandingErrors> byBody() {
+        Map<String, LandingErrors> groups = new LinkedHashMap<>();
+        groups.put("five bodies, no gaps", together(copy -> !copy.ownGaps() && !copy.gaps()));
+        groups.put("the five, gaps put in", together(copy -> !copy.ownGaps() && copy.gaps()));
+        groups.put("four bodies, gaps of their own", together(copy -> copy.ownGaps() && !copy.putIn()));
+        groups.put("the four, more put in", together(copy -> copy.ownGaps() && copy.putIn()));
+        groups.put("all nine, gaps put in", together(Analysed::putIn));
         return groups;
     }
 

@@ -36,7 +36,8 @@ enum Figure {
     LANDINGS("landings", "landings found", "", 1, 0, 0),
     CLIPPED("clipped", "said to be clipped", "", 1, 0, 0),
     FEET_MOVED("feet moved", "said that feet moved", "", 1, 0, 0),
-    STEPPED("stepped", "said that a step came", "", 1, 0, 0);
+    STEPPED("stepped", "said that a step came", "", 1, 0, 0),
+    OTHER_SIDE("other side", "change told to the farther side", "", 1, 0, 0);
 
     private final String code;
     private final String words;

@@ -124,6 +124,9 @@ final class LandingErrors {
 
     private void change(Figure figure, @Nullable Excursion e, TrueLanding.Angle t) {
         put(figure, e == null ? null : e.change(), e == null ? 0 : t.change(e.change()), e == null ? null : e.sigma());
+        if (e != null) {
+            put(Figure.OTHER_SIDE, t.change(e.change()) == t.farther() ? 0.0 : 1.0, 0, null);
+        }
     }
 
     private void atContact(Figure figure, @Nullable Excursion e, TrueLanding.Angle t) {

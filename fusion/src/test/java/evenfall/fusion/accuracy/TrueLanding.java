@@ -53,6 +53,11 @@ record TrueLanding(
             if (Math.abs(up + down) < ALIKE_DEG) {
                 return Math.abs(measured - up) < Math.abs(measured - down) ? up : down;
             }
+            return farther();
+        }
+
+        /** The change to the side to which it goes farther. */
+        double farther() {
             return up > -down ? up : down;
         }
     }

@@ -19,6 +19,9 @@ final class ResultFile {
 
     private static final Words WORDS = Words.beside(ResultFile.class);
 
+    /** How standard output is named where a file is asked for (POSIX, Utility Syntax Guidelines, 13). */
+    private static final Path STANDARD_OUTPUT = Path.of("-");
+
     private static final int BUFFER = 1 << 16;
 
     private final Console console;
@@ -38,13 +41,14 @@ final class ResultFile {
     /**
      * A place for results, checked before the work begins.
      *
-     * @param file the file, or null for standard output
+     * @param file the file, or null or {@code -} for standard output
      * @param inputs what is read and must not be written over
      */
     static ResultFile at(Console console, @Nullable Path file, List<Path> inputs) throws IOException {
-        if (file != null) {
-            check(file, inputs);
+        if (file == null || file.equals(STANDARD_OUTPUT)) {
+            return new ResultFile(console, null);
         }
+        check(file, inputs);
         return new ResultFile(console, file);
     }
 

@@ -61,9 +61,9 @@ public final class WholeFile {
     }
 
     private static void write(Path target, Body body, boolean ownerOnly) throws IOException {
-        Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
-        if (Files.exists(real) && !Files.isRegularFile(real)) {
-            try (OutputStream out = Files.newOutputStream(real)) {
+        boolean exists = Files.exists(target);
+        if (exists && !Files.isRegularFile(target)) {
+            try (OutputStream out = Files.newOutputStream(target)) {
                 body.writeTo(out);
             } catch (FileSystemException e) {
                 throw e;
@@ -72,6 +72,7 @@ public final class WholeFile {
             }
             return;
         }
+        Path real = exists ? target.toRealPath() : target.toAbsolutePath();
         Path temporary = real.resolveSibling("." + real.getFileName() + "."
                 + ProcessHandle.current().pid() + "-" + Thread.currentThread().getId() + TEMPORARY);
         try {
