@@ -128,7 +128,7 @@ public final class GyroSenseFinder {
         double gz = values[5][k] - bias.z();
         // What the signs do not change is worked out once for all of them.
         double seconds = k == 0 ? 0 : times[k] - times[k - 1];
-        double angle = Math.sqrt(gx * gx + gy * gy + gz * gz) * seconds;
+        double angle = Vector3.length(gx, gy, gz) * seconds;
         double cosine = Math.cos(angle / 2);
         double s = seconds * Quaternion.halfSineOverAngle(angle);
         int part = k < third ? 0 : k < 2 * third ? -1 : 1;

@@ -73,8 +73,7 @@ public final class StillnessFinder {
             boolean known = calmBlocksAtBias > 0;
             double[] before = bias.clone();
             findBias();
-            double moved =
-                    Math.sqrt(square(bias[0] - before[0]) + square(bias[1] - before[1]) + square(bias[2] - before[2]));
+            double moved = Vector3.length(bias[0] - before[0], bias[1] - before[1], bias[2] - before[2]);
             if (known && moved < SAME_BIAS) {
                 System.arraycopy(before, 0, bias, 0, 3);
             } else {
@@ -119,7 +118,7 @@ public final class StillnessFinder {
                 rate += variance;
             }
         }
-        double size = Math.sqrt(square(mean[6 * b]) + square(mean[6 * b + 1]) + square(mean[6 * b + 2]));
+        double size = Vector3.length(mean[6 * b], mean[6 * b + 1], mean[6 * b + 2]);
         calm[b] = force < square(FORCE_SHAKE)
                 && rate < square(RATE_SHAKE)
                 && Math.abs(size - Gravity.STANDARD) < GRAVITY_ROOM

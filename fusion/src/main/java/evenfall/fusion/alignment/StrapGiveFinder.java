@@ -4,6 +4,7 @@ import evenfall.fusion.filtering.Biquad;
 import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
@@ -64,8 +65,8 @@ public final class StrapGiveFinder {
         double[][] turned = new double[2][n];
         for (int i = 0; i < n; i++) {
             int k = from + i;
-            Vector3 f = segmentFromSensor.rotate(new Vector3(stream.ax(k), stream.ay(k), stream.az(k)));
-            Vector3 rate = segmentFromSensor.rotate(new Vector3(stream.gx(k), stream.gy(k), stream.gz(k)));
+            Vector3 f = segmentFromSensor.rotate(SensorAxes.force(stream, k));
+            Vector3 rate = segmentFromSensor.rotate(SensorAxes.turnRate(stream, k));
             force[0][i] = f.x();
             force[1][i] = f.y();
             force[2][i] = f.z();

@@ -6,6 +6,7 @@ import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.posture.Covariance;
 import evenfall.fusion.posture.MotionWindow;
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.Gravity;
@@ -248,8 +249,7 @@ final class WindowMaker {
         double most = 0;
         double clippedS = 0;
         for (int i = peak; i < to && stream.time(i) < contactS + 0.25; i++) {
-            double size =
-                    Math.sqrt(stream.ax(i) * stream.ax(i) + stream.ay(i) * stream.ay(i) + stream.az(i) * stream.az(i));
+            double size = stream.resultant(i);
             clippedS += stream.accelerationClipped(i) ? 1 / stream.rateHz() : 0;
             if (size > most) {
                 most = size;
@@ -301,15 +301,7 @@ final class WindowMaker {
     }
 
     private Vector3 meanForce(int from, int to) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int i = from; i < to; i++) {
-            x += stream.ax(i);
-            y += stream.ay(i);
-            z += stream.az(i);
-        }
-        return new Vector3(x, y, z).times(1.0 / (to - from));
+        return SensorAxes.forceSum(stream, from, to).times(1.0 / (to - from));
     }
 
     /**

@@ -4,6 +4,7 @@ import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.SampleCursor;
@@ -179,8 +180,7 @@ final class VerticalMotion {
 
     /** Resultant of the specific force as recorded, m/s². */
     double resultant(int i) {
-        int k = from + i;
-        return Math.sqrt(stream.ax(k) * stream.ax(k) + stream.ay(k) * stream.ay(k) + stream.az(k) * stream.az(k));
+        return stream.resultant(from + i);
     }
 
     /** The last sample of standing still at or before {@code i}; -1 if there is none. */
@@ -214,15 +214,7 @@ final class VerticalMotion {
      * rest, or over a second or two of steps, it points up whatever the orientation says.
      */
     Vector3 force(int a, int b) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int k = from + a; k <= from + b; k++) {
-            x += stream.ax(k);
-            y += stream.ay(k);
-            z += stream.az(k);
-        }
-        return new Vector3(x, y, z);
+        return SensorAxes.forceSum(stream, from + a, from + b + 1);
     }
 
     /** Up in the sensor's axes, summed over the samples {@code a} to {@code b}, both inclusive. */

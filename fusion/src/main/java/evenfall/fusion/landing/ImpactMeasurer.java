@@ -48,7 +48,7 @@ final class ImpactMeasurer {
     }
 
     private static double g(Motion motion, int i) {
-        return MomentFinder.resultant(motion.stream(), motion.from() + i) / Gravity.STANDARD;
+        return motion.stream().resultant(motion.from() + i) / Gravity.STANDARD;
     }
 
     private static double gAt(Motion motion, double timeS) {

@@ -356,9 +356,7 @@ public final class LandingMeasurer {
         double between = peak < 1 || peak + 1 >= stream.size()
                 ? 0
                 : PeakBetweenSamples.sigma(
-                        MomentFinder.resultant(stream, peak - 1),
-                        MomentFinder.resultant(stream, peak),
-                        MomentFinder.resultant(stream, peak + 1));
+                        stream.resultant(peak - 1), stream.resultant(peak), stream.resultant(peak + 1));
         Estimate estimated = impact.peakEstimatedG();
         double cut = estimated == null ? 0 : estimated.value() - impact.peakG();
         double hidden = hiddenPeak() / Gravity.STANDARD - impact.peakG();
@@ -382,9 +380,7 @@ public final class LandingMeasurer {
             if (jolt.unseen()
                     && endS > moments.contactS() - MomentFinder.PEAK_BEFORE_S
                     && startS < moments.contactS() + MomentFinder.PEAK_AFTER_S) {
-                double line = (MomentFinder.resultant(stream, jolt.index() - 1)
-                                + MomentFinder.resultant(stream, jolt.index()))
-                        / 2;
+                double line = (stream.resultant(jolt.index() - 1) + stream.resultant(jolt.index())) / 2;
                 double jump = Math.hypot(
                         smoothed.errors().jumps().get(k).norm(), jolt.speed().size());
                 highest = Math.max(highest, line + 2 * jump / (endS - startS));

@@ -166,16 +166,11 @@ final class MomentFinder {
     static int peak(Motion motion, double contactS) {
         int best = Math.min(motion.size() - 1, motion.indexAt(contactS - PEAK_BEFORE_S) + 1);
         for (int i = best; i < motion.size() && motion.time(i) <= contactS + PEAK_AFTER_S; i++) {
-            if (resultant(motion.stream(), motion.from() + i) > resultant(motion.stream(), motion.from() + best)) {
+            if (motion.stream().resultant(motion.from() + i) > motion.stream().resultant(motion.from() + best)) {
                 best = i;
             }
         }
         return best;
-    }
-
-    /** Size of the force at a sample of a stream, m/s². */
-    static double resultant(SensorStream s, int i) {
-        return Math.sqrt(s.ax(i) * s.ax(i) + s.ay(i) * s.ay(i) + s.az(i) * s.az(i));
     }
 
     private @Nullable Double settled(double contact) {
@@ -201,7 +196,7 @@ final class MomentFinder {
         double x = s.gx(k) - gyroBias.x();
         double y = s.gy(k) - gyroBias.y();
         double z = s.gz(k) - gyroBias.z();
-        return Math.sqrt(x * x + y * y + z * z);
+        return Vector3.length(x, y, z);
     }
 
     /** The last sample at which a pelvis that does not come to rest before may be lowest. */

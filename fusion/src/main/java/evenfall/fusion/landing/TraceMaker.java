@@ -66,7 +66,7 @@ final class TraceMaker {
     private static double largest(Motion motion, int i, int stride) {
         double most = 0;
         for (int k = i; k < Math.min(i + stride, motion.size()); k++) {
-            most = Math.max(most, MomentFinder.resultant(motion.stream(), motion.from() + k));
+            most = Math.max(most, motion.stream().resultant(motion.from() + k));
         }
         return most / Gravity.STANDARD;
     }

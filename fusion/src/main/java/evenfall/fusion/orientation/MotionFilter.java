@@ -9,6 +9,7 @@ import static evenfall.fusion.orientation.ErrorState.SPEED;
 import static evenfall.fusion.orientation.ErrorState.TILT;
 import static evenfall.fusion.orientation.ErrorState.square;
 
+import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 
 /**
@@ -118,7 +119,7 @@ final class MotionFilter implements OrientationFilter {
             sums.add(matrix, seconds, rx, ry, rz, ax, ay, az);
             carry(seconds, fx, fy, fz);
             if (forceClips) {
-                sums.hiddenSpeed += HIDDEN_SHARE * Math.sqrt(ax * ax + ay * ay + az * az) * seconds;
+                sums.hiddenSpeed += HIDDEN_SHARE * Vector3.length(ax, ay, az) * seconds;
                 forceClips = false;
             }
             roughness(seconds, ax, ay, az, gx, gy, gz);

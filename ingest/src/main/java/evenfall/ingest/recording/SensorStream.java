@@ -104,6 +104,14 @@ public final class SensorStream {
         return samples.value(2, i);
     }
 
+    /** Resultant of the specific force, m/s². */
+    public double resultant(int i) {
+        double x = ax(i);
+        double y = ay(i);
+        double z = az(i);
+        return Math.sqrt(x * x + y * y + z * z);
+    }
+
     /** Turn rate about the sensor's x, rad/s. */
     public double gx(int i) {
         return turnSense[0] * samples.value(3, i);
