@@ -251,9 +251,7 @@ public final class LandingMeasurer {
         }
         int low = motion.indexAt(lowest);
         double higher = motion.place(other).z() - motion.placeAt(lowest).z();
-        double sigma = pelvis.smoothed()
-                .between(Math.min(low, other), Math.max(low, other))
-                .placeUp();
+        double sigma = pelvis.smoothed().between(low, other).placeUp();
         return higher < Math.hypot(DEPTH_SIGMA_M, sigma);
     }
 

@@ -19,23 +19,23 @@ import org.apache.commons.math3.linear.RealMatrix;
 public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion motion, double[][] covariance) {
 
     /**
-     * One standard deviation of the errors of the change between two samples.
+     * One standard deviation of the errors of the change between two samples, the same whichever comes first.
      *
-     * @param first index in the window of the earlier sample
-     * @param second index in the window of the later sample
+     * @param one index in the window of a sample
+     * @param other the same of another
      */
-    public Spread between(int first, int second) {
-        return spread(change(first, second));
+    public Spread between(int one, int other) {
+        return spread(change(one, other));
     }
 
     /**
-     * Covariance of the errors of the way between two samples, world axes.
+     * Covariance of the errors of the way between two samples, world axes, the same whichever comes first.
      *
-     * @param first index in the window of the earlier sample
-     * @param second index in the window of the later sample
+     * @param one index in the window of a sample
+     * @param other the same of another
      */
-    public Way wayBetween(int first, int second) {
-        double[][] rows = change(first, second);
+    public Way wayBetween(int one, int other) {
+        double[][] rows = change(one, other);
         double[][] place = new double[rows.length][];
         for (int c = 0; c < rows.length; c++) {
             place[c] = Arrays.copyOfRange(rows[c], ErrorPropagation.PLACE, ErrorPropagation.PLACE + 3);
@@ -70,9 +70,10 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
      */
     public record Way(Covariance seen, Covariance hidden) {}
 
-    /** By how much the rows of a later sample differ from those of an earlier one. */
-    private double[][] change(int first, int second) {
-        double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {first, second});
+    /** By how much the rows of the later of two samples differ from those of the earlier one. */
+    private double[][] change(int one, int other) {
+        int[] inOrder = {Math.min(one, other), Math.max(one, other)};
+        double[][][] rows = ErrorPropagation.rows(window, motion, inOrder);
         for (int c = 0; c < covariance.length; c++) {
             for (int r = 0; r < 9; r++) {
                 rows[1][c][r] -= rows[0][c][r];
@@ -113,13 +114,13 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
 
     /**
      * Errors of the turn between two samples about the world's axes, rad², without what the gyroscope's scale does, which goes with
-     * each angle's own turning.
+     * each angle's own turning; the same whichever comes first.
      *
-     * @param first index in the window of the earlier sample
-     * @param second index in the window of the later sample
+     * @param one index in the window of a sample
+     * @param other the same of another
      */
-    public Covariance turnBetween(int first, int second) {
-        double[][] rows = change(first, second);
+    public Covariance turnBetween(int one, int other) {
+        double[][] rows = change(one, other);
         double[][] turn = new double[3][3];
         for (int a = 0; a < covariance.length; a++) {
             if (!scalesRate(a)) {

@@ -184,8 +184,15 @@ public final class SensorStream {
         return gaps;
     }
 
-    /** Whether a gap reaches into a stretch of time, s. */
+    /**
+     * Whether a gap reaches into a stretch of time, s.
+     *
+     * @throws IllegalArgumentException if it ends before it begins
+     */
     public boolean hasGapWithin(double fromS, double toS) {
+        if (fromS > toS) {
+            throw new IllegalArgumentException("from " + fromS + " s to " + toS + " s before it");
+        }
         for (Gap gap : gaps) {
             if (gap.endS() > fromS && gap.startS() < toS) {
                 return true;
