@@ -3,7 +3,6 @@ package evenfall.fusion.analysis;
 import evenfall.fusion.alignment.ForwardBend;
 import evenfall.fusion.alignment.GyroSense;
 import evenfall.fusion.alignment.Median;
-import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
@@ -163,15 +162,9 @@ public final class BodyChecks {
 
     /** Median depth of the opening bends, rad; 0 without any. */
     private static double depth(SensorReading reading) {
-        double[] depths =
-                OpeningRoutine.find(
-                                reading.stream(),
-                                reading.stances(),
-                                reading.stream().durationS())
-                        .bends()
-                        .stream()
-                        .mapToDouble(ForwardBend::depth)
-                        .toArray();
+        double[] depths = reading.opening(reading.stream().durationS()).bends().stream()
+                .mapToDouble(ForwardBend::depth)
+                .toArray();
         return depths.length == 0 ? 0 : Median.of(depths);
     }
 
