@@ -29,6 +29,9 @@ final class VerticalMotion {
     /** At low rates the smoothing stays below this share of the rate. */
     private static final double MOST_OF_RATE = 0.4;
 
+    /** A level below a tenth of gravity is no standing weight, m/s²: a sensor in free fall, or dead. */
+    private static final double LEAST_LEVEL = 1;
+
     /** Standing still is a force within this share of the level, */
     private static final double QUIET_FORCE = 0.15;
 
@@ -273,8 +276,7 @@ final class VerticalMotion {
             for (; a < i - half; a++) {
                 sum -= vertical[a];
             }
-            // A level below a tenth of gravity is no standing weight: a sensor in free fall, or dead.
-            level[i] = Math.max(sum / (b - a), 1);
+            level[i] = Math.max(sum / (b - a), LEAST_LEVEL);
         }
         return level;
     }
