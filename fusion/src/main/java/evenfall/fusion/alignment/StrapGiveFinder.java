@@ -16,12 +16,16 @@ import evenfall.ingest.recording.SensorStream;
  */
 public final class StrapGiveFinder {
 
+    /** In this band a trunk hardly turns, while the force of a landing has much to say. */
     private static final double LOWEST_HZ = 12;
+
     private static final double HIGHEST_HZ = 25;
     /** Slower sensors do not see the band. */
     private static final double SLOWEST_RATE_HZ = 70;
 
+    /** A landing's force counts from so long before contact to so long after it. */
     private static final double BEFORE_S = 0.05;
+
     private static final double AFTER_S = 0.25;
     /** The filters' own start and end stay outside, s. */
     private static final double ROOM_S = 0.25;
