@@ -27,6 +27,9 @@ public final class RecordingAnalyser {
 
     private static final Words WORDS = Words.beside(RecordingAnalyser.class);
 
+    /** Clocks tied more loosely than this are told of, ms: common practice, no source. */
+    private static final double LOOSE_MS = 5;
+
     private final FilterKind filter;
 
     /** An analyser that estimates orientation with {@code filter}. */
@@ -92,7 +95,7 @@ public final class RecordingAnalyser {
                 .toList());
         if (clock == null) {
             findings.add(new Finding(FindingCode.CLOCK_UNCERTAIN, Severity.ERROR, WORDS.say("clock.none"), null, null));
-        } else if (clock.sigmaMs() > 5) {
+        } else if (clock.sigmaMs() > LOOSE_MS) {
             findings.add(new Finding(
                     FindingCode.CLOCK_UNCERTAIN,
                     Severity.WARNING,

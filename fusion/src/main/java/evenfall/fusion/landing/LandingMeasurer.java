@@ -22,6 +22,8 @@ public final class LandingMeasurer {
     public static final double ANGLES_WITHIN_S = PostureMeasurer.WITHIN_S;
     /** They are told by what comes until so long after it, s. */
     public static final double SEEN_WITHIN_S = PostureMeasurer.WITHIN_S + PostureMeasurer.ROOM_S;
+    /** The impact's peak is looked for until so long after contact, s. */
+    public static final double PEAK_WITHIN_S = MomentFinder.PEAK_AFTER_S;
 
     /** Feet leave the ground differently: simulated ones by 1.5 ms, people's by up to 10 (common practice, no source). */
     private static final double TAKEOFF_SIGMA_S = 0.0015;
