@@ -21,18 +21,30 @@ final class BendFinder {
     /** Longest time between the two stances, s. */
     static final double LONGEST_S = 30;
 
+    /** A bend begins where the sensor leaves the upright by this and ends where it comes back to it, rad, */
     private static final double LEAVES = Math.toRadians(7);
+    /** or to this share of how deep it went; */
+    private static final double BACK_SHARE = 0.2;
+    /** it goes as far as this at least and at most, rad, */
     private static final double SHALLOWEST = Math.toRadians(14);
+
     private static final double DEEPEST = Math.toRadians(130);
+    /** and takes as long. */
     private static final double SHORTEST_BEND_S = 1.2;
+
     private static final double LONGEST_BEND_S = 12;
     /** Picking up, sitting down or jumping shakes more than a slow bend; root mean square about 1 g, m/s². */
     private static final double ROUGHEST = 1.2;
     /** A quick bend shakes as a hinge does, to this; squats leave 0.46 and more, picking up 0.54 (method page). */
     private static final double ROUGHEST_HINGE = 0.45;
 
+    /** One axis tells so much of the turning, */
     private static final double LEAST_SHARE = 0.8;
+    /** and is level: its cosine against the vertical is no larger. */
     private static final double STEEPEST_AXIS = 0.4;
+
+    /** A window must say how sure it is, but a motion that nothing corrects does not ask. */
+    private static final double UNASKED_SIGMA = 0.01;
 
     private final Stance before;
     private final Stance after;
@@ -51,10 +63,10 @@ final class BendFinder {
                 before.to() - 1,
                 after.from() + 1,
                 Quaternion.between(upInSensor, Vector3.UP),
-                0.01,
-                0.01,
+                UNASKED_SIGMA,
+                UNASKED_SIGMA,
                 gyroBias,
-                0.001,
+                UNASKED_SIGMA,
                 List.of(),
                 List.of());
         this.motion = Motion.of(window);
@@ -89,7 +101,7 @@ final class BendFinder {
                 depth = lean;
                 deepest = i;
             }
-            if (start >= 0 && lean < Math.max(LEAVES, 0.2 * depth)) {
+            if (start >= 0 && lean < Math.max(LEAVES, BACK_SHARE * depth)) {
                 judge(start, deepest, i, depth);
                 start = -1;
             }

@@ -19,20 +19,27 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ClockFinder {
 
+    /** Forces are compared below it: common practice, no source. */
     private static final double CUTOFF_HZ = 4;
+
     static final double STRETCH_S = 4;
     /** In steps of {@link ForceColumn}: a stretch, from one to the next, and how far the guess may be off. */
     static final int LENGTH = ForceColumn.steps(STRETCH_S);
 
     static final int STRIDE = ForceColumn.steps(2);
     static final int REACH = ForceColumn.steps(0.3);
+    /** Stretches that are less alike tell no lag; common practice, no source. */
     static final double LEAST_CORRELATION = 0.97;
+    /** The same where only landings are left to tell, in which the spine gives. */
     static final double FALLBACK_CORRELATION = 0.9;
+    /** Each lag found moves the place where the next is looked for by this part of what it differs: clocks drift slowly. */
+    static final double FOLLOWED_PART = 0.3;
     /** Below this standard deviation of the force there is nothing to compare, m/s². */
     static final double LEAST_MOTION = 0.25;
     /** First guess from at most so much of the recording, s. */
     static final double GUESS_S = 1200;
 
+    /** Nearer to a landing the spine gives and the shoulders follow later. */
     static final double LANDING_ROOM_S = 3;
     /** How much later the shoulders move than the pelvis below 4 Hz, s: from simulated spines. */
     private static final double SPINE_DELAY_S = 0.0017;
@@ -49,6 +56,7 @@ public final class ClockFinder {
     /** Stretches overlap by half and motions repeat, so a line is less sure than of lags that know nothing of one another. */
     private static final double OVERLAP = 1.7;
 
+    /** A line through fewer lags is told by chance: common practice, no source. */
     static final int LEAST_STRETCHES = 4;
     /**
      * Of the stretches in which both sensors moved, as many must fit at least: 79 to 98 in 100 do on simulated sessions, 4 to 8
@@ -151,7 +159,7 @@ public final class ClockFinder {
     }
 
     private static double startS(int from) {
-        return (from + 0.5) * ForceColumn.STEP_S;
+        return ForceColumn.timeS(from);
     }
 
     private static double middleS(int from) {
@@ -180,7 +188,7 @@ public final class ClockFinder {
             if (lag.correlation() > leastCorrelation) {
                 times.add(middleS(from));
                 lags.add(lag.samples() * ForceColumn.STEP_S);
-                near += 0.3 * (lag.samples() - near);
+                near += FOLLOWED_PART * (lag.samples() - near);
             }
         }
         return fits(times.size(), shared) ? line(times, lags, method) : null;

@@ -19,6 +19,7 @@ public final class ClockFollower {
     /** The first guess is tried whenever the samples are so many times as many. */
     private static final double GUESS_ANEW = 1.2;
 
+    /** Fewer values than this hold too few stretches for a guess. */
     private static final int GUESS_FROM = ForceColumn.steps(8);
 
     private final ForceColumn pelvis = new ForceColumn();
@@ -100,10 +101,10 @@ public final class ClockFollower {
         int shift = first - start;
         Lag lag = Lag.between(x, from - first, LENGTH, y, centre + shift - REACH, centre + shift + REACH);
         double steps = lag.samples() - shift;
-        times.add((from + 0.5) * ForceColumn.STEP_S + ClockFinder.STRETCH_S / 2);
+        times.add(ForceColumn.timeS(from) + ClockFinder.STRETCH_S / 2);
         lags.add(steps * ForceColumn.STEP_S);
         correlations.add(lag.correlation());
-        near += lag.correlation() > ClockFinder.LEAST_CORRELATION ? 0.3 * (steps - near) : 0;
+        near += lag.correlation() > ClockFinder.LEAST_CORRELATION ? ClockFinder.FOLLOWED_PART * (steps - near) : 0;
     }
 
     private @Nullable ClockMap fit(double leastCorrelation, List<Double> landingsS, String method) {

@@ -12,8 +12,12 @@ import java.util.Arrays;
  */
 record ClockLine(double offsetS, double drift, double sigmaS) {
 
+    /** An offset that lies so many spreads off the line weighs nothing. */
     private static final double TUKEY = 4.685;
+    /** Weights and line follow from one another so many times: more than it takes them to settle; common practice, no source. */
     private static final int ROUNDS = 20;
+    /** So many median absolute values are one standard deviation of normal errors (Hampel 1974). */
+    private static final double OF_MEDIAN = 1.4826;
     /** Crystals of cheap sensors differ by some tens of parts per million. */
     private static final double DRIFT_SIGMA = 80e-6;
     /** No offset is known better than this, s. */
@@ -91,6 +95,6 @@ record ClockLine(double offsetS, double drift, double sigmaS) {
         for (int i = 0; i < size.length; i++) {
             size[i] = Math.abs(values[i]);
         }
-        return 1.4826 * Median.of(size);
+        return OF_MEDIAN * Median.of(size);
     }
 }

@@ -13,7 +13,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record DirectionMean(Vector3 direction, double squaresDeg, int count) {
 
+    /** One direction has no mean. */
     private static final int LEAST = 2;
+    /** Which count and their mean follow from one another so many times: common practice, no source. */
+    private static final int ROUNDS = 3;
     /** One further off went another way, rad; common practice, no source. */
     private static final double FAR = Math.toRadians(25);
 
@@ -24,7 +27,7 @@ public record DirectionMean(Vector3 direction, double squaresDeg, int count) {
         }
         Vector3 middle = sum(directions);
         List<Vector3> kept = directions;
-        for (int round = 0; round < 3; round++) {
+        for (int round = 0; round < ROUNDS; round++) {
             Vector3 now = middle;
             kept = directions.stream().filter(one -> one.angleTo(now) < FAR).toList();
             if (kept.size() < Math.max(LEAST, directions.size() / 2)) {

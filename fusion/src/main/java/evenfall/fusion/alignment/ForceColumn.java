@@ -19,6 +19,7 @@ final class ForceColumn {
     /** Grid step, s. */
     static final double STEP_S = 0.02;
 
+    /** Forces above it count as it, either way, m/s². */
     private static final double CEILING = 2.5 * Gravity.STANDARD;
 
     private double[] grid = new double[256];
@@ -31,6 +32,11 @@ final class ForceColumn {
     /** How many steps of the grid a time is. */
     static int steps(double seconds) {
         return (int) Math.round(seconds / STEP_S);
+    }
+
+    /** The middle of a step, s from the stream's first sample. */
+    static double timeS(int place) {
+        return (place + 0.5) * STEP_S;
     }
 
     /** Vertical force less 1 g at STEP_S/2, 3·STEP_S/2, and so on from the stream's first sample, m/s². */

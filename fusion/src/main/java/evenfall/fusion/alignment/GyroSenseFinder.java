@@ -8,12 +8,14 @@ import java.util.Arrays;
 /** Tells {@link GyroSense} from a stream that may grow, stretch by stretch. */
 public final class GyroSenseFinder {
 
+    /** Accelerations average out over a third of it, and bodies turn enough from its first to its last: common practice, no source. */
     private static final double STRETCH_S = 1.2;
     /** Stretches whose samples take longer than this share of their due time hold a gap. */
     private static final double GAP_SHARE = 1.1;
     /** Answers nearer to one another than this tell nothing, rad. */
     private static final double LEAST_DIFFERENCE = Math.toRadians(3);
 
+    /** Fewer stretches that tell something may do so by chance. */
     private static final int LEAST_STRETCHES = 3;
     /** Errors above this count as this, so that one wild stretch does not decide, rad. */
     private static final double MOST = Math.toRadians(30);
@@ -128,7 +130,7 @@ public final class GyroSenseFinder {
         double gz = values[5][k] - bias.z();
         // What the signs do not change is worked out once for all of them.
         double seconds = k == 0 ? 0 : times[k] - times[k - 1];
-        double angle = Math.sqrt(gx * gx + gy * gy + gz * gz) * seconds;
+        double angle = Vector3.length(gx, gy, gz) * seconds;
         double cosine = Math.cos(angle / 2);
         double s = seconds * Quaternion.halfSineOverAngle(angle);
         int part = k < third ? 0 : k < 2 * third ? -1 : 1;

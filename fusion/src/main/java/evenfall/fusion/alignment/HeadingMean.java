@@ -13,7 +13,9 @@ import java.util.List;
  */
 public final class HeadingMean {
 
+    /** Of the joint sigma of a source and the mean of the others. */
     private static final double TOO_FAR = 2.5;
+    /** Of two sources that differ nobody knows which is wrong. */
     private static final int LEAST_TO_DOUBT = 3;
 
     private HeadingMean() {}

@@ -1,6 +1,7 @@
 package evenfall.fusion.alignment;
 
 import evenfall.fusion.posture.Motion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 
@@ -58,9 +59,6 @@ final class HingeFit {
     }
 
     private Vector3 rate(int i) {
-        int k = motion.from() + i;
-        Vector3 read = new Vector3(
-                motion.stream().gx(k), motion.stream().gy(k), motion.stream().gz(k));
-        return read.minus(gyroBias);
+        return SensorAxes.turnRate(motion.stream(), motion.from() + i).minus(gyroBias);
     }
 }

@@ -74,7 +74,7 @@ record LeverArms(Vector3 pelvis, Vector3 upperBack, Vector3 pelvisBias, Vector3 
     private static boolean fill(double[][] rows, TrunkEnd pelvis, TrunkEnd upperBack, int from, ClockMap map) {
         for (int k = 0; k < rows.length; k++) {
             int here = from + k;
-            double t = (here + 0.5) * ForceColumn.STEP_S;
+            double t = ForceColumn.timeS(here);
             double there = map.toUpperBack(t) / ForceColumn.STEP_S - 0.5;
             int i = (int) Math.floor(there);
             if (i < 0 || i + 1 >= upperBack.size()) {

@@ -13,9 +13,17 @@ public final class Median {
      * @param values at least one, in any order; left as they are
      */
     public static double of(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int n = sorted.length;
-        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+        return sorting(values.clone());
+    }
+
+    /**
+     * The same of values that nobody needs in their order any more, without a copy.
+     *
+     * @param values at least one, in any order; sorted by this
+     */
+    public static double sorting(double[] values) {
+        Arrays.sort(values);
+        int n = values.length;
+        return n % 2 == 1 ? values[n / 2] : (values[n / 2 - 1] + values[n / 2]) / 2;
     }
 }

@@ -1,9 +1,9 @@
 package evenfall.fusion.alignment;
 
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.BodyAxes;
-import evenfall.ingest.recording.SignedAxis;
 import java.util.List;
 
 /** The rotation from a sensor to its segment from what is known of two directions. */
@@ -48,8 +48,8 @@ public final class MountingFinder {
 
     /** The mounting that a layout file states. */
     public static Mounting ofAxes(BodyAxes axes) {
-        Vector3 forward = vector(axes.forward());
-        Vector3 up = vector(axes.up());
+        Vector3 forward = SensorAxes.direction(axes.forward());
+        Vector3 up = SensorAxes.direction(axes.up());
         return new Mounting(segmentFromSensor(up, up.cross(forward)), MountingMethod.AXES, AXES_SIGMA_DEG);
     }
 
@@ -123,16 +123,7 @@ public final class MountingFinder {
         Vector3 z = up.normalised();
         double x = Math.abs(z.x());
         double y = Math.abs(z.y());
-        Vector3 forward = Math.abs(z.z()) <= Math.min(x, y)
-                ? new Vector3(0, 0, 1)
-                : x <= y ? new Vector3(1, 0, 0) : new Vector3(0, 1, 0);
+        Vector3 forward = Math.abs(z.z()) <= Math.min(x, y) ? Vector3.UP : x <= y ? Vector3.X : Vector3.Y;
         return ofForward(up, forward, MountingMethod.GRAVITY_ONLY, GUESS_SIGMA_DEG);
-    }
-
-    private static Vector3 vector(SignedAxis axis) {
-        return new Vector3(
-                axis.axis() == 0 ? axis.sign() : 0,
-                axis.axis() == 1 ? axis.sign() : 0,
-                axis.axis() == 2 ? axis.sign() : 0);
     }
 }

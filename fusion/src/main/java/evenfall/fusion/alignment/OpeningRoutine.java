@@ -18,6 +18,8 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
     private static final double SHORTEST_STANCE_S = 1.0;
     /** Five seconds are asked for before the bends; settling and starting take some: common practice, no source, s. */
     private static final double ASKED_STANCE_S = 3.0;
+    /** A stance reaches no further into the bend after it than this, s: common practice, no source. */
+    private static final double INTO_BEND_S = 1;
     /** Bends of one routine follow one another within this, s. */
     private static final double TOGETHER_S = 25;
     /** Bends of one routine turn about axes no further apart, rad. */
@@ -25,6 +27,7 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
     /** Who laces a shoe turns about several axes; this much of a bend is about one. */
     private static final double STRAIGHT = 0.97;
 
+    /** A bend that is opposed by one so many times as deep is none. */
     private static final double DEEPER = 1.5;
     /** Cosine between axes that oppose one another. */
     private static final double OPPOSED = -0.7;
@@ -73,7 +76,7 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
         return (int) bends.stream()
                 .filter(bend -> stances.stream()
                         .anyMatch(stance -> stance.lengthS() >= ASKED_STANCE_S
-                                && stance.endS() < bend.startS() + 1
+                                && stance.endS() < bend.startS() + INTO_BEND_S
                                 && stance.endS() > bend.startS() - TOGETHER_S
                                 && stance.force().angleTo(bend.before().force()) < SAME_STANCE))
                 .count();
@@ -149,7 +152,7 @@ public record OpeningRoutine(@Nullable Stance stance, List<ForwardBend> bends) {
         for (Stance stance : stances) {
             boolean near = bends.isEmpty()
                     ? stance.endS() < beforeS
-                    : stance.endS() < bends.get(0).startS() + 1
+                    : stance.endS() < bends.get(0).startS() + INTO_BEND_S
                             && stance.startS() > bends.get(0).startS() - TOGETHER_S;
             if (near && stance.lengthS() > (best == null ? SHORTEST_STANCE_S : best.lengthS())) {
                 best = stance;

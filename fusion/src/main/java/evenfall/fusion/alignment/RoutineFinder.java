@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Finds the opening routine of a stream that grows, asked again and again; looks at no pause between stances twice. */
+/** Finds the opening routine of a stream that may grow, asked again and again; looks at no pause between stances twice. */
 public final class RoutineFinder {
 
     private record Pause(Stance before, Stance after) {}

@@ -22,10 +22,16 @@ public final class StillnessFinder {
     public static final double SHORTEST_S = 0.5;
 
     private static final double BLOCK_S = 0.1;
-    private static final double FORCE_SHAKE = 0.4;
-    private static final double FORCE_WANDER = 0.4;
+    /** In a block the force shakes by less than this, root of the summed variances, */
+    private static final double FORCE_SHAKE_MS2 = 0.4;
+    /** and its mean lies no further from that of the run. */
+    private static final double FORCE_WANDER_MS2 = 0.4;
+    /** The turn rate shakes by less than this, likewise, rad/s, */
     private static final double RATE_SHAKE = Math.toRadians(3);
+    /** and lies no further from the gyroscope's bias, rad/s. */
     private static final double RATE_OFF_BIAS = Math.toRadians(4);
+    /** A block that takes longer than so many times its length holds a pause. */
+    private static final double WITH_PAUSE = 2;
     /** Bias and scale of a cheap accelerometer together stay below a tenth of gravity. */
     private static final double GRAVITY_ROOM = 0.1 * Gravity.STANDARD;
 
@@ -73,8 +79,7 @@ public final class StillnessFinder {
             boolean known = calmBlocksAtBias > 0;
             double[] before = bias.clone();
             findBias();
-            double moved =
-                    Math.sqrt(square(bias[0] - before[0]) + square(bias[1] - before[1]) + square(bias[2] - before[2]));
+            double moved = Vector3.length(bias[0] - before[0], bias[1] - before[1], bias[2] - before[2]);
             if (known && moved < SAME_BIAS) {
                 System.arraycopy(before, 0, bias, 0, 3);
             } else {
@@ -119,11 +124,11 @@ public final class StillnessFinder {
                 rate += variance;
             }
         }
-        double size = Math.sqrt(square(mean[6 * b]) + square(mean[6 * b + 1]) + square(mean[6 * b + 2]));
-        calm[b] = force < square(FORCE_SHAKE)
+        double size = Vector3.length(mean[6 * b], mean[6 * b + 1], mean[6 * b + 2]);
+        calm[b] = force < square(FORCE_SHAKE_MS2)
                 && rate < square(RATE_SHAKE)
                 && Math.abs(size - Gravity.STANDARD) < GRAVITY_ROOM
-                && stream.time(from + perBlock - 1) - stream.time(from) < 2 * BLOCK_S;
+                && stream.time(from + perBlock - 1) - stream.time(from) < WITH_PAUSE * BLOCK_S;
     }
 
     private static double sum(float[] values) {
@@ -190,7 +195,7 @@ public final class StillnessFinder {
         for (int c = 0; c < 3; c++) {
             off += square(mean[6 * b + c] - sum[c] / n);
         }
-        return off < square(FORCE_WANDER);
+        return off < square(FORCE_WANDER_MS2);
     }
 
     private boolean follows(SensorStream stream, int b) {

@@ -4,6 +4,7 @@ import evenfall.fusion.filtering.Biquad;
 import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
@@ -15,12 +16,16 @@ import evenfall.ingest.recording.SensorStream;
  */
 public final class StrapGiveFinder {
 
+    /** In this band a trunk hardly turns, while the force of a landing has much to say. */
     private static final double LOWEST_HZ = 12;
+
     private static final double HIGHEST_HZ = 25;
     /** Slower sensors do not see the band. */
     private static final double SLOWEST_RATE_HZ = 70;
 
+    /** A landing's force counts from so long before contact to so long after it. */
     private static final double BEFORE_S = 0.05;
+
     private static final double AFTER_S = 0.25;
     /** The filters' own start and end stay outside, s. */
     private static final double ROOM_S = 0.25;
@@ -64,8 +69,8 @@ public final class StrapGiveFinder {
         double[][] turned = new double[2][n];
         for (int i = 0; i < n; i++) {
             int k = from + i;
-            Vector3 f = segmentFromSensor.rotate(new Vector3(stream.ax(k), stream.ay(k), stream.az(k)));
-            Vector3 rate = segmentFromSensor.rotate(new Vector3(stream.gx(k), stream.gy(k), stream.gz(k)));
+            Vector3 f = segmentFromSensor.rotate(SensorAxes.force(stream, k));
+            Vector3 rate = segmentFromSensor.rotate(SensorAxes.turnRate(stream, k));
             force[0][i] = f.x();
             force[1][i] = f.y();
             force[2][i] = f.z();

@@ -35,7 +35,7 @@ public final class TrunkEnd {
         double[][] up = new double[3][size];
         int after = 1;
         for (int k = 0; k < size; k++) {
-            double t = (k + 0.5) * ForceColumn.STEP_S;
+            double t = ForceColumn.timeS(k);
             while (after < track.size() - 1 && stream.time(after) < t) {
                 after++;
             }

@@ -3,8 +3,8 @@ package evenfall.fusion.analysis;
 import evenfall.fusion.alignment.ForwardBend;
 import evenfall.fusion.alignment.GyroSense;
 import evenfall.fusion.alignment.Median;
-import evenfall.fusion.alignment.OpeningRoutine;
 import evenfall.fusion.alignment.StrapWatch;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.finding.Finding;
 import evenfall.ingest.finding.FindingCode;
@@ -15,7 +15,6 @@ import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.Recording;
 import evenfall.ingest.recording.SensorRecording;
 import evenfall.ingest.recording.SensorStream;
-import evenfall.ingest.recording.SignedAxis;
 import evenfall.ingest.words.Digits;
 import evenfall.ingest.words.Words;
 import java.util.ArrayList;
@@ -109,30 +108,16 @@ public final class BodyChecks {
     /** Over a whole recording a body is mostly upright, walking or standing, so the mean force points up. */
     private static @Nullable Finding upsideDown(SensorReading reading, String whose, @Nullable Place place) {
         BodyAxes axes = reading.recording().axes();
-        if (axes == null || meanForce(reading.stream()).angleTo(direction(axes.up())) < UPSIDE_DOWN) {
+        if (axes == null) {
+            return null;
+        }
+        Vector3 force =
+                SensorAxes.forceSum(reading.stream(), 0, reading.stream().size());
+        if (force.angleTo(SensorAxes.direction(axes.up())) < UPSIDE_DOWN) {
             return null;
         }
         return new Finding(
                 FindingCode.UPSIDE_DOWN, Severity.ERROR, WORDS.say("upside.down", axes.up(), whose), place, null);
-    }
-
-    private static Vector3 meanForce(SensorStream s) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int i = 0; i < s.size(); i++) {
-            x += s.ax(i);
-            y += s.ay(i);
-            z += s.az(i);
-        }
-        return new Vector3(x, y, z);
-    }
-
-    private static Vector3 direction(SignedAxis axis) {
-        return new Vector3(
-                axis.axis() == 0 ? axis.sign() : 0,
-                axis.axis() == 1 ? axis.sign() : 0,
-                axis.axis() == 2 ? axis.sign() : 0);
     }
 
     /** Whether two recordings are one, given twice: two sensors never read alike to the last digit. */
@@ -177,15 +162,9 @@ public final class BodyChecks {
 
     /** Median depth of the opening bends, rad; 0 without any. */
     private static double depth(SensorReading reading) {
-        double[] depths =
-                OpeningRoutine.find(
-                                reading.stream(),
-                                reading.stances(),
-                                reading.stream().durationS())
-                        .bends()
-                        .stream()
-                        .mapToDouble(ForwardBend::depth)
-                        .toArray();
+        double[] depths = reading.opening(reading.stream().durationS()).bends().stream()
+                .mapToDouble(ForwardBend::depth)
+                .toArray();
         return depths.length == 0 ? 0 : Median.of(depths);
     }
 
@@ -193,7 +172,7 @@ public final class BodyChecks {
         List<Double> peaks = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < s.size(); i++) {
-            double size = Math.sqrt(s.ax(i) * s.ax(i) + s.ay(i) * s.ay(i) + s.az(i) * s.az(i));
+            double size = s.resultant(i);
             if (size < PEAK_FLOOR) {
                 continue;
             }

@@ -1,6 +1,7 @@
 package evenfall.fusion.analysis;
 
 import evenfall.fusion.posture.Covariance;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.SensorStream;
@@ -87,8 +88,6 @@ final class GapDoubt {
     }
 
     private Vector3 value(int i, int column) {
-        return column == 0
-                ? new Vector3(stream.ax(i), stream.ay(i), stream.az(i))
-                : new Vector3(stream.gx(i), stream.gy(i), stream.gz(i));
+        return column == 0 ? SensorAxes.force(stream, i) : SensorAxes.turnRate(stream, i);
     }
 }

@@ -146,7 +146,7 @@ final class LandingAnalysis {
     private Worn prepare(Place place, SensorReading reading, OrientationTrack track, List<LandingSpan> spans) {
         double beforeS =
                 spans.isEmpty() ? reading.stream().durationS() : spans.get(0).contactS();
-        OpeningRoutine opening = OpeningRoutine.find(reading.stream(), reading.stances(), beforeS);
+        OpeningRoutine opening = reading.opening(beforeS);
         SensorMotion motion = new SensorMotion(reading, track, opening, spans);
         double[] contacts = spans.stream().mapToDouble(LandingSpan::contactS).toArray();
         List<TakeoffHeadings.Takeoff> takeoffs = new ArrayList<>();

@@ -47,6 +47,8 @@ public final class LiveAnalyser {
     private static final double SAME_FALL_S = 3;
     /** Two looks at one landing differ by less, s. */
     private static final double SAME_LANDING_S = 0.3;
+    /** Only so many of the last told may be seen again: a look reaches no further back. */
+    private static final int LAST_TOLD = 10;
     /** Who stood still so shortly before the newest sample stands still, s: stillness is told block by block. */
     private static final double STILL_WITHIN_S = 0.3;
     /** After so long nothing more is learned from a landing, s. */
@@ -310,7 +312,7 @@ public final class LiveAnalyser {
     }
 
     private static boolean isNew(List<Double> known, double contact, double same) {
-        for (int k = known.size() - 1; k >= Math.max(0, known.size() - 10); k--) {
+        for (int k = known.size() - 1; k >= Math.max(0, known.size() - LAST_TOLD); k--) {
             if (Math.abs(known.get(k) - contact) < same) {
                 return false;
             }

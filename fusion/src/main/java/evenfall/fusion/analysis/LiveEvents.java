@@ -21,7 +21,10 @@ final class LiveEvents {
     /** A run of steps goes on where the next piece of it begins so soon, s. */
     private static final double SAME_RUN_S = 1;
 
+    /** Heel drops nearer to one another than this are one, s; one this old is seen to its end. */
     private static final double HEEL_DROPS_APART_S = 0.7;
+    /** The event after a contact has a contact of its own later than this, s: looks at one event differ by less. */
+    private static final double NEXT_AFTER_S = 0.3;
 
     private final EventFinder finder = new EventFinder();
     private final List<Event> old = new ArrayList<>();
@@ -110,7 +113,7 @@ final class LiveEvents {
     /** Where the first event after a moment of contact begins, s; infinite if none is seen. */
     double startAfter(double contactS) {
         return open.stream()
-                .filter(event -> event.contactS() > contactS + 0.3)
+                .filter(event -> event.contactS() > contactS + NEXT_AFTER_S)
                 .mapToDouble(Event::startS)
                 .findFirst()
                 .orElse(Double.POSITIVE_INFINITY);

@@ -38,7 +38,6 @@ final class LiveSensor {
     private final OrientationFollower follower;
     private final StillnessFinder stillness;
     private final GyroSenseFinder senses;
-    private final RoutineFinder routines = new RoutineFinder();
     private final BiConsumer<SensorStream, OrientationTrack> listener;
 
     private SensorReading reading;
@@ -66,7 +65,7 @@ final class LiveSensor {
         this.stillness = new StillnessFinder(rateHz);
         this.senses = new GyroSenseFinder(rateHz);
         this.track = follower.track();
-        this.reading = new SensorReading(begun, begun.stream(), List.of(), sense, List.of());
+        this.reading = new SensorReading(begun, begun.stream(), List.of(), sense, List.of(), new RoutineFinder());
     }
 
     /** Whether a stream is this sensor's, grown. */
@@ -85,13 +84,13 @@ final class LiveSensor {
             listener.accept(stream, track);
         }
         stillness.add(stream);
-        reading = new SensorReading(soFar, stream, reading.stances(), sense, reading.moves());
+        reading = read(soFar, stream, reading.stances(), reading.moves());
     }
 
     /** Works out what stands still, and how the gyroscope is to be read. */
     void takeStock() {
         List<Stance> stances = stillness.stances(reading.stream());
-        reading = new SensorReading(reading.recording(), reading.stream(), stances, sense, reading.moves());
+        reading = read(reading.recording(), reading.stream(), stances, reading.moves());
         if (!stances.isEmpty()) {
             Vector3 bias = SensorReading.bias(stances);
             senses.add(
@@ -135,7 +134,7 @@ final class LiveSensor {
             return false;
         }
         OpeningRoutine before = opening;
-        opening = routines.find(reading.stream(), reading.stances(), beforeS);
+        opening = reading.opening(beforeS);
         openingOver = beforeS < Double.POSITIVE_INFINITY;
         return !opening.equals(before);
     }
@@ -174,8 +173,12 @@ final class LiveSensor {
 
     /** Looks whether the strap moved. */
     void lookForMoves() {
-        reading = new SensorReading(
-                reading.recording(), reading.stream(), reading.stances(), sense, StrapWatch.find(reading.stances()));
+        reading = read(reading.recording(), reading.stream(), reading.stances(), StrapWatch.find(reading.stances()));
+    }
+
+    private SensorReading read(
+            SensorRecording recording, SensorStream stream, List<Stance> stances, List<StrapWatch.Move> moves) {
+        return new SensorReading(recording, stream, stances, sense, moves, reading.routines());
     }
 
     /**

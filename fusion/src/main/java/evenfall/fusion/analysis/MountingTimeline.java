@@ -31,8 +31,10 @@ record MountingTimeline(List<Part> parts) {
         return found;
     }
 
-    /** Whether one mounting holds at both of two moments. */
-    boolean isOne(double earlierS, double laterS) {
+    /** Whether one mounting holds at both of two moments, whichever comes first. */
+    boolean isOne(double oneS, double otherS) {
+        double earlierS = Math.min(oneS, otherS);
+        double laterS = Math.max(oneS, otherS);
         for (Part part : parts) {
             if (part.fromS() > earlierS && part.fromS() <= laterS) {
                 return false;

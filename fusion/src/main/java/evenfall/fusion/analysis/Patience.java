@@ -18,8 +18,10 @@ record Patience(double nowS, double contactS, double nextS) {
 
     /** One that has settled waits so long for the stance after it and for the upper back's samples, s, */
     static final double SETTLED_S = 0.7;
-    /** no longer than until the stance is this long. */
+    /** no longer than until the stance is this long, s, */
     private static final double ENOUGH_STANCE_S = 0.9;
+    /** and the upper back's samples reach this far beyond settling, s. */
+    private static final double UPPER_BACK_BEYOND_S = 0.3;
 
     /**
      * Whether to tell it now.
@@ -35,7 +37,9 @@ record Patience(double nowS, double contactS, double nextS) {
         if (settledS == null) {
             return false;
         }
-        boolean allSeen = after != null && after.lengthS() >= ENOUGH_STANCE_S && upperBackUntilS >= settledS + 0.3;
+        boolean allSeen = after != null
+                && after.lengthS() >= ENOUGH_STANCE_S
+                && upperBackUntilS >= settledS + UPPER_BACK_BEYOND_S;
         return allSeen || nowS >= settledS + SETTLED_S;
     }
 }

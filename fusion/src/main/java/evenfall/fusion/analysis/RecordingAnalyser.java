@@ -27,6 +27,9 @@ public final class RecordingAnalyser {
 
     private static final Words WORDS = Words.beside(RecordingAnalyser.class);
 
+    /** Clocks tied more loosely than this are told of, ms: common practice, no source. */
+    private static final double LOOSE_MS = 5;
+
     private final FilterKind filter;
 
     /** An analyser that estimates orientation with {@code filter}. */
@@ -49,7 +52,8 @@ public final class RecordingAnalyser {
         SensorRecording given = recording.upperBack();
         boolean twice = given != null && BodyChecks.isSame(recording.pelvis().stream(), given.stream());
         SensorRecording worn = twice ? null : given;
-        Aside<Followed> aside = worn == null ? null : Aside.start("follow upper back", () -> follow(worn));
+        Aside<TrunkSensor> aside =
+                worn == null ? null : Aside.start("follow upper back", () -> TrunkSensor.of(follow(worn)));
         Followed pelvis = follow(recording.pelvis());
         progress.at(WORDS, "progress.finding", 0);
         Aside<EventFinder.Found> finding =
@@ -63,7 +67,7 @@ public final class RecordingAnalyser {
         Sensors sensors = new Sensors(pelvis.reading(), pelvis.track(), null, null, null);
         if (worn != null && aside != null) {
             findings.addAll(worn.findings());
-            sensors = withUpperBack(pelvis, aside.result(), finding, findings, progress);
+            sensors = withUpperBack(TrunkSensor.of(pelvis), aside.result(), finding, findings, progress);
         }
         return new LandingAnalysis(sensors, finding.result(), findings).run(progress);
     }
@@ -71,25 +75,27 @@ public final class RecordingAnalyser {
     private Followed follow(SensorRecording sensor) {
         SensorReading reading = SensorReading.of(sensor);
         OrientationTrack track = reading.orientation(filter);
-        return new Followed(reading, track, TrunkEnd.of(reading.stream(), track));
+        return new Followed(reading, track);
     }
 
     private static Sensors withUpperBack(
-            Followed pelvis,
-            Followed upperBack,
+            TrunkSensor pelvisEnd,
+            TrunkSensor upperBackEnd,
             Aside<EventFinder.Found> finding,
             List<Finding> findings,
             Progress progress) {
+        Followed pelvis = pelvisEnd.sensor();
+        Followed upperBack = upperBackEnd.sensor();
         findings.addAll(BodyChecks.ofSensor(upperBack.reading(), Place.UPPER_BACK));
         findings.addAll(BodyChecks.ofPair(pelvis.reading(), upperBack.reading()));
         progress.at(WORDS, "progress.clocks", 0);
-        ClockFinder clocks = ClockFinder.of(pelvis.end(), upperBack.end());
+        ClockFinder clocks = ClockFinder.of(pelvisEnd.end(), upperBackEnd.end());
         ClockMap clock = clocks.map(landings(finding.result().events()).stream()
                 .map(Event::contactS)
                 .toList());
         if (clock == null) {
             findings.add(new Finding(FindingCode.CLOCK_UNCERTAIN, Severity.ERROR, WORDS.say("clock.none"), null, null));
-        } else if (clock.sigmaMs() > 5) {
+        } else if (clock.sigmaMs() > LOOSE_MS) {
             findings.add(new Finding(
                     FindingCode.CLOCK_UNCERTAIN,
                     Severity.WARNING,
@@ -115,8 +121,16 @@ public final class RecordingAnalyser {
                 .toList();
     }
 
-    /** One sensor with its orientation, and what its clock is compared by. */
-    private record Followed(SensorReading reading, OrientationTrack track, TrunkEnd end) {}
+    /** One sensor with its orientation. */
+    private record Followed(SensorReading reading, OrientationTrack track) {}
+
+    /** One of two sensors, with what their clocks are compared by. */
+    private record TrunkSensor(Followed sensor, TrunkEnd end) {
+
+        static TrunkSensor of(Followed sensor) {
+            return new TrunkSensor(sensor, TrunkEnd.of(sensor.reading().stream(), sensor.track()));
+        }
+    }
 
     /** The sensors of one recording; those of the upper back are null without it. */
     record Sensors(

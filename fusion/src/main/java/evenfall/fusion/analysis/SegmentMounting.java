@@ -11,6 +11,7 @@ import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StrapWatch;
 import evenfall.fusion.alignment.Straying;
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.BodyAxes;
@@ -45,6 +46,9 @@ final class SegmentMounting {
 
     /** A strap that slips by an angle in gravity turns about the vertical by about as much. */
     private static final double SLIP_SIGMA_PART = 0.7;
+
+    /** About so many samples, spread evenly, tell the mean force of a whole stream: common practice, no source. */
+    private static final int ENOUGH_SAMPLES = 1000;
 
     private final Place place;
     private final SensorReading reading;
@@ -298,18 +302,12 @@ final class SegmentMounting {
                 best = longer && stance.endS() <= untilS ? stance : best;
             }
         }
-        return best != null ? best.force() : meanForce();
+        return best != null ? best.force() : forceOverAll();
     }
 
-    private Vector3 meanForce() {
-        Vector3 sum = Vector3.ZERO;
-        int stride = Math.max(1, reading.stream().size() / 1000);
-        for (int i = 0; i < reading.stream().size(); i += stride) {
-            sum = sum.plus(new Vector3(
-                    reading.stream().ax(i),
-                    reading.stream().ay(i),
-                    reading.stream().az(i)));
-        }
+    private Vector3 forceOverAll() {
+        int size = reading.stream().size();
+        Vector3 sum = SensorAxes.forceSum(reading.stream(), 0, size, Math.max(1, size / ENOUGH_SAMPLES));
         return sum.norm() > 0 ? sum : Vector3.UP;
     }
 
@@ -349,11 +347,7 @@ final class SegmentMounting {
             double contactS = takeoffs.contactS(k);
             int from = Math.max(0, reading.stream().indexAtOrBefore(contactS));
             for (int i = from; i < reading.stream().size() && reading.stream().time(i) < contactS + FOLDING_S; i++) {
-                Vector3 rate = new Vector3(
-                                reading.stream().gx(i),
-                                reading.stream().gy(i),
-                                reading.stream().gz(i))
-                        .across(up.normalised());
+                Vector3 rate = SensorAxes.turnRate(reading.stream(), i).across(up.normalised());
                 axis.add(rate.x(), rate.y(), rate.z(), 1);
                 axis.addSense(rate.x(), rate.y(), rate.z());
                 turning += rate.norm();

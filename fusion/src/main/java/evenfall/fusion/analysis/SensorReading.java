@@ -1,6 +1,8 @@
 package evenfall.fusion.analysis;
 
 import evenfall.fusion.alignment.GyroSense;
+import evenfall.fusion.alignment.OpeningRoutine;
+import evenfall.fusion.alignment.RoutineFinder;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.alignment.StillnessFinder;
 import evenfall.fusion.alignment.StrapWatch;
@@ -20,13 +22,15 @@ import java.util.List;
  * @param stances the quiet stretches
  * @param sense about which axes the gyroscope had to be put right
  * @param moves moves of the strap
+ * @param routines remembers which bends were seen, however often the opening routine is asked for
  */
 record SensorReading(
         SensorRecording recording,
         SensorStream stream,
         List<Stance> stances,
         GyroSense sense,
-        List<StrapWatch.Move> moves) {
+        List<StrapWatch.Move> moves,
+        RoutineFinder routines) {
 
     static SensorReading of(SensorRecording recording) {
         SensorStream raw = recording.stream();
@@ -35,9 +39,9 @@ record SensorReading(
         if (sense.mirrored()) {
             SensorStream right = raw.withTurnRateReversed(sense.x(), sense.y(), sense.z());
             List<Stance> again = StillnessFinder.find(right);
-            return new SensorReading(recording, right, again, sense, StrapWatch.find(again));
+            return new SensorReading(recording, right, again, sense, StrapWatch.find(again), new RoutineFinder());
         }
-        return new SensorReading(recording, raw, stances, sense, StrapWatch.find(stances));
+        return new SensorReading(recording, raw, stances, sense, StrapWatch.find(stances), new RoutineFinder());
     }
 
     /** Mean turn rate of the quiet stretches by their length, rad/s; zero without any. */
@@ -49,6 +53,15 @@ record SensorReading(
             length += stance.lengthS();
         }
         return length > 0 ? sum.times(1 / length) : sum;
+    }
+
+    /**
+     * The opening routine. Not safe for use from several threads at once.
+     *
+     * @param beforeS where to stop looking, s on the sensor's clock
+     */
+    OpeningRoutine opening(double beforeS) {
+        return routines.find(stream, stances, beforeS);
     }
 
     OrientationTrack orientation(FilterKind filter) {

@@ -4,6 +4,7 @@ import evenfall.fusion.alignment.PrincipalAxis;
 import evenfall.fusion.alignment.Stance;
 import evenfall.fusion.landing.TakeoffFinder;
 import evenfall.fusion.posture.Motion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SensorStream;
 import java.util.List;
@@ -109,9 +110,7 @@ final class TakeoffHeadings {
         axis.addSense(left.x(), left.y(), left.z());
         double turning = 0;
         for (int i = before.to(); i < stream.size() && stream.time(i) < end; i++) {
-            Vector3 rate = new Vector3(stream.gx(i), stream.gy(i), stream.gz(i))
-                    .minus(before.rate())
-                    .across(up.normalised());
+            Vector3 rate = SensorAxes.turnRate(stream, i).minus(before.rate()).across(up.normalised());
             axis.add(rate.x(), rate.y(), rate.z(), 1);
             turning = Math.max(turning, rate.norm());
         }

@@ -67,17 +67,27 @@ final class TurnWatch {
     private record Step(double deg, double t, int fewest) {
 
         static Step of(double[] deg, int from, int split, int to) {
-            double[] before = meanAndCount(deg, from, split);
-            double[] after = meanAndCount(deg, split, to);
-            double step = after[0] - before[0];
-            double squares = before[2] + after[2];
-            double freedom = Math.max(1, before[1] + after[1] - 2);
+            Stretch before = Stretch.of(deg, from, split);
+            Stretch after = Stretch.of(deg, split, to);
+            double step = after.mean() - before.mean();
+            double squares = before.squares() + after.squares();
+            double freedom = Math.max(1, before.count() + after.count() - 2);
             double scatter = Math.max(SCATTER_FLOOR_DEG, Math.sqrt(squares / freedom));
-            double t = Math.abs(step) / (scatter * Math.sqrt(1 / before[1] + 1 / after[1]));
-            return new Step(step, t, (int) Math.min(before[1], after[1]));
+            double t = Math.abs(step) / (scatter * Math.sqrt(1.0 / before.count() + 1.0 / after.count()));
+            return new Step(step, t, Math.min(before.count(), after.count()));
         }
+    }
 
-        private static double[] meanAndCount(double[] deg, int from, int to) {
+    /**
+     * The directions of a stretch of landings.
+     *
+     * @param mean of those known; 0 without any
+     * @param count how many are known
+     * @param squares sum of their squared distances from the mean
+     */
+    private record Stretch(double mean, int count, double squares) {
+
+        static Stretch of(double[] deg, int from, int to) {
             double sum = 0;
             int n = 0;
             for (int k = from; k < to; k++) {
@@ -93,7 +103,7 @@ final class TurnWatch {
                     squares += (deg[k] - mean) * (deg[k] - mean);
                 }
             }
-            return new double[] {mean, n, squares};
+            return new Stretch(mean, n, squares);
         }
     }
 }

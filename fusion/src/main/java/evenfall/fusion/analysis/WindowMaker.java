@@ -6,6 +6,7 @@ import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.posture.Covariance;
 import evenfall.fusion.posture.MotionWindow;
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.Gravity;
@@ -24,10 +25,22 @@ final class WindowMaker {
     private static final double BEFORE_REACH_S = 8;
 
     private static final double AFTER_REACH_S = 8;
+    /** The stance before ends so long before contact at least, s: crouch and flight lie between; */
+    private static final double BEFORE_CONTACT_S = 0.15;
+    /** it begins no more than this before the event ahead is over, s; */
+    private static final double INTO_EVENT_S = 0.1;
+    /** the stance after begins so long after contact at least, s: nobody stands still sooner. All three common practice, no source. */
+    private static final double AFTER_CONTACT_S = 0.2;
+    /** Of the stance before its last seconds are used, of the one after its first, s. */
     private static final double BEFORE_USED_S = 2;
+
     private static final double AFTER_USED_S = 3;
+    /** Where there is none a window reaches so far from contact, s. */
     private static final double WITHOUT_STANCE_BEFORE_S = 3;
+
     private static final double WITHOUT_STANCE_AFTER_S = 5.5;
+    /** Two moments that are nearer to one another than this are one, s. */
+    private static final double SAME_MOMENT_S = 0.001;
     /** Stillness broken for less than this is one stance, s. */
     private static final double SAME_STANCE_S = 0.7;
 
@@ -58,7 +71,11 @@ final class WindowMaker {
     /** Bias of a cheap gyroscope of which no stance tells anything, rad/s. */
     private static final double UNKNOWN_BIAS = Math.toRadians(1);
 
+    /** A stance tells the less of the bias the further away it is: by e for so long, s; */
     private static final double BIAS_MEMORY_S = 60;
+    /** beyond so many times that it tells nothing. */
+    private static final double BIAS_REACH = 3;
+    /** A stance longer than this tells no more of it, s. */
     private static final double BIAS_LENGTH_S = 5;
 
     /** What an impact adds to the speed: what a ringing strap hides between samples, m/s per g. */
@@ -136,7 +153,7 @@ final class WindowMaker {
     }
 
     private List<Stance> between(Stance before, Stance after) {
-        int first = firstEndingAfter(before.endS() + 0.001);
+        int first = firstEndingAfter(before.endS() + SAME_MOMENT_S);
         int last = first;
         while (last < stances.size() && stances.get(last).endS() < after.startS()) {
             last++;
@@ -175,10 +192,10 @@ final class WindowMaker {
         Stance found = null;
         for (int k = firstEndingAfter(contactS - BEFORE_REACH_S); k < stances.size(); k++) {
             Stance stance = stances.get(k);
-            if (stance.endS() > contactS - 0.15) {
+            if (stance.endS() > contactS - BEFORE_CONTACT_S) {
                 break;
             }
-            if (stance.startS() > earliestS - 0.1) {
+            if (stance.startS() > earliestS - INTO_EVENT_S) {
                 found = stance;
             }
         }
@@ -188,9 +205,9 @@ final class WindowMaker {
     /** The first stance after a contact, with those that follow it at once, as far as they are used. */
     private @Nullable Stance after(double contactS, double untilS) {
         Stance found = null;
-        for (int k = firstEndingAfter(contactS + 0.2); k < stances.size(); k++) {
+        for (int k = firstEndingAfter(contactS + AFTER_CONTACT_S); k < stances.size(); k++) {
             Stance next = stances.get(k);
-            if (next.startS() < contactS + 0.2) {
+            if (next.startS() < contactS + AFTER_CONTACT_S) {
                 continue;
             }
             double reach = found == null ? contactS + AFTER_REACH_S : found.endS() + SAME_STANCE_S;
@@ -247,9 +264,8 @@ final class WindowMaker {
         int peak = index(contactS);
         double most = 0;
         double clippedS = 0;
-        for (int i = peak; i < to && stream.time(i) < contactS + 0.25; i++) {
-            double size =
-                    Math.sqrt(stream.ax(i) * stream.ax(i) + stream.ay(i) * stream.ay(i) + stream.az(i) * stream.az(i));
+        for (int i = peak; i < to && stream.time(i) < contactS + LandingMeasurer.PEAK_WITHIN_S; i++) {
+            double size = stream.resultant(i);
             clippedS += stream.accelerationClipped(i) ? 1 / stream.rateHz() : 0;
             if (size > most) {
                 most = size;
@@ -301,15 +317,7 @@ final class WindowMaker {
     }
 
     private Vector3 meanForce(int from, int to) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int i = from; i < to; i++) {
-            x += stream.ax(i);
-            y += stream.ay(i);
-            z += stream.az(i);
-        }
-        return new Vector3(x, y, z).times(1.0 / (to - from));
+        return SensorAxes.forceSum(stream, from, to).times(1.0 / (to - from));
     }
 
     /**
@@ -326,9 +334,9 @@ final class WindowMaker {
         double weights = 0;
         double squares = 0;
         double away = 0;
-        for (int k = firstEndingAfter(atS - 3 * BIAS_MEMORY_S); k < stances.size(); k++) {
+        for (int k = firstEndingAfter(atS - BIAS_REACH * BIAS_MEMORY_S); k < stances.size(); k++) {
             Stance stance = stances.get(k);
-            if (stance.startS() > atS + 3 * BIAS_MEMORY_S) {
+            if (stance.startS() > atS + BIAS_REACH * BIAS_MEMORY_S) {
                 break;
             }
             double length = Math.min(stance.lengthS(), BIAS_LENGTH_S);

@@ -30,14 +30,44 @@ final class DescentFinder {
     /** From one that rings within a larger brake, the larger differs by this factor. */
     private static final double RINGING = 1.5;
 
-    /** Half the window in which a stance is averaged, s. */
-    private static final double STANCE_HALF = 0.15;
+    /** What rings within a descent is among so many before and after it: common practice, no source. */
+    private static final int NEIGHBOURS = 3;
+
+    /** The rest after is looked for from so long after the fastest moment, s: a brake has then at least begun. */
+    private static final double AFTER_TURN = 0.05;
+
+    /** The force is largest at most so long after the fastest moment, s; as the peak of a landing is after its contact. */
+    private static final double PEAK_WITHIN = 0.25;
+
+    /** A pelvis swings until so long after the fastest moment, s: as long as angles of a landing are taken. */
+    private static final double SWING_WITHIN = 0.6;
+
+    /** A stance is averaged over so much about the middle of a rest. */
+    private static final Stretch STANCE = new Stretch(-0.15, 0.15);
+
+    /** Without a rest near, up before is taken just before the way down, and after once most landings are stopped: */
+    private static final Stretch UP_BEFORE = new Stretch(-0.3, 0);
+
+    private static final Stretch UP_AFTER = new Stretch(0.8, 1.5);
+
+    /** the mean force of somebody who moves needs a second or two to point up. All four common practice, no source. */
+    private static final Stretch FORCE_BEFORE = new Stretch(-2, -0.2);
+
+    private static final Stretch FORCE_AFTER = new Stretch(0.8, 2);
 
     /** Share of the brake over which its rate is taken: who lands softly sinks on, slowly, after a first hard half. */
     private static final double BRAKE_SHARE = 0.5;
 
     /** Share of the brake after which downward speed counts as stopped: the rest is standing up again, or drift. */
     private static final double STOPPED_SHARE = 0.95;
+
+    /**
+     * A stretch of time about a sample.
+     *
+     * @param first its start, s after the sample
+     * @param last its end likewise
+     */
+    private record Stretch(double first, double last) {}
 
     private final VerticalMotion motion;
 
@@ -63,7 +93,7 @@ final class DescentFinder {
 
     private static boolean ringsInAnother(List<Descent> all, int i) {
         Descent one = all.get(i);
-        for (int k = Math.max(0, i - 3); k <= Math.min(all.size() - 1, i + 3); k++) {
+        for (int k = Math.max(0, i - NEIGHBOURS); k <= Math.min(all.size() - 1, i + NEIGHBOURS); k++) {
             Descent other = all.get(k);
             if (k != i
                     && other.start() <= one.turn()
@@ -82,20 +112,20 @@ final class DescentFinder {
         int rest = motion.restAtOrBefore(turn);
         int start = Math.max(crest, rest);
         int end = motion.fastestUp(turn, motion.shifted(turn, BRAKE_WITHIN));
-        int restAfter = motion.restAtOrAfter(motion.shifted(turn, 0.05));
+        int restAfter = motion.restAtOrAfter(motion.shifted(turn, AFTER_TURN));
         double sinceRest = rest < 0 ? Double.POSITIVE_INFINITY : motion.time(start) - motion.time(rest);
         double untilRest = restAfter < 0 ? Double.POSITIVE_INFINITY : motion.time(restAfter) - motion.time(turn);
         boolean before = sinceRest < REST_NEAR;
         boolean after = untilRest < REST_NEAR;
-        Vector3 upBefore = before ? upward(rest, -STANCE_HALF, STANCE_HALF) : upward(start, -0.3, 0);
-        Vector3 upAfter = after ? upward(restAfter, -STANCE_HALF, STANCE_HALF) : upward(turn, 0.8, 1.5);
-        Vector3 forceBefore = before ? force(rest, -STANCE_HALF, STANCE_HALF) : force(start, -2, -0.2);
-        Vector3 forceAfter = after ? force(restAfter, -STANCE_HALF, STANCE_HALF) : force(turn, 0.8, 2);
+        Vector3 upBefore = before ? upward(rest, STANCE) : upward(start, UP_BEFORE);
+        Vector3 upAfter = after ? upward(restAfter, STANCE) : upward(turn, UP_AFTER);
+        Vector3 forceBefore = before ? force(rest, STANCE) : force(start, FORCE_BEFORE);
+        Vector3 forceAfter = after ? force(restAfter, STANCE) : force(turn, FORCE_AFTER);
         double lowest = motion.speed(turn);
         double brake = motion.speed(end) - lowest;
         int takeoff = firstLight(start, turn);
         int contact = lastLight(start, turn);
-        int peak = peak(Math.min(contact, turn), motion.shifted(turn, 0.25));
+        int peak = peak(Math.min(contact, turn), motion.shifted(turn, PEAK_WITHIN));
         return new Descent(
                 motion.time(start),
                 motion.time(takeoff),
@@ -115,16 +145,16 @@ final class DescentFinder {
                 sinceRest,
                 untilRest,
                 Math.min(upBefore.angleTo(upAfter), forceBefore.angleTo(forceAfter)),
-                motion.largestAngle(upBefore, start, motion.shifted(turn, 0.6)),
+                motion.largestAngle(upBefore, start, motion.shifted(turn, SWING_WITHIN)),
                 rest >= 0 && motion.time(crest) - motion.time(rest) < FROM_REST);
     }
 
-    private Vector3 upward(int index, double first, double last) {
-        return motion.upward(motion.shifted(index, first), motion.shifted(index, last));
+    private Vector3 upward(int index, Stretch about) {
+        return motion.upward(motion.shifted(index, about.first()), motion.shifted(index, about.last()));
     }
 
-    private Vector3 force(int index, double first, double last) {
-        return motion.force(motion.shifted(index, first), motion.shifted(index, last));
+    private Vector3 force(int index, Stretch about) {
+        return motion.force(motion.shifted(index, about.first()), motion.shifted(index, about.last()));
     }
 
     /**

@@ -24,6 +24,9 @@ public final class EventFinder {
     /** A gap up to this long is bridged by a straight line of force, s; the feet can do little meanwhile. */
     private static final double BRIDGED_GAP = 0.25;
 
+    /** Fewer samples than this hold no speed that turns. */
+    private static final int LEAST_SAMPLES = 3;
+
     private final EventParams params = EventParams.DEFAULT;
 
     /**
@@ -112,7 +115,7 @@ public final class EventFinder {
             int end = Math.min(to, core + stretch);
             int first = Math.max(from, core - margin);
             int last = Math.min(to, end + margin);
-            if (last - first < 3) {
+            if (last - first < LEAST_SAMPLES) {
                 continue;
             }
             double begins = pelvis.time(core);

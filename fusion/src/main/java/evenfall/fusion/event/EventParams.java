@@ -9,14 +9,15 @@ package evenfall.fusion.event;
  * @param body what every landing has
  * @param drop a drop without a jump
  * @param hop a jump that comes back to the same ground
+ * @param crouch going down before a jump
  * @param steps running and hopping
  * @param fall ending off the feet
  */
-record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall fall) {
+record EventParams(Rest rest, Body body, Drop drop, Hop hop, Crouch crouch, Steps steps, Fall fall) {
 
     /** The limits in use. */
-    static final EventParams DEFAULT =
-            new EventParams(Rest.DEFAULT, Body.DEFAULT, Drop.DEFAULT, Hop.DEFAULT, Steps.DEFAULT, Fall.DEFAULT);
+    static final EventParams DEFAULT = new EventParams(
+            Rest.DEFAULT, Body.DEFAULT, Drop.DEFAULT, Hop.DEFAULT, Crouch.DEFAULT, Steps.DEFAULT, Fall.DEFAULT);
 
     /**
      * Standing still before and after. A landing with some flight may go on walking, and one whose flight is so long
@@ -101,6 +102,16 @@ record EventParams(Rest rest, Body body, Drop drop, Hop hop, Steps steps, Fall f
                 0.85,
                 1.45,
                 Math.toRadians(40));
+    }
+
+    /**
+     * A counter-movement: a crouch from rest whose brake is the push for the larger descent that follows.
+     *
+     * @param larger least of that descent's speed lost since its crest, as a share of the crouch's
+     * @param within longest time from the fastest moment of the one to that of the other
+     */
+    record Crouch(double larger, double within) {
+        static final Crouch DEFAULT = new Crouch(1.25, 0.8);
     }
 
     /**

@@ -12,12 +12,19 @@ import java.util.List;
  */
 final class HeelDrops {
 
-    private static final double FALLEN = 0.3;
+    /** Least speed lost on the way down. */
+    private static final double FALLEN_MS = 0.3;
+    /** Least time with little weight on the feet. */
     private static final double LIGHT_S = 0.02;
-    private static final double BRAKE = 3;
-    private static final double BLOW = 15;
-    private static final double RISEN = 0.3;
+    /** Least mean of the brake's first half. */
+    private static final double BRAKE_MS2 = 3;
+    /** Least resultant. */
+    private static final double BLOW_MS2 = 15;
+    /** Greatest speed upward before: who rises further hops. Common practice, no source. */
+    private static final double RISEN_MS = 0.3;
+    /** Standing still is no further away, before and after. */
     private static final double REST_S = 1;
+    /** Nobody leans otherwise after it than before by more, rad: common practice, no source. */
     private static final double TILT = Math.toRadians(20);
     /** A blow that rings is one heel drop, s. */
     private static final double APART_S = 0.5;
@@ -38,11 +45,11 @@ final class HeelDrops {
     }
 
     private static boolean isHeelDrop(Descent d) {
-        return d.fallen() >= FALLEN
+        return d.fallen() >= FALLEN_MS
                 && d.light() >= LIGHT_S
-                && d.brakeRate() >= BRAKE
-                && d.peakForce() >= BLOW
-                && d.upward() <= RISEN
+                && d.brakeRate() >= BRAKE_MS2
+                && d.peakForce() >= BLOW_MS2
+                && d.upward() <= RISEN_MS
                 && d.restBefore() <= REST_S
                 && d.restAfter() <= REST_S
                 && d.tilt() <= TILT;

@@ -108,9 +108,10 @@ final class LandingRules {
 
     /** A crouch from rest whose brake is the push for the larger one that follows. */
     private boolean isCounterMovement(Descent one, Descent next) {
+        EventParams.Crouch crouch = params.crouch();
         return one.fromRest()
-                && next.fallenSinceCrest() > 1.25 * one.fallenSinceCrest()
-                && next.turn() - one.turn() < 0.8;
+                && next.fallenSinceCrest() > crouch.larger() * one.fallenSinceCrest()
+                && next.turn() - one.turn() < crouch.within();
     }
 
     private boolean amongSteps(int i) {

@@ -4,6 +4,7 @@ import evenfall.fusion.filtering.Butterworth;
 import evenfall.fusion.filtering.ZeroPhase;
 import evenfall.fusion.orientation.OrientationTrack;
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.SensorAxes;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.SampleCursor;
@@ -27,6 +28,9 @@ final class VerticalMotion {
 
     /** At low rates the smoothing stays below this share of the rate. */
     private static final double MOST_OF_RATE = 0.4;
+
+    /** A level below a tenth of gravity is no standing weight, m/s²: a sensor in free fall, or dead. */
+    private static final double LEAST_LEVEL = 1;
 
     /** Standing still is a force within this share of the level, */
     private static final double QUIET_FORCE = 0.15;
@@ -179,8 +183,7 @@ final class VerticalMotion {
 
     /** Resultant of the specific force as recorded, m/s². */
     double resultant(int i) {
-        int k = from + i;
-        return Math.sqrt(stream.ax(k) * stream.ax(k) + stream.ay(k) * stream.ay(k) + stream.az(k) * stream.az(k));
+        return stream.resultant(from + i);
     }
 
     /** The last sample of standing still at or before {@code i}; -1 if there is none. */
@@ -214,15 +217,7 @@ final class VerticalMotion {
      * rest, or over a second or two of steps, it points up whatever the orientation says.
      */
     Vector3 force(int a, int b) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int k = from + a; k <= from + b; k++) {
-            x += stream.ax(k);
-            y += stream.ay(k);
-            z += stream.az(k);
-        }
-        return new Vector3(x, y, z);
+        return SensorAxes.forceSum(stream, from + a, from + b + 1);
     }
 
     /** Up in the sensor's axes, summed over the samples {@code a} to {@code b}, both inclusive. */
@@ -281,8 +276,7 @@ final class VerticalMotion {
             for (; a < i - half; a++) {
                 sum -= vertical[a];
             }
-            // A level below a tenth of gravity is no standing weight: a sensor in free fall, or dead.
-            level[i] = Math.max(sum / (b - a), 1);
+            level[i] = Math.max(sum / (b - a), LEAST_LEVEL);
         }
         return level;
     }

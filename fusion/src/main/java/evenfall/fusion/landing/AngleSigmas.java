@@ -17,10 +17,29 @@ import java.util.function.ToDoubleFunction;
  */
 record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
+    /**
+     * The fixed part of each angle, deg: what filter and flesh leave where nothing else errs. Those of simulated bodies, and the
+     * weakest point: people's may be larger.
+     */
+    private static final double TRUNK_FLEXION_DEG = 0.075;
+
+    private static final double TRUNK_LEAN_DEG = 0.02;
+    private static final double PELVIC_ROTATION_DEG = 0.045;
+    private static final double PELVIC_TILT_DEG = 0.16;
+    private static final double PELVIC_OBLIQUITY_DEG = 0.01;
+    private static final double TWIST_DEG = 0.1;
+    private static final double SPINE_FLEXION_DEG = 0.085;
+    /** What an impact leaves of the pelvis's tilt besides, for each g of it; on simulated bodies as well. */
+    private static final double TILT_DEG_PER_G = 0.0075;
+
+    /** Beyond 60° a lean counts as that, for near lying on the side flexion and yaw are no longer two: common practice, no source. */
+    private static final double LEAST_COSINE = 0.5;
+
     /** Stances are steadier and gaps hide less than the smoother is told: so much of its sigma is true of a turn. */
     private static final double TURN_SHARE = 0.7;
     /** Straps rock fore and aft more than to the sides; a tilt to the side is surer by this. */
     private static final double SIDEWAYS = 0.1;
+
     /**
      * What is known of one segment's sensor through a landing.
      *
@@ -66,7 +85,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
     double trunkFlexion(Change c) {
         return sum(
-                0.075,
+                TRUNK_FLEXION_DEG,
                 clockS * c.rate(BodyMoment::flexion),
                 upper.scale.y() * c.degrees,
                 Math.toDegrees(
@@ -77,7 +96,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
     double trunkLean(Change c) {
         return sum(
-                0.02,
+                TRUNK_LEAN_DEG,
                 clockS * c.rate(BodyMoment::lean),
                 upper.scale.x() * c.degrees,
                 upper.leanMixed(c, m -> sine(m.upper()), m -> cosine(m.upper())),
@@ -87,7 +106,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
     double pelvicRotation(Change c) {
         return sum(
-                0.045,
+                PELVIC_ROTATION_DEG,
                 pelvis.scale.z() * c.degrees,
                 pelvis.yawMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
                 TURN_SHARE * pelvis.turns.yawDeg());
@@ -95,18 +114,18 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
     double pelvicTilt(Change c) {
         return sum(
-                0.16,
+                PELVIC_TILT_DEG,
                 pelvis.scale.y() * c.degrees,
                 Math.toDegrees(
                         pelvis.mounting * c.of(m -> Math.sin(m.pelvis().angles().lean()))),
-                0.0075 * peakG,
+                TILT_DEG_PER_G * peakG,
                 Math.toDegrees(c.of(m -> m.pelvis().forwardTip())),
                 TURN_SHARE * pelvis.turns.flexionDeg());
     }
 
     double pelvicObliquity(Change c) {
         return sum(
-                0.01,
+                PELVIC_OBLIQUITY_DEG,
                 pelvis.scale.x() * c.degrees,
                 pelvis.leanMixed(c, m -> sine(m.pelvis()), m -> cosine(m.pelvis())),
                 Math.toDegrees(c.of(m -> m.pelvis().rightTip())),
@@ -115,7 +134,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
     double twist(Change c) {
         return sum(
-                0.1,
+                TWIST_DEG,
                 clockS * c.rate(BodyMoment::upperRotation),
                 Math.hypot(
                         pelvis.scale.z() * c.of(BodyMoment::rotation),
@@ -127,7 +146,7 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
     double spineFlexion(Change c) {
         return sum(
-                0.085,
+                SPINE_FLEXION_DEG,
                 clockS * c.rate(BodyMoment::flexion),
                 Math.hypot(pelvis.scale.y() * c.of(BodyMoment::tilt), upper.scale.y() * c.of(BodyMoment::flexion)),
                 Math.toDegrees(Math.hypot(
@@ -137,12 +156,12 @@ record AngleSigmas(Segment pelvis, Segment upper, double peakG, double clockS) {
 
     private static double sine(BodyMoment.Segment segment) {
         SegmentAngles a = segment.angles();
-        return Math.sin(a.flexion()) / Math.max(0.5, Math.cos(a.lean()));
+        return Math.sin(a.flexion()) / Math.max(LEAST_COSINE, Math.cos(a.lean()));
     }
 
     private static double cosine(BodyMoment.Segment segment) {
         SegmentAngles a = segment.angles();
-        return Math.cos(a.flexion()) / Math.max(0.5, Math.cos(a.lean()));
+        return Math.cos(a.flexion()) / Math.max(LEAST_COSINE, Math.cos(a.lean()));
     }
 
     private static double sum(double... parts) {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Measures where the pelvis went after contact and where it was over the feet. */
 final class BalanceMeasurer {
 
+    /** Shifts are counted from contact to so long after it, s. */
     private static final double SHIFT_S = 0.3;
     /** Sway of a person who stands quietly, m: common practice, no source. */
     private static final double SWAY_FORE_AFT = 0.005;
@@ -47,8 +48,7 @@ final class BalanceMeasurer {
         this.motion = pelvis.motion();
         this.moments = moments;
         this.headingSigma = headingSigma;
-        this.toHeading =
-                Quaternion.about(Vector3.UP, -pelvis.at(moments.contactS()).yaw());
+        this.toHeading = pelvis.toHeadingAt(moments.contactS());
     }
 
     Balance measure(LandingScene.@Nullable Span after, Steps steps) {

@@ -51,7 +51,7 @@ final class ClippedPeak {
         double height = Math.max(0, CAP * jump.value() / length);
         double sigma = Math.hypot(
                 CAP * jump.sigma() / length, height * Math.hypot(SHAPE_SIGMA, ENDS_SIGMA * interval / length));
-        double recorded = MomentFinder.resultant(stream, motion.from() + MomentFinder.peak(motion, contactS));
+        double recorded = stream.resultant(motion.from() + MomentFinder.peak(motion, contactS));
         return new Estimate((recorded + height) / Gravity.STANDARD, sigma / Gravity.STANDARD);
     }
 }

@@ -9,8 +9,11 @@ import evenfall.ingest.recording.SensorStream;
  */
 final class DeadGyroscope {
 
+    /** Looked at from so long before contact to so long after it, s: nobody holds still then. Common practice, no source. */
     private static final double BEFORE_S = 0.1;
+
     private static final double AFTER_S = 0.4;
+    /** Fewer samples than this may be alike by chance. */
     private static final int LEAST_SAMPLES = 10;
 
     private DeadGyroscope() {}

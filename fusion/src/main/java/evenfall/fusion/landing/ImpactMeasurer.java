@@ -11,6 +11,14 @@ final class ImpactMeasurer {
     /** A first peak is followed by a fall of at least this part of it. */
     private static final double PEAK_FALL = 0.1;
 
+    /** A lower one is the ringing of a strap before the impact, g: common practice, no source. */
+    private static final double LEAST_FIRST_PEAK_G = 1.5;
+
+    /** The rise is counted from this share of the first peak to that. */
+    private static final double RISE_FROM = 0.1;
+
+    private static final double RISE_TO = 0.9;
+
     private ImpactMeasurer() {}
 
     static Impact measure(SegmentMotion segment, @Nullable SegmentMotion upperBack, double contactS) {
@@ -18,8 +26,8 @@ final class ImpactMeasurer {
         int peak = MomentFinder.peak(pelvis, contactS);
         double peakG = g(pelvis, peak);
         int first = firstPeak(pelvis, contactS, peak);
-        double low = crossing(pelvis, contactS, first, 0.1);
-        double high = crossing(pelvis, low, first, 0.9);
+        double low = crossing(pelvis, contactS, first, RISE_FROM);
+        double high = crossing(pelvis, low, first, RISE_TO);
         double rise = high - low;
         Double riseMs = rise > 0 ? 1000 * rise : null;
         Double slope = rise > 0 ? (gAt(pelvis, high) - gAt(pelvis, low)) / rise : null;
@@ -48,7 +56,7 @@ final class ImpactMeasurer {
     }
 
     private static double g(Motion motion, int i) {
-        return MomentFinder.resultant(motion.stream(), motion.from() + i) / Gravity.STANDARD;
+        return motion.stream().resultant(motion.from() + i) / Gravity.STANDARD;
     }
 
     private static double gAt(Motion motion, double timeS) {
@@ -66,7 +74,7 @@ final class ImpactMeasurer {
         for (int i = best; i <= largest; i++) {
             if (g(motion, i) > g(motion, best)) {
                 best = i;
-            } else if (g(motion, best) > 1.5 && g(motion, i) < (1 - PEAK_FALL) * g(motion, best)) {
+            } else if (g(motion, best) > LEAST_FIRST_PEAK_G && g(motion, i) < (1 - PEAK_FALL) * g(motion, best)) {
                 return best;
             }
         }

@@ -22,6 +22,8 @@ public final class LandingMeasurer {
     public static final double ANGLES_WITHIN_S = PostureMeasurer.WITHIN_S;
     /** They are told by what comes until so long after it, s. */
     public static final double SEEN_WITHIN_S = PostureMeasurer.WITHIN_S + PostureMeasurer.ROOM_S;
+    /** The impact's peak is looked for until so long after contact, s. */
+    public static final double PEAK_WITHIN_S = MomentFinder.PEAK_AFTER_S;
 
     /** Feet leave the ground differently: simulated ones by 1.5 ms, people's by up to 10 (common practice, no source). */
     private static final double TAKEOFF_SIGMA_S = 0.0015;
@@ -252,9 +254,7 @@ public final class LandingMeasurer {
         }
         int low = motion.indexAt(lowest);
         double higher = motion.place(other).z() - motion.placeAt(lowest).z();
-        double sigma = pelvis.smoothed()
-                .between(Math.min(low, other), Math.max(low, other))
-                .placeUp();
+        double sigma = pelvis.smoothed().between(low, other).placeUp();
         return higher < Math.hypot(DEPTH_SIGMA_M, sigma);
     }
 
@@ -369,9 +369,7 @@ public final class LandingMeasurer {
         double between = peak < 1 || peak + 1 >= stream.size()
                 ? 0
                 : PeakBetweenSamples.sigma(
-                        MomentFinder.resultant(stream, peak - 1),
-                        MomentFinder.resultant(stream, peak),
-                        MomentFinder.resultant(stream, peak + 1));
+                        stream.resultant(peak - 1), stream.resultant(peak), stream.resultant(peak + 1));
         Estimate estimated = impact.peakEstimatedG();
         double cut = estimated == null ? 0 : estimated.value() - impact.peakG();
         double hidden = hiddenPeak() / Gravity.STANDARD - impact.peakG();
@@ -395,9 +393,7 @@ public final class LandingMeasurer {
             if (jolt.unseen()
                     && endS > moments.contactS() - MomentFinder.PEAK_BEFORE_S
                     && startS < moments.contactS() + MomentFinder.PEAK_AFTER_S) {
-                double line = (MomentFinder.resultant(stream, jolt.index() - 1)
-                                + MomentFinder.resultant(stream, jolt.index()))
-                        / 2;
+                double line = (stream.resultant(jolt.index() - 1) + stream.resultant(jolt.index())) / 2;
                 double jump = Math.hypot(
                         smoothed.errors().jumps().get(k).norm(), jolt.speed().size());
                 highest = Math.max(highest, line + 2 * jump / (endS - startS));

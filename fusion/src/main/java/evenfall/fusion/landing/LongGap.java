@@ -18,8 +18,15 @@ final class LongGap {
         return length(segment, fromS, toS) > 0;
     }
 
-    /** Length of the longest such gap, s; 0 without any. */
+    /**
+     * Length of the longest such gap, s; 0 without any.
+     *
+     * @throws IllegalArgumentException if the stretch ends before it begins
+     */
     static double length(SegmentMotion segment, double fromS, double toS) {
+        if (fromS > toS) {
+            throw new IllegalArgumentException("from " + fromS + " s to " + toS + " s before it");
+        }
         double from = segment.ownTime(fromS);
         double to = segment.ownTime(toS);
         double longest = 0;

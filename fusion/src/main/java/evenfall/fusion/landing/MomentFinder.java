@@ -1,11 +1,11 @@
 package evenfall.fusion.landing;
 
+import evenfall.fusion.alignment.Median;
 import evenfall.fusion.event.Event;
 import evenfall.fusion.posture.Motion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the moments of one landing in the pelvis's motion, to a fraction of a sample where the signal allows. */
@@ -17,6 +17,10 @@ final class MomentFinder {
     /** So long after first touch the force of simulated feet has risen by that, s. */
     static final double CONTACT_RISE_S = 0.003;
 
+    /** Straight lines between samples pass that level earlier by so much of an interval; on simulated feet at 100 to 400 Hz. */
+    private static final double EARLIER_INTERVALS = 0.43;
+
+    /** What the force in flight usually is, the last so long tells, s. */
     private static final double BEFORE_CONTACT_S = 0.05;
     /** Within so long, s, and so many samples at least, legs in flight raise the force by less. */
     private static final double LATELY_S = 0.015;
@@ -30,15 +34,21 @@ final class MomentFinder {
     /** a gap that hides it begins at most so much before the event's contact, s. */
     private static final double HIDDEN_CONTACT_S = 0.02;
 
-    private static final double HIDDEN_BRAKE = 0.5;
+    /** and takes away more speed than straps ring by, m/s. */
+    private static final double HIDDEN_BRAKE_MS = 0.5;
 
     /** The pelvis is lowest within so long after contact, s. */
     static final double LOWEST_WITHIN_S = 1.0;
 
+    /** Settled ({@link Moments#settledS}) is who within so long after contact (common practice, no source), s, */
     private static final double SETTLED_WITHIN_S = 5.0;
+    /** for so long, s, */
     private static final double SETTLED_HOLD_S = 0.3;
-    private static final double SETTLED_SPEED = 0.05;
+    /** moves no faster than this, m/s, */
+    private static final double SETTLED_SPEED_MS = 0.05;
+    /** and turns no faster, rad/s. */
     private static final double SETTLED_RATE = Math.toRadians(10);
+
     /** Window of the peak about contact, s. */
     static final double PEAK_BEFORE_S = 0.005;
 
@@ -115,7 +125,7 @@ final class MomentFinder {
     private boolean brakes(int i) {
         double fallen = Gravity.STANDARD * (motion.time(i) - motion.time(i - 1));
         return motion.verticalForce(i - 1) <= forceBefore(i) + CONTACT_RISE
-                && motion.speed(i).z() - motion.speed(i - 1).z() + fallen > HIDDEN_BRAKE;
+                && motion.speed(i).z() - motion.speed(i - 1).z() + fallen > HIDDEN_BRAKE_MS;
     }
 
     /** Whether the ground carries the weight soon after: legs that reach down raise the force as well, but by less. */
@@ -138,7 +148,7 @@ final class MomentFinder {
      * simulated feet at 100 to 400 Hz.
      */
     private double contactLag() {
-        return CONTACT_RISE_S - 0.43 / motion.stream().rateHz();
+        return CONTACT_RISE_S - EARLIER_INTERVALS / motion.stream().rateHz();
     }
 
     /** What the force in flight came to by a sample: legs that reach down raise it slowly. */
@@ -157,25 +167,18 @@ final class MomentFinder {
         for (int k = from; k < to; k++) {
             values[k - from] = motion.verticalForce(k);
         }
-        Arrays.sort(values);
-        int n = values.length;
-        return n % 2 == 1 ? values[n / 2] : (values[n / 2 - 1] + values[n / 2]) / 2;
+        return Median.sorting(values);
     }
 
     /** Sample of the largest resultant about a contact. */
     static int peak(Motion motion, double contactS) {
         int best = Math.min(motion.size() - 1, motion.indexAt(contactS - PEAK_BEFORE_S) + 1);
         for (int i = best; i < motion.size() && motion.time(i) <= contactS + PEAK_AFTER_S; i++) {
-            if (resultant(motion.stream(), motion.from() + i) > resultant(motion.stream(), motion.from() + best)) {
+            if (motion.stream().resultant(motion.from() + i) > motion.stream().resultant(motion.from() + best)) {
                 best = i;
             }
         }
         return best;
-    }
-
-    /** Size of the force at a sample of a stream, m/s². */
-    static double resultant(SensorStream s, int i) {
-        return Math.sqrt(s.ax(i) * s.ax(i) + s.ay(i) * s.ay(i) + s.az(i) * s.az(i));
     }
 
     private @Nullable Double settled(double contact) {
@@ -183,7 +186,7 @@ final class MomentFinder {
         int last = motion.indexOfStamp(untilS);
         int start = -1;
         for (int i = motion.indexAt(contact) + 1; i <= last; i++) {
-            boolean still = motion.speed(i).norm() < SETTLED_SPEED && rate(i) < SETTLED_RATE;
+            boolean still = motion.speed(i).norm() < SETTLED_SPEED_MS && rate(i) < SETTLED_RATE;
             start = still ? start < 0 ? i : start : -1;
             if (start < 0 && motion.time(i) > end) {
                 return null;
@@ -201,7 +204,7 @@ final class MomentFinder {
         double x = s.gx(k) - gyroBias.x();
         double y = s.gy(k) - gyroBias.y();
         double z = s.gz(k) - gyroBias.z();
-        return Math.sqrt(x * x + y * y + z * z);
+        return Vector3.length(x, y, z);
     }
 
     /** The last sample at which a pelvis that does not come to rest before may be lowest. */

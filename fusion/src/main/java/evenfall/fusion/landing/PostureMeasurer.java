@@ -15,7 +15,9 @@ final class PostureMeasurer {
     /** The farthest angle is looked for within this time of contact, s. */
     static final double WITHIN_S = 0.6;
 
+    /** The spine folds fastest within this time of contact, s; */
     static final double COLLAPSE_WITHIN_S = 0.25;
+    /** its rate is taken after a low-pass as the contract words it. */
     private static final double COLLAPSE_CUTOFF_HZ = 20;
     /** Stiff bodies fold with parts of up to here and more, straps rock from here on, Hz. */
     private static final double FOLDING_CUTOFF_HZ = 16;
@@ -24,6 +26,9 @@ final class PostureMeasurer {
 
     /** To the sides straps rock less, and legs that take a landing one after the other tip the pelvis quickly, Hz. */
     private static final double SIDEWAYS_CUTOFF_HZ = 20;
+
+    /** Angles are taken at least so often, however slow the sensor: common practice, no source. */
+    private static final double LEAST_HZ = 200;
 
     /** Filter ends must not reach into the stretch that counts, s. */
     static final double ROOM_S = 0.15;
@@ -40,7 +45,7 @@ final class PostureMeasurer {
         this.pelvis = pelvis;
         this.upperBack = upperBack;
         this.moments = moments;
-        this.step = 1 / Math.max(200, pelvis.motion().stream().rateHz());
+        this.step = 1 / Math.max(LEAST_HZ, pelvis.motion().stream().rateHz());
     }
 
     /** The seven angle groups with a sigma for each change. */

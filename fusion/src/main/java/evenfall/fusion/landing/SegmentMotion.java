@@ -171,6 +171,11 @@ final class SegmentMotion {
                 Math.toDegrees(turn.along(Vector3.UP)));
     }
 
+    /** Turns a vector whose x points where the segment faced while yaw was zero so that x points where it faces at a moment. */
+    Quaternion toHeadingAt(double pelvisS) {
+        return Quaternion.about(Vector3.UP, -at(pelvisS).yaw());
+    }
+
     /** A world vector of the motion, turned so that x points where the segment faced while yaw was zero. */
     Vector3 toZeroHeading(Vector3 world) {
         return headingBack.rotate(world);

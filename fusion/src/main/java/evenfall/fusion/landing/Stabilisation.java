@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Stabilisation {
 
+    /** A running mean is near within this part of the signal's standard deviation. */
+    private static final double NEAR = 0.25;
+
     private Stabilisation() {}
 
     /**
@@ -50,7 +53,7 @@ public final class Stabilisation {
      */
     public static double ofRunningMean(double[] timeS, double[] signal) {
         double mean = StatUtils.mean(signal);
-        double limit = 0.25 * Math.sqrt(StatUtils.variance(signal, mean));
+        double limit = NEAR * Math.sqrt(StatUtils.variance(signal, mean));
         double sum = 0;
         int first = 0;
         for (int i = 0; i < signal.length; i++) {

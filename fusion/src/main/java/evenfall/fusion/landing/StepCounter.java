@@ -1,7 +1,6 @@
 package evenfall.fusion.landing;
 
 import evenfall.fusion.posture.Motion;
-import evenfall.fusion.rotation.Quaternion;
 import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 
@@ -14,11 +13,14 @@ final class StepCounter {
     /** The landing's own brake, heels included, is over by then, s. */
     private static final double AFTER_CONTACT_S = 0.35;
 
+    /** Two feet are set down at least so long after one another, s: common practice, no source. */
     private static final double APART_S = 0.2;
     /** A foot set down knocks the pelvis by more than this above or below the force about it, m/s². */
     private static final double KNOCK = 0.3 * Gravity.STANDARD;
 
+    /** The force about a sample is the mean from so long before to so long after it, s. */
     private static final double ABOUT_S = 0.06;
+    /** Of who does not settle steps are counted until so long after contact, s. */
     private static final double LATEST_S = 5;
 
     private StepCounter() {}
@@ -53,9 +55,7 @@ final class StepCounter {
         Motion motion = pelvis.motion();
         Vector3 way =
                 pelvis.toZeroHeading(motion.placeAt(endS).minus(motion.placeAt(moments.contactS() + AFTER_CONTACT_S)));
-        Vector3 turned = Quaternion.about(
-                        Vector3.UP, -pelvis.at(moments.contactS()).yaw())
-                .rotate(way);
+        Vector3 turned = pelvis.toHeadingAt(moments.contactS()).rotate(way);
         if (Math.abs(turned.x()) >= Math.abs(turned.y())) {
             return turned.x() < 0 ? StepDirection.BACK : StepDirection.FORWARD;
         }

@@ -7,11 +7,26 @@ import org.jspecify.annotations.Nullable;
 /** Finds when the last foot left the ground before a contact, in the motion of a sensor on the trunk. */
 public final class TakeoffFinder {
 
+    /** The last fall of the force through half the body's weight is the take-off's, m/s². */
     private static final double LEVEL = 0.5 * Gravity.STANDARD;
     /** From half the body's weight until the last foot is off, s: both hops and step-offs of simulated bodies. */
     private static final double LAG_S = 0.0165;
 
+    /** Nobody flies for longer, s: common practice, no source. */
     private static final double LONGEST_FLIGHT_S = 1.2;
+    /** The force falls at least so long before contact, s: shorter is the ringing of a strap; common practice, no source. */
+    private static final double SHORTEST_FLIGHT_S = 0.06;
+
+    /** The feet carry more than this on average, m/s², */
+    private static final double CARRIED = 0.8 * Gravity.STANDARD;
+    /** over so long before the fall, s, */
+    private static final double CARRIED_S = 0.1;
+    /** and less than this, m/s², */
+    private static final double FLOWN = 0.45 * Gravity.STANDARD;
+    /** over so long after it, s. All four common practice, no source. */
+    private static final double FLOWN_S = 0.08;
+    /** The fall itself and the rise at contact stay outside both, s. */
+    private static final double BESIDE_S = 0.01;
 
     /** From this to the lower one the force falls in 2 to 5 ms on simulated bodies, in 5 to 16 on people, m/s². */
     private static final double UPPER_LEVEL = 0.65 * Gravity.STANDARD;
@@ -34,16 +49,16 @@ public final class TakeoffFinder {
      */
     public static @Nullable Double find(Motion motion, double contactS) {
         int first = motion.indexAt(contactS - LONGEST_FLIGHT_S);
-        for (int i = motion.indexAt(contactS - 0.06); i > first; i--) {
+        for (int i = motion.indexAt(contactS - SHORTEST_FLIGHT_S); i > first; i--) {
             double before = motion.verticalForce(i - 1);
             double now = motion.verticalForce(i);
             if (before < LEVEL || now >= LEVEL) {
                 continue;
             }
             double crossing = motion.passes(i, LEVEL);
-            double after = Math.min(crossing + 0.08, contactS - 0.01);
-            if (mean(motion, crossing - 0.1, crossing - 0.01) > 0.8 * Gravity.STANDARD
-                    && mean(motion, crossing, after) < 0.45 * Gravity.STANDARD) {
+            double after = Math.min(crossing + FLOWN_S, contactS - BESIDE_S);
+            if (mean(motion, crossing - CARRIED_S, crossing - BESIDE_S) > CARRIED
+                    && mean(motion, crossing, after) < FLOWN) {
                 return Math.min(crossing + LAG_S, contactS);
             }
         }
@@ -74,6 +89,7 @@ public final class TakeoffFinder {
         return fromS;
     }
 
+    /** Mean vertical force over a stretch, m/s². */
     private static double mean(Motion motion, double fromS, double toS) {
         int from = motion.indexAt(fromS);
         int to = Math.max(from, motion.indexAt(toS));

@@ -7,12 +7,17 @@ import org.jspecify.annotations.Nullable;
 /** Makes the columns of one landing's chart. */
 final class TraceMaker {
 
+    /** A chart begins so long before contact: longer than a flight; common practice, no source. */
     private static final double BEFORE_S = 1.0;
     /** So that who asks whether it stays settled for a second can tell. */
     private static final double AFTER_SETTLED_S = 1.1;
 
+    /** It ends no later than this after contact. */
     private static final double LONGEST_AFTER_S = 3.0;
+    /** More points than this a second no chart shows. */
     private static final double MOST_HZ = 400;
+    /** A rate is a little above what it is meant to be as often as below: this share of {@link #MOST_HZ} leaves out no sample. */
+    private static final double RATE_ROOM = 0.01;
 
     private TraceMaker() {}
 
@@ -22,7 +27,7 @@ final class TraceMaker {
         Double settled = moments.settledS();
         double after =
                 settled == null ? LONGEST_AFTER_S : Math.min(LONGEST_AFTER_S, settled + AFTER_SETTLED_S - contact);
-        int stride = (int) Math.max(1, Math.ceil(motion.stream().rateHz() / MOST_HZ - 0.01));
+        int stride = (int) Math.max(1, Math.ceil(motion.stream().rateHz() / MOST_HZ - RATE_ROOM));
         int from = motion.indexAt(contact - BEFORE_S);
         int to = motion.indexAt(contact + after);
         int n = (to - from) / stride + 1;
@@ -66,7 +71,7 @@ final class TraceMaker {
     private static double largest(Motion motion, int i, int stride) {
         double most = 0;
         for (int k = i; k < Math.min(i + stride, motion.size()); k++) {
-            most = Math.max(most, MomentFinder.resultant(motion.stream(), motion.from() + k));
+            most = Math.max(most, motion.stream().resultant(motion.from() + k));
         }
         return most / Gravity.STANDARD;
     }

@@ -1,6 +1,7 @@
 package evenfall.fusion.orientation;
 
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.Vector3;
 
 /** The orientation a filter carries along, world from sensor, changed in place so that a step allocates nothing. */
 final class Attitude {
@@ -19,7 +20,7 @@ final class Attitude {
 
     /** Multiplies by the turn of body rate (rad/s) times {@code seconds} on the right. */
     void turnByBodyRate(double gx, double gy, double gz, double seconds) {
-        double rate = Math.sqrt(gx * gx + gy * gy + gz * gz);
+        double rate = Vector3.length(gx, gy, gz);
         double half = rate * seconds / 2;
         // sin(half) / rate; where half is tiny its series to third order is exact to rounding
         double s = half < 1e-3 ? seconds / 2 * (1 - half * half / 6) : Math.sin(half) / rate;
@@ -37,17 +38,6 @@ final class Attitude {
 
     void set(Quaternion q) {
         set(q.w(), q.x(), q.y(), q.z());
-    }
-
-    /** Turns the world the shortest way so that a vector given in the frame before comes to point up. */
-    void pointUp(double fx, double fy, double fz) {
-        double ux = worldX(fx, fy, fz);
-        double uy = worldY(fx, fy, fz);
-        double uz = worldZ(fx, fy, fz);
-        double norm = Math.sqrt(ux * ux + uy * uy + uz * uz);
-        if (norm > 0) {
-            tiltUp(ux / norm, uy / norm, uz / norm);
-        }
     }
 
     /** This becomes {@code left} times {@code right}. */
@@ -90,7 +80,7 @@ final class Attitude {
 
     /** The tilt that makes a specific force at rest point up, by the shortest turn from no turn; none for length 0. */
     void setFromForce(double ax, double ay, double az) {
-        double norm = Math.sqrt(ax * ax + ay * ay + az * az);
+        double norm = Vector3.length(ax, ay, az);
         if (!(norm > 0)) {
             set(1, 0, 0, 0);
             return;

@@ -48,13 +48,13 @@ final class ErrorState {
 
     ErrorState(MotionParams params) {
         this.params = params;
-        constant(BIAS, 3, params.biasStart());
-        constant(MATRIX, 9, params.gyroCross());
+        constant(BIAS, 3, params.gyroscope().bias());
+        constant(MATRIX, 9, params.gyroscope().cross());
         for (int axis = 0; axis < 3; axis++) {
-            constant(MATRIX + 4 * axis, 1, params.gyroScale());
+            constant(MATRIX + 4 * axis, 1, params.gyroscope().scale());
         }
-        constant(OFFSET, 3, params.offsetStart());
-        constant(SCALE, 3, params.forceScale());
+        constant(OFFSET, 3, params.accelerometer().offset());
+        constant(SCALE, 3, params.accelerometer().scale());
     }
 
     private void constant(int from, int count, double sigma) {
@@ -188,16 +188,17 @@ final class ErrorState {
     }
 
     private void addNoise(BlockSums b) {
-        double turn = square(params.turnNoise()) * b.seconds + square(params.unevenTurn()) * b.unevenTurn;
+        double turn = square(params.growth().tilt()) * b.seconds
+                + square(params.growth().unevenTurn()) * b.unevenTurn;
         addVariance(TILT, turn + b.doubtXX);
         addVariance(TILT + 1, turn + b.doubtYY);
         covariance[1] += b.doubtXY;
         covariance[SIZE] += b.doubtXY;
-        double speed = square(params.speedNoise()) * b.seconds
-                + square(params.unevenForce()) * b.unevenForce
+        double speed = square(params.growth().speed()) * b.seconds
+                + square(params.growth().unevenForce()) * b.unevenForce
                 + square(b.hiddenSpeed);
-        double bias = square(params.biasDrift()) * b.seconds;
-        double offset = square(params.offsetDrift()) * b.seconds;
+        double bias = square(params.gyroscope().biasDrift()) * b.seconds;
+        double offset = square(params.accelerometer().offsetDrift()) * b.seconds;
         for (int k = 0; k < 3; k++) {
             addVariance(SPEED + k, speed);
             addVariance(BIAS + k, bias);

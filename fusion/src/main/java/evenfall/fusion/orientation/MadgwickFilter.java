@@ -1,6 +1,7 @@
 package evenfall.fusion.orientation;
 
 import evenfall.fusion.rotation.Quaternion;
+import evenfall.fusion.rotation.Vector3;
 
 /**
  * Gradient descent on the direction of gravity, six axes.
@@ -25,13 +26,13 @@ public final class MadgwickFilter implements OrientationFilter {
     /** A filter that starts from a given orientation, with gain {@code beta} in rad/s. */
     public MadgwickFilter(double beta, Quaternion start) {
         this(beta);
-        q.set(start.w(), start.x(), start.y(), start.z());
+        q.set(start);
         started = true;
     }
 
     @Override
     public void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz) {
-        double norm = Math.sqrt(ax * ax + ay * ay + az * az);
+        double norm = Vector3.length(ax, ay, az);
         if (!started && norm > 0) {
             q.setFromForce(ax, ay, az);
             started = true;

@@ -1,5 +1,6 @@
 package evenfall.fusion.orientation;
 
+import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 
 /** The tilt that the mean of all force since a start tells, in the frame that the turn rate alone carries along. */
@@ -42,7 +43,7 @@ final class MeanForce {
         x += turned.worldX(fx, fy, fz) * duration;
         y += turned.worldY(fx, fy, fz) * duration;
         z += turned.worldZ(fx, fy, fz) * duration;
-        double size = Math.sqrt(x * x + y * y + z * z);
+        double size = Vector3.length(x, y, z);
         if (size > 0) {
             tilt.set(1, 0, 0, 0);
             tilt.tiltUp(x / size, y / size, z / size);

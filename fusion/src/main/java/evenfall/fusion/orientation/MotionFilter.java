@@ -9,6 +9,7 @@ import static evenfall.fusion.orientation.ErrorState.SPEED;
 import static evenfall.fusion.orientation.ErrorState.TILT;
 import static evenfall.fusion.orientation.ErrorState.square;
 
+import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.Gravity;
 
 /**
@@ -84,7 +85,7 @@ final class MotionFilter implements OrientationFilter {
     @Override
     public void step(double seconds, double ax, double ay, double az, double gx, double gy, double gz) {
         if (starting) {
-            if (start.seconds >= params.startTime() || rest.isResting()) {
+            if (start.seconds >= params.start().time() || rest.isResting()) {
                 endStart();
             }
         } else if (samples >= blockSamples) {
@@ -118,7 +119,7 @@ final class MotionFilter implements OrientationFilter {
             sums.add(matrix, seconds, rx, ry, rz, ax, ay, az);
             carry(seconds, fx, fy, fz);
             if (forceClips) {
-                sums.hiddenSpeed += HIDDEN_SHARE * Math.sqrt(ax * ax + ay * ay + az * az) * seconds;
+                sums.hiddenSpeed += HIDDEN_SHARE * Vector3.length(ax, ay, az) * seconds;
                 forceClips = false;
             }
             roughness(seconds, ax, ay, az, gx, gy, gz);
@@ -186,13 +187,13 @@ final class MotionFilter implements OrientationFilter {
             double variance;
             if (part >= BIAS) {
                 off = constants[part] - rest.slow(part - BIAS);
-                variance = square(params.restTurn()) / seconds;
+                variance = square(params.rest().turn()) / seconds;
             } else if (part >= PLACE) {
                 off = place[part - PLACE];
                 variance = resting ? REST_PLACE_TIME / seconds : usual.ofPlace(part - PLACE, seconds);
             } else {
                 off = speed[part - SPEED];
-                variance = resting ? square(params.restSpeed()) : usual.ofSpeed(part - SPEED, seconds);
+                variance = resting ? square(params.rest().speed()) : usual.ofSpeed(part - SPEED, seconds);
             }
             errors.look(part, -off, variance, log);
         }
@@ -226,12 +227,14 @@ final class MotionFilter implements OrientationFilter {
         samples = 0;
         boolean resting = rest.isResting();
         errors.forgetQuick();
-        double tilt = square(resting ? REST_TILT : params.tiltStart());
+        double tilt = square(resting ? REST_TILT : params.start().tilt());
         errors.addVariance(TILT, tilt);
         errors.addVariance(TILT + 1, tilt);
         for (int axis = 0; axis < 3; axis++) {
-            errors.addVariance(SPEED + axis, square(resting ? REST_SPEED : params.speedStart()));
-            errors.addVariance(PLACE + axis, square(resting ? REST_PLACE : params.placeStart()));
+            errors.addVariance(
+                    SPEED + axis, square(resting ? REST_SPEED : params.start().speed()));
+            errors.addVariance(
+                    PLACE + axis, square(resting ? REST_PLACE : params.start().place()));
             speed[axis] = 0;
             place[axis] = 0;
         }

@@ -1,5 +1,6 @@
 package evenfall.fusion.orientation;
 
+import evenfall.fusion.rotation.Vector3;
 import evenfall.ingest.recording.SampleCursor;
 import evenfall.ingest.recording.SensorStream;
 
@@ -111,8 +112,7 @@ final class SampleFeed {
     }
 
     private void bridge(double missing) {
-        double before = Math.sqrt(lastX * lastX + lastY * lastY + lastZ * lastZ);
-        double mean = (before + Math.sqrt(gx * gx + gy * gy + gz * gz)) / 2;
+        double mean = (Vector3.length(lastX, lastY, lastZ) + Vector3.length(gx, gy, gz)) / 2;
         if (missing <= BRIDGED) {
             double part = missing / 2 / (seconds + missing);
             gx += part * (lastX - gx);

@@ -24,7 +24,7 @@ public final class StreamingEstimator {
         }
         this.feed = new SampleFeed(rateHz, false);
         this.filter = switch (kind) {
-            case LIVE -> new MotionFilter(MotionParams.standard(), rateHz, LookLog.NONE);
+            case LIVE -> new MotionFilter(MotionParams.STANDARD, rateHz, LookLog.NONE);
             case MADGWICK -> new MadgwickFilter(MadgwickFilter.DEFAULT_BETA);
             case COMPLEMENTARY -> new ComplementaryFilter(ComplementaryFilter.DEFAULT_TIME_CONSTANT);
             case TWO_PASS -> throw new IllegalArgumentException("two-pass looks ahead and cannot follow live");

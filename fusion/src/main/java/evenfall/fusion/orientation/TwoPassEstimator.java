@@ -11,7 +11,7 @@ final class TwoPassEstimator {
     static OrientationTrack estimate(SensorStream stream, double rateHz) {
         OrientationTrack.Builder rows = new OrientationTrack.Builder(stream.size());
         BlockHistory history = new BlockHistory(rows);
-        MotionFilter filter = new MotionFilter(MotionParams.standard(), rateHz, history);
+        MotionFilter filter = new MotionFilter(MotionParams.STANDARD, rateHz, history);
         SampleFeed feed = new SampleFeed(rateHz, true);
         SampleCursor sample = stream.cursor();
         for (int i = 0; i < stream.size(); i++) {

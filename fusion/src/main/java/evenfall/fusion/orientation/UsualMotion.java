@@ -20,15 +20,15 @@ final class UsualMotion {
     }
 
     void restart() {
-        levelSpeed = square(params.speedStart());
+        levelSpeed = square(params.start().speed());
         verticalSpeed = levelSpeed;
-        levelPlace = square(params.placeStart());
+        levelPlace = square(params.start().place());
         verticalPlace = levelPlace;
     }
 
     /** Takes in a block's speed (m/s) and place (m). */
     void pass(double seconds, double[] speed, double[] place) {
-        double share = Math.min(1, seconds / params.usualTime());
+        double share = Math.min(1, seconds / params.usual().time());
         levelSpeed += share * ((square(speed[0]) + square(speed[1])) / 2 - levelSpeed);
         verticalSpeed += share * (square(speed[2]) - verticalSpeed);
         levelPlace += share * ((square(place[0]) + square(place[1])) / 2 - levelPlace);
@@ -38,12 +38,12 @@ final class UsualMotion {
     /** Variance with which a block of {@code seconds} sees a speed of 0 along {@code axis}, (m/s)². */
     double ofSpeed(int axis, double seconds) {
         double usual = axis < 2 ? levelSpeed : verticalSpeed;
-        return (usual + square(params.leastSpeed())) * params.speedTime() / seconds;
+        return (usual + square(params.usual().leastSpeed())) * params.usual().speedTime() / seconds;
     }
 
     /** Variance with which a block of {@code seconds} sees the usual place along {@code axis}, m². */
     double ofPlace(int axis, double seconds) {
         double usual = axis < 2 ? levelPlace : verticalPlace;
-        return (usual + square(params.leastPlace())) * params.placeTime() / seconds;
+        return (usual + square(params.usual().leastPlace())) * params.usual().placeTime() / seconds;
     }
 }

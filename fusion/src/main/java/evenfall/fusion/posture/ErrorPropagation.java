@@ -53,14 +53,18 @@ final class ErrorPropagation {
     }
 
     /**
-     * The rows at samples {@code kept} (rising, counted in the window).
+     * The rows at samples {@code kept} (never falling, counted in the window).
      *
      * @return for each of them, unknowns × 9 numbers
+     * @throws IllegalArgumentException if a sample comes before the one ahead of it: errors are carried forward only
      */
     static double[][][] rows(MotionWindow window, Motion motion, int[] kept) {
         ErrorPropagation run = new ErrorPropagation(window, motion);
         double[][][] rows = new double[kept.length][][];
         for (int k = 0; k < kept.length; k++) {
+            if (k > 0 && kept[k] < kept[k - 1]) {
+                throw new IllegalArgumentException("sample " + kept[k] + " after " + kept[k - 1]);
+            }
             run.stepTo(kept[k]);
             rows[k] = run.rowsNow();
         }

@@ -23,6 +23,8 @@ final class EvenStamps {
 
     /** Half of normal errors are smaller than this many. */
     private static final double HALF = 0.6745;
+    /** Twice what a stamp is off the middle of its neighbours varies by so much where each of the three errs by a variance of 1. */
+    private static final double OF_THREE = 6;
     /** Errors of stamps that follow one another may be alike: together they are larger than three tell by so much. */
     private static final double ALONE = 1.5;
     /** A step of fewer intervals is one of samples that came together; */
@@ -108,7 +110,7 @@ final class EvenStamps {
         for (int i = 1; i + 1 < stamps.length; i++) {
             off[i - 1] = Math.abs(stamps[i + 1] - 2 * stamps[i] + stamps[i - 1]);
         }
-        return StatUtils.percentile(off, 50) / (HALF * Math.sqrt(6));
+        return StatUtils.percentile(off, 50) / (HALF * Math.sqrt(OF_THREE));
     }
 
     /** By how much the stamps from a sample on are later than those before, s. */

@@ -223,7 +223,7 @@ public final class Motion {
 
     /** Turns on from the sample before by a body rate. */
     private void turnBy(int i, double gx, double gy, double gz, double dt) {
-        double angle = Math.sqrt(gx * gx + gy * gy + gz * gz) * dt;
+        double angle = Vector3.length(gx, gy, gz) * dt;
         double s = dt * Quaternion.halfSineOverAngle(angle);
         double rw = Math.cos(angle / 2);
         double rx = s * gx;

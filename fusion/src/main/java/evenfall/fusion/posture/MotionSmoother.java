@@ -30,6 +30,9 @@ public final class MotionSmoother {
 
     private static final double RATE_SCALE_SIGMA = 0.006;
 
+    /** The library refuses what is less even than this; what it is given was averaged. */
+    private static final double UNEVEN = 1e-6;
+
     /** Diagonal turns: roundoff must not make a matrix lose its last bit of definiteness. */
     private static final double FLOOR = 1e-12;
     /** The errors act on one another in the second order, so the equations are drawn up again at the first answer. */
@@ -116,7 +119,7 @@ public final class MotionSmoother {
         for (int i = 0; i < m.length; i++) {
             average(even[i], m, i);
         }
-        return new CholeskyDecomposition(new Array2DRowRealMatrix(even, false), 1e-6, FLOOR).getSolver();
+        return new CholeskyDecomposition(new Array2DRowRealMatrix(even, false), UNEVEN, FLOOR).getSolver();
     }
 
     private static void average(double[] into, double[][] m, int i) {

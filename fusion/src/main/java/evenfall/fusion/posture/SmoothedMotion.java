@@ -19,23 +19,23 @@ import org.apache.commons.math3.linear.RealMatrix;
 public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion motion, double[][] covariance) {
 
     /**
-     * One standard deviation of the errors of the change between two samples.
+     * How surely the change of speed and height between two samples is known, the same whichever comes first.
      *
-     * @param first index in the window of the earlier sample
-     * @param second index in the window of the later sample
+     * @param one index in the window of a sample
+     * @param other the same of another
      */
-    public Spread between(int first, int second) {
-        return spread(change(first, second));
+    public Spread between(int one, int other) {
+        return spread(change(one, other));
     }
 
     /**
-     * Covariance of the errors of the way between two samples, world axes.
+     * Covariance of the errors of the way between two samples, world axes, the same whichever comes first.
      *
-     * @param first index in the window of the earlier sample
-     * @param second index in the window of the later sample
+     * @param one index in the window of a sample
+     * @param other the same of another
      */
-    public Way wayBetween(int first, int second) {
-        double[][] rows = change(first, second);
+    public Way wayBetween(int one, int other) {
+        double[][] rows = change(one, other);
         double[][] place = new double[rows.length][];
         for (int c = 0; c < rows.length; c++) {
             place[c] = Arrays.copyOfRange(rows[c], ErrorPropagation.PLACE, ErrorPropagation.PLACE + 3);
@@ -70,9 +70,10 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
      */
     public record Way(Covariance seen, Covariance hidden) {}
 
-    /** By how much the rows of a later sample differ from those of an earlier one. */
-    private double[][] change(int first, int second) {
-        double[][][] rows = ErrorPropagation.rows(window, motion, new int[] {first, second});
+    /** By how much the rows of the later of two samples differ from those of the earlier one. */
+    private double[][] change(int one, int other) {
+        int[] inOrder = {Math.min(one, other), Math.max(one, other)};
+        double[][][] rows = ErrorPropagation.rows(window, motion, inOrder);
         for (int c = 0; c < covariance.length; c++) {
             for (int r = 0; r < 9; r++) {
                 rows[1][c][r] -= rows[0][c][r];
@@ -81,18 +82,18 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
         return rows[1];
     }
 
-    /** One standard deviation of the errors at a sample, place counted from the window's start. */
+    /** How surely speed and height at a sample are known, place counted from the window's start. */
     public Spread at(int index) {
         return spread(ErrorPropagation.rows(window, motion, new int[] {index})[0]);
     }
 
     /** What the unknowns' covariance makes of errors that depend on them as the rows say. */
     private Spread spread(double[][] rows) {
-        double[] sigma = new double[9];
-        for (int r = 0; r < 9; r++) {
-            sigma[r] = Math.sqrt(Math.max(0, variance(rows, r)));
-        }
-        return ofAxes(sigma);
+        return new Spread(sigma(rows, ErrorPropagation.SPEED + 2), sigma(rows, ErrorPropagation.PLACE + 2));
+    }
+
+    private double sigma(double[][] rows, int r) {
+        return Math.sqrt(Math.max(0, variance(rows, r)));
     }
 
     private double variance(double[][] rows, int r) {
@@ -113,13 +114,13 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
 
     /**
      * Errors of the turn between two samples about the world's axes, rad², without what the gyroscope's scale does, which goes with
-     * each angle's own turning.
+     * each angle's own turning; the same whichever comes first.
      *
-     * @param first index in the window of the earlier sample
-     * @param second index in the window of the later sample
+     * @param one index in the window of a sample
+     * @param other the same of another
      */
-    public Covariance turnBetween(int first, int second) {
-        double[][] rows = change(first, second);
+    public Covariance turnBetween(int one, int other) {
+        double[][] rows = change(one, other);
         double[][] turn = new double[3][3];
         for (int a = 0; a < covariance.length; a++) {
             if (!scalesRate(a)) {
@@ -190,26 +191,11 @@ public record SmoothedMotion(MotionWindow window, MotionErrors errors, Motion mo
      */
     public record Jump(double value, double sigma) {}
 
-    private static Spread ofAxes(double[] s) {
-        return new Spread(
-                Math.hypot(s[0], s[1]) / Math.sqrt(2),
-                s[2],
-                Math.hypot(s[3], s[4]) / Math.sqrt(2),
-                s[5],
-                Math.hypot(s[6], s[7]) / Math.sqrt(2),
-                s[8]);
-    }
-
     /**
-     * One standard deviation of each part's error; horizontal ones along one axis.
+     * One standard deviation of the error of what goes up and down.
      *
-     * @param tilt about a horizontal axis, rad
-     * @param heading about the vertical, rad
-     * @param speedAcross horizontal speed, m/s
      * @param speedUp vertical speed, m/s
-     * @param placeAcross horizontal place, m
      * @param placeUp height, m
      */
-    public record Spread(
-            double tilt, double heading, double speedAcross, double speedUp, double placeAcross, double placeUp) {}
+    public record Spread(double speedUp, double placeUp) {}
 }

@@ -133,7 +133,7 @@ public record Quaternion(double w, double x, double y, double z) {
 
     /** Size of the turn, rad, 0 to π. */
     public double angle() {
-        return 2 * Math.atan2(Math.sqrt(x * x + y * y + z * z), Math.abs(w));
+        return 2 * Math.atan2(vectorNorm(), Math.abs(w));
     }
 
     /** Size of the turn from this to {@code o}, rad, 0 to π. */
@@ -144,7 +144,7 @@ public record Quaternion(double w, double x, double y, double z) {
     /** The turn as a vector along its axis whose length is the angle, rad, at most π. */
     public Vector3 rotationVector() {
         Quaternion q = canonical();
-        double sine = Math.sqrt(q.x * q.x + q.y * q.y + q.z * q.z);
+        double sine = q.vectorNorm();
         double scale = sine < 1e-12 ? 2 : 2 * Math.atan2(sine, q.w) / sine;
         return new Vector3(scale * q.x, scale * q.y, scale * q.z);
     }
@@ -197,7 +197,7 @@ public record Quaternion(double w, double x, double y, double z) {
     }
 
     private double vectorNorm() {
-        return Math.sqrt(x * x + y * y + z * z);
+        return Vector3.length(x, y, z);
     }
 
     /** sin(angle / 2) / angle, by its series where the angle is tiny; for loops that keep their quaternions in arrays. */

@@ -42,7 +42,12 @@ public record Vector3(double x, double y, double z) {
     }
 
     public double norm() {
-        return Math.sqrt(dot(this));
+        return length(x, y, z);
+    }
+
+    /** The length of a vector that is not one yet: for loops that keep theirs in numbers. */
+    public static double length(double x, double y, double z) {
+        return Math.sqrt(x * x + y * y + z * z);
     }
 
     /**

@@ -18,7 +18,7 @@ class ErrorStateTest {
     @Test
     void agreesWithTheTextbookStep() {
         SplittableRandom random = new SplittableRandom(26);
-        MotionParams params = MotionParams.standard();
+        MotionParams params = MotionParams.STANDARD;
         ErrorState state = new ErrorState(params);
         for (int i = 0; i < ErrorState.QUICK; i++) {
             state.addVariance(i, random.nextDouble(0.01, 0.1));
@@ -130,7 +130,8 @@ class ErrorStateTest {
     }
 
     private static void addNoise(RealMatrix p, MotionParams params, BlockSums b) {
-        double turn = Math.pow(params.turnNoise(), 2) * b.seconds + Math.pow(params.unevenTurn(), 2) * b.unevenTurn;
+        double turn = Math.pow(params.growth().tilt(), 2) * b.seconds
+                + Math.pow(params.growth().unevenTurn(), 2) * b.unevenTurn;
         p.addToEntry(0, 0, turn + b.doubtXX);
         p.addToEntry(1, 1, turn + b.doubtYY);
         p.addToEntry(0, 1, b.doubtXY);
@@ -139,9 +140,16 @@ class ErrorStateTest {
             p.addToEntry(
                     ErrorState.SPEED + k,
                     ErrorState.SPEED + k,
-                    Math.pow(params.speedNoise(), 2) * b.seconds + Math.pow(params.unevenForce(), 2) * b.unevenForce);
-            p.addToEntry(ErrorState.BIAS + k, ErrorState.BIAS + k, Math.pow(params.biasDrift(), 2) * b.seconds);
-            p.addToEntry(ErrorState.OFFSET + k, ErrorState.OFFSET + k, Math.pow(params.offsetDrift(), 2) * b.seconds);
+                    Math.pow(params.growth().speed(), 2) * b.seconds
+                            + Math.pow(params.growth().unevenForce(), 2) * b.unevenForce);
+            p.addToEntry(
+                    ErrorState.BIAS + k,
+                    ErrorState.BIAS + k,
+                    Math.pow(params.gyroscope().biasDrift(), 2) * b.seconds);
+            p.addToEntry(
+                    ErrorState.OFFSET + k,
+                    ErrorState.OFFSET + k,
+                    Math.pow(params.accelerometer().offsetDrift(), 2) * b.seconds);
         }
     }
 }

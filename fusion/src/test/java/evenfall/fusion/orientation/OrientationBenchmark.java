@@ -77,7 +77,7 @@ public class OrientationBenchmark {
     @Benchmark
     @OperationsPerInvocation(SAMPLES)
     public double stepLive() {
-        return steps(new MotionFilter(MotionParams.standard(), 200, LookLog.NONE));
+        return steps(new MotionFilter(MotionParams.STANDARD, 200, LookLog.NONE));
     }
 
     @Benchmark

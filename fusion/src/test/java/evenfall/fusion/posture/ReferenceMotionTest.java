@@ -118,6 +118,8 @@ class ReferenceMotionTest {
         assertThat(smoothed.motion().speed(500).z()).isCloseTo(5 / Math.PI, within(0.03));
         assertThat(smoothed.motion().speed(1000).norm()).isLessThan(0.03);
         assertThat(smoothed.at(500).speedUp()).isBetween(0.0005, 0.05);
+        assertThat(smoothed.between(200, 500).placeUp()).isPositive();
+        assertThat(smoothed.between(500, 200)).isEqualTo(smoothed.between(200, 500));
     }
 
     /**

@@ -52,6 +52,11 @@ final class GapCheck {
         return findings;
     }
 
+    /**
+     * The gaps longer than packets make them look. A stream counts a pause from the samples that came together just before it,
+     * which tells no more than that where packets are of unlike sizes: before a large packet comes a long pause, however small
+     * the packet ahead of it. So here all packets together say what a usual pause is.
+     */
     private static List<Gap> beyondPackets(SensorStream stream, int repeated) {
         double packet = stream.durationS() / Math.max(1, stream.size() - 1 - repeated);
         return stream.gaps().stream()

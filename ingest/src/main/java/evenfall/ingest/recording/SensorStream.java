@@ -104,6 +104,14 @@ public final class SensorStream {
         return samples.value(2, i);
     }
 
+    /** Resultant of the specific force, m/s². */
+    public double resultant(int i) {
+        double x = ax(i);
+        double y = ay(i);
+        double z = az(i);
+        return Math.sqrt(x * x + y * y + z * z);
+    }
+
     /** Turn rate about the sensor's x, rad/s. */
     public double gx(int i) {
         return turnSense[0] * samples.value(3, i);
@@ -176,8 +184,15 @@ public final class SensorStream {
         return gaps;
     }
 
-    /** Whether a gap reaches into a stretch of time, s. */
+    /**
+     * Whether a gap reaches into a stretch of time, s.
+     *
+     * @throws IllegalArgumentException if it ends before it begins
+     */
     public boolean hasGapWithin(double fromS, double toS) {
+        if (fromS > toS) {
+            throw new IllegalArgumentException("from " + fromS + " s to " + toS + " s before it");
+        }
         for (Gap gap : gaps) {
             if (gap.endS() > fromS && gap.startS() < toS) {
                 return true;

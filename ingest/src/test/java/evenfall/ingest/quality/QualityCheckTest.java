@@ -308,6 +308,19 @@ class QualityCheckTest {
     }
 
     @Test
+    void packetsOfUnlikeSizesLeaveNoGapsEither() {
+        WornSensor sensor = new WornSensor(200, 60, SEED);
+        SplittableRandom random = new SplittableRandom(SEED);
+        int end = 0;
+        for (int i = 0; i < sensor.time.length; i++) {
+            end = i == end ? end + random.nextInt(1, 9) : end;
+            sensor.time[i] = end / 200.0;
+        }
+
+        assertThat(only(sensor.stream()).code()).isEqualTo(FindingCode.REPEATED_TIME);
+    }
+
+    @Test
     void aSingleSampleShowsNothing() {
         SensorStream stream =
                 new SensorStream.Builder().add(0, 0, 0, 9.8, 0, 0, 0).build();
