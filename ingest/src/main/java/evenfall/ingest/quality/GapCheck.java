@@ -36,9 +36,8 @@ final class GapCheck {
         double interval = 1 / stream.rateHz();
         boolean clear = steps.scatterS() < CLEAR_STAMPS * interval;
         int single = clear ? steps.lost() : 0;
-        int repeated = steps.repeated();
-        boolean packets = repeated > PACKETS * stream.size();
-        List<Gap> gaps = packets ? beyondPackets(stream, repeated) : stream.gaps();
+        boolean packets = steps.repeated() > PACKETS * stream.size();
+        List<Gap> gaps = stream.gaps();
         List<Finding> findings = new ArrayList<>(gaps(gaps, interval));
         long missing = packets ? 0 : single;
         for (Gap gap : gaps) {
@@ -50,18 +49,6 @@ final class GapCheck {
             findings.add(lost(stream, missing, first));
         }
         return findings;
-    }
-
-    /**
-     * The gaps longer than packets make them look. A stream counts a pause from the samples that came together just before it,
-     * which tells no more than that where packets are of unlike sizes: before a large packet comes a long pause, however small
-     * the packet ahead of it. So here all packets together say what a usual pause is.
-     */
-    private static List<Gap> beyondPackets(SensorStream stream, int repeated) {
-        double packet = stream.durationS() / Math.max(1, stream.size() - 1 - repeated);
-        return stream.gaps().stream()
-                .filter(gap -> gap.lengthS() > SensorStream.GAP_INTERVALS * packet)
-                .toList();
     }
 
     private static List<Finding> gaps(List<Gap> gaps, double interval) {

@@ -50,7 +50,8 @@ final class Growth {
 
     /** Looks at the samples that came since the last look. */
     void lookAt(SampleColumns samples) {
-        int from = Math.max(1, size);
+        // More of the last packet may have come, and how large it is tells whether the pause before it is a gap.
+        int from = size == 0 ? 1 : Math.max(1, SensorStream.packetStart(samples, size - 1));
         if (rateSize == 0 || samples.size() > RATE_ANEW * rateSize) {
             rateSize = samples.size();
             double interval = SampleInterval.of(rateSize, samples::time);
@@ -62,9 +63,10 @@ final class Growth {
                 from = 1;
             }
         }
-        int known = found.size();
+        int first = from;
+        found.removeIf(gap -> gap.before() >= first - 1);
         SensorStream.findGaps(samples, from, gapRateHz, found);
-        if (found.size() != known) {
+        if (!found.equals(gaps)) {
             gaps = List.copyOf(found);
         }
         findClipping(samples);

@@ -216,22 +216,37 @@ public final class SensorStream {
         return samples.indexAtOrBefore(timeS);
     }
 
-    /** Adds the gaps that end at sample {@code from} (at least 1) or later. */
+    /**
+     * Adds the gaps that end at sample {@code from} (at least 1) or later. Samples handed over together, with one stamp, are
+     * no gap: by the way stamps are given their pause lies before or after them, so the larger of both packets counts.
+     */
     static void findGaps(SampleColumns samples, int from, double rateHz, List<Gap> into) {
         double limit = GAP_INTERVALS / rateHz;
         double before = samples.time(from - 1);
-        int together = 1;
-        while (together < from && samples.time(from - 1 - together) == before) {
-            together++;
-        }
-        for (int i = from; i < samples.size(); i++) {
+        int together = from - packetStart(samples, from - 1);
+        int next;
+        for (int i = from; i < samples.size(); i = next) {
             double time = samples.time(i);
-            if (time - before > together * limit) {
+            next = i + 1;
+            while (next < samples.size() && samples.time(next) == time) {
+                next++;
+            }
+            int ahead = next - i;
+            if (time - before > Math.max(together, ahead) * limit) {
                 into.add(new Gap(i - 1, before, time));
             }
-            together = time == before ? together + 1 : 1;
+            together = time == before ? together + ahead : ahead;
             before = time;
         }
+    }
+
+    /** The first of the samples that bear the stamp of sample {@code i}. */
+    static int packetStart(SampleColumns samples, int i) {
+        int start = i;
+        while (start > 0 && samples.time(start - 1) == samples.time(i)) {
+            start--;
+        }
+        return start;
     }
 
     /** Collects samples in order of time; grows as needed. Not safe for use from several threads. */

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What goes into a stream comes out of it; the truth is what was put in. */
 class SensorStreamTest {
@@ -59,6 +62,33 @@ class SensorStreamTest {
         }
         assertThat(builder.soFar().gaps()).isEqualTo(builder.build().gaps());
         assertThat(builder.build().gaps()).containsExactly(new Gap(199, 0.98, 1.06));
+    }
+
+    /** A radio that hands over what has gathered stamps it when it does, or when it began to gather. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void packetsOfUnlikeSizesLeaveNoGapButWhereMuchIsMissing_asTheyGrowToo(boolean stampedAtTheEnd) {
+        SplittableRandom random = new SplittableRandom(SEED);
+        SensorStream.Builder builder = new SensorStream.Builder();
+        int sample = 0;
+        double lostS = 0;
+        while (sample < 4000) {
+            int packet = random.nextInt(1, 9);
+            lostS += sample < 2000 && sample + packet >= 2000 ? 0.5 : 0;
+            double stamp = lostS + (stampedAtTheEnd ? sample + packet : sample) / 200.0;
+            for (int k = 0; k < packet; k++) {
+                builder.add(stamp, 0, 0, 9.8, 0, 0, 0);
+                if (random.nextInt(5) == 0) {
+                    builder.soFar();
+                }
+            }
+            sample += packet;
+        }
+
+        List<Gap> gaps = builder.build().gaps();
+        assertThat(gaps).as("seed %d", SEED).hasSize(1);
+        assertThat(gaps.get(0).lengthS()).isBetween(0.5, 0.6);
+        assertThat(builder.soFar().gaps()).isEqualTo(gaps);
     }
 
     @Test
