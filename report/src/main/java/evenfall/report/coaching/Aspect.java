@@ -39,10 +39,10 @@ enum Aspect {
     private static final Set<LandingFlag> BROKEN =
             Set.of(LandingFlag.GAP, LandingFlag.DEAD_SENSOR, LandingFlag.WRONG_UNIT, LandingFlag.CUT_SHORT);
 
-    @SuppressWarnings("ImmutableEnumChecker") // Its function holds no state.
+    @SuppressWarnings("ImmutableEnumChecker") // A record of constants.
     private final Measure measure;
 
-    @SuppressWarnings("ImmutableEnumChecker") // Its function holds no state.
+    @SuppressWarnings("ImmutableEnumChecker") // A record of constants.
     private final @Nullable Measure sigma;
 
     private final Judged judged;

@@ -29,10 +29,10 @@ public enum Judged {
 
     private final FormQuestion question;
 
-    @SuppressWarnings("ImmutableEnumChecker") // Its function holds no state.
+    @SuppressWarnings("ImmutableEnumChecker") // A record of constants.
     private final Measure measure;
 
-    @SuppressWarnings("ImmutableEnumChecker") // Its function holds no state.
+    @SuppressWarnings("ImmutableEnumChecker") // A record of constants.
     private final @Nullable Measure sigma;
 
     private final Way way;

@@ -1,15 +1,8 @@
 package evenfall.report.measure;
 
-import evenfall.fusion.landing.Estimate;
-import evenfall.fusion.landing.Excursion;
-import evenfall.fusion.landing.Measures;
-import evenfall.fusion.landing.OverFeet;
-import evenfall.fusion.landing.Posture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /** All measures in the order results list them. */
 public final class MeasureList {
@@ -45,117 +38,67 @@ public final class MeasureList {
 
     private static List<Measure> build() {
         List<Measure> list = new ArrayList<>();
-        compared(list, "flightS", "s", m -> m.fall().flightS());
-        compared(list, "impactSpeedMS", "m/s", m -> m.fall().impactSpeedMS());
-        compared(list, "dropHeightM", "m", m -> m.fall().dropHeightM());
-        compared(list, "peakG", "g", m -> m.impact().peakG());
-        compared(list, "peakUpperBackG", "g", m -> m.impact().peakUpperBackG());
-        estimate(
-                list, "peakEstimatedG", "g", MeasureKind.DETAIL, m -> m.impact().peakEstimatedG());
-        compared(list, "riseMs", "ms", m -> m.impact().riseMs());
-        compared(list, "loadingRateGPerS", "g/s", m -> m.impact().loadingRateGPerS());
-        compared(list, "depthM", "m", m -> m.braking().depthM());
-        compared(list, "brakingS", "s", m -> m.braking().brakingS());
-        compared(list, "meanBrakingG", "g", m -> m.braking().meanBrakingG());
-        compared(list, "collapseDegPerS", "deg/s", m -> m.braking().collapseDegPerS());
-        angle(list, "trunkFlexionDeg", Posture::trunkFlexion);
-        angle(list, "trunkLeanDeg", Posture::trunkLean);
-        angle(list, "pelvicRotationDeg", Posture::pelvicRotation);
-        angle(list, "pelvicTiltDeg", Posture::pelvicTilt);
-        angle(list, "pelvicObliquityDeg", Posture::pelvicObliquity);
-        angle(list, "twistDeg", Posture::twist);
-        angle(list, "spineFlexionDeg", Posture::spineFlexion);
-        estimate(
-                list,
-                "lateralShiftM",
-                "m",
-                MeasureKind.COMPARED,
-                m -> m.balance().lateralShift());
-        estimate(
-                list,
-                "foreAftShiftM",
-                "m",
-                MeasureKind.COMPARED,
-                m -> m.balance().foreAftShift());
+        compared(list, "flightS", "s");
+        compared(list, "impactSpeedMS", "m/s");
+        compared(list, "dropHeightM", "m");
+        compared(list, "peakG", "g");
+        compared(list, "peakUpperBackG", "g");
+        estimate(list, "peakEstimatedG", "g", MeasureKind.DETAIL);
+        compared(list, "riseMs", "ms");
+        compared(list, "loadingRateGPerS", "g/s");
+        compared(list, "depthM", "m");
+        compared(list, "brakingS", "s");
+        compared(list, "meanBrakingG", "g");
+        compared(list, "collapseDegPerS", "deg/s");
+        angle(list, "trunkFlexionDeg");
+        angle(list, "trunkLeanDeg");
+        angle(list, "pelvicRotationDeg");
+        angle(list, "pelvicTiltDeg");
+        angle(list, "pelvicObliquityDeg");
+        angle(list, "twistDeg");
+        angle(list, "spineFlexionDeg");
+        estimate(list, "lateralShiftM", "m", MeasureKind.COMPARED);
+        estimate(list, "foreAftShiftM", "m", MeasureKind.COMPARED);
         overFeet(list);
-        compared(list, "stepsAfter", "", m -> whole(m.balance().stepsAfter()));
-        sigma(list, "contactS", "s", m -> m.sigma().contactS());
-        sigma(list, "flightS", "s", m -> m.sigma().flightS());
-        sigma(list, "impactSpeedMS", "m/s", m -> m.sigma().impactSpeedMS());
-        sigma(list, "dropHeightM", "m", m -> m.sigma().dropHeightM());
-        sigma(list, "peakG", "g", m -> m.sigma().peakG());
-        sigma(list, "depthM", "m", m -> m.sigma().depthM());
-        sigma(list, "meanBrakingG", "g", m -> m.sigma().meanBrakingG());
-        sigma(list, "collapseDegPerS", "deg/s", m -> m.sigma().collapseDegPerS());
+        compared(list, "stepsAfter", "");
+        sigma(list, "contactS", "s");
+        sigma(list, "flightS", "s");
+        sigma(list, "impactSpeedMS", "m/s");
+        sigma(list, "dropHeightM", "m");
+        sigma(list, "peakG", "g");
+        sigma(list, "depthM", "m");
+        sigma(list, "meanBrakingG", "g");
+        sigma(list, "collapseDegPerS", "deg/s");
         return List.copyOf(list);
     }
 
-    private static void angle(List<Measure> list, String group, Function<Posture, @Nullable Excursion> reader) {
-        part(list, group + ".contact", MeasureKind.DETAIL, reader, Excursion::contact);
-        part(list, group + ".peak", MeasureKind.DETAIL, reader, Excursion::peak);
-        part(list, group + ".lowest", MeasureKind.DETAIL, reader, Excursion::lowest);
-        part(list, group + ".max", MeasureKind.DETAIL, reader, Excursion::max);
-        part(list, group + ".change", MeasureKind.COMPARED, reader, Excursion::change);
-        part(list, group + ".sigma", MeasureKind.SIGMA, reader, Excursion::sigma);
-    }
-
-    private static void part(
-            List<Measure> list,
-            String name,
-            MeasureKind kind,
-            Function<Posture, @Nullable Excursion> group,
-            Function<Excursion, @Nullable Double> part) {
-        list.add(new Measure(name, "deg", kind, m -> {
-            Excursion excursion = group.apply(m.posture());
-            return excursion == null ? null : part.apply(excursion);
-        }));
+    private static void angle(List<Measure> list, String group) {
+        for (String part : List.of("contact", "peak", "lowest", "max")) {
+            list.add(new Measure(group + "." + part, "deg", MeasureKind.DETAIL));
+        }
+        list.add(new Measure(group + ".change", "deg", MeasureKind.COMPARED));
+        list.add(new Measure(group + ".sigma", "deg", MeasureKind.SIGMA));
     }
 
     /** A value and, behind it, what states its error. */
-    private static void estimate(
-            List<Measure> list,
-            String name,
-            String unit,
-            MeasureKind kind,
-            Function<Measures, @Nullable Estimate> reader) {
-        list.add(new Measure(name, unit, kind, m -> {
-            Estimate estimate = reader.apply(m);
-            return estimate == null ? null : estimate.value();
-        }));
-        list.add(new Measure(name + ".sigma", unit, MeasureKind.SIGMA, m -> {
-            Estimate estimate = reader.apply(m);
-            return estimate == null ? null : estimate.sigma();
-        }));
+    private static void estimate(List<Measure> list, String name, String unit, MeasureKind kind) {
+        list.add(new Measure(name, unit, kind));
+        list.add(new Measure(name + ".sigma", unit, MeasureKind.SIGMA));
     }
 
     private static void overFeet(List<Measure> list) {
-        place(list, "foreAftContact", MeasureKind.COMPARED, OverFeet::foreAftContact);
-        place(list, "foreAftLowest", MeasureKind.COMPARED, OverFeet::foreAftLowest);
-        place(list, "lateralContact", MeasureKind.COMPARED, OverFeet::lateralContact);
-        place(list, "lateralLowest", MeasureKind.COMPARED, OverFeet::lateralLowest);
-        place(list, "sigmaForeAft", MeasureKind.SIGMA, OverFeet::sigmaForeAft);
-        place(list, "sigmaLateral", MeasureKind.SIGMA, OverFeet::sigmaLateral);
+        for (String part : List.of("foreAftContact", "foreAftLowest", "lateralContact", "lateralLowest")) {
+            list.add(new Measure("overFeetM." + part, "m", MeasureKind.COMPARED));
+        }
+        list.add(new Measure("overFeetM.sigmaForeAft", "m", MeasureKind.SIGMA));
+        list.add(new Measure("overFeetM.sigmaLateral", "m", MeasureKind.SIGMA));
     }
 
-    private static void place(
-            List<Measure> list, String part, MeasureKind kind, Function<OverFeet, @Nullable Double> reader) {
-        list.add(new Measure("overFeetM." + part, "m", kind, m -> {
-            OverFeet overFeet = m.balance().overFeet();
-            return overFeet == null ? null : reader.apply(overFeet);
-        }));
+    private static void compared(List<Measure> list, String name, String unit) {
+        list.add(new Measure(name, unit, MeasureKind.COMPARED));
     }
 
-    private static void compared(
-            List<Measure> list, String name, String unit, Function<Measures, @Nullable Double> reader) {
-        list.add(new Measure(name, unit, MeasureKind.COMPARED, reader));
-    }
-
-    private static void sigma(
-            List<Measure> list, String name, String unit, Function<Measures, @Nullable Double> reader) {
-        list.add(new Measure("sigma." + name, unit, MeasureKind.SIGMA, reader));
-    }
-
-    private static @Nullable Double whole(@Nullable Integer value) {
-        return value == null ? null : Double.valueOf(value);
+    private static void sigma(List<Measure> list, String name, String unit) {
+        list.add(new Measure("sigma." + name, unit, MeasureKind.SIGMA));
     }
 }
