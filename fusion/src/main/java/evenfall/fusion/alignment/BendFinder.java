@@ -35,7 +35,7 @@ final class BendFinder {
     private static final double LONGEST_BEND_S = 12;
     /** Picking up, sitting down or jumping shakes more than a slow bend; root mean square about 1 g, m/s². */
     private static final double ROUGHEST = 1.2;
-    /** A quick bend shakes as a hinge does, to this; squats leave 0.46 and more, picking up 0.54 (method page). */
+    /** A quick bend shakes as a hinge does, to this; squats leave 0.46 and more, picking up 0.55 (method page). */
     private static final double ROUGHEST_HINGE = 0.45;
 
     /** One axis tells so much of the turning, */

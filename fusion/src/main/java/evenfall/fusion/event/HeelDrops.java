@@ -8,7 +8,7 @@ import java.util.List;
  * few centimetres, hardly rises before, is stopped hard, and stands still again.
  *
  * <p>The limits leave room for the eighteen of the simulated sessions: 0.48 to 0.64 m/s lost, 0.045 to 0.075 s light, brakes
- * of 3.8 to 7.5 m/s², blows of 19 m/s² and more, still again after 0.45 to 0.53 s.
+ * of 3.8 to 7.5 m/s², blows of 19 m/s² and more, still again after 0.46 to 0.53 s.
  */
 final class HeelDrops {
 

@@ -9,7 +9,7 @@ package evenfall.fusion.orientation;
  */
 public final class ComplementaryFilter implements OrientationFilter {
 
-    /** Time constant, s: of 0.5 to 10 s one in the flat part, see the method page. */
+    /** Time constant, s: of 0.5 to 10 s one in the flat part (docs/tried.md). */
     public static final double DEFAULT_TIME_CONSTANT = 3.0;
 
     private final double timeConstant;

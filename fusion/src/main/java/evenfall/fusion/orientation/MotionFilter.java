@@ -18,7 +18,7 @@ import evenfall.ingest.recording.Gravity;
  * {@link UsualMotion}). The sensors' constants are found on the way.
  *
  * <p>At the start, and after turns that were not seen, the mean force alone tells the tilt for a while
- * ({@link MeanForce}). The method page has the formulas and what was tried.
+ * ({@link MeanForce}). docs/method.md has the formulas, docs/tried.md what was tried.
  */
 final class MotionFilter implements OrientationFilter {
 
