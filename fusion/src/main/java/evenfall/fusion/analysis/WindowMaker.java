@@ -12,6 +12,7 @@ import evenfall.ingest.recording.Gap;
 import evenfall.ingest.recording.Gravity;
 import evenfall.ingest.recording.SensorStream;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -49,6 +50,10 @@ final class WindowMaker {
 
     /** Each gap has unknowns of its own, and the work grows with the cube of their number. */
     private static final int MOST_GAPS = 32;
+    /** Single lost samples count from so long before contact to so long after it, s: elsewhere nothing happens between samples. */
+    private static final double LOSSES_BEFORE_S = 0.5;
+
+    private static final double LOSSES_AFTER_S = 0.7;
     /** Nearer to contact than about this, s, gaps matter most. */
     private static final double NEAR_CONTACT_S = 0.1;
 
@@ -292,6 +297,11 @@ final class WindowMaker {
                         gap.before() + 1, doubt.speed(gap), doubt.turn(gap), doubt.begunTilt(gap), true));
             }
         }
+        for (Gap loss : SingleLosses.between(
+                stream, Math.max(from, index(atS - LOSSES_BEFORE_S)), Math.min(to, index(atS + LOSSES_AFTER_S)))) {
+            jolts.add(new MotionWindow.Jolt(loss.before() + 1, doubt.speed(loss), doubt.turn(loss), 0, true));
+        }
+        jolts.sort(Comparator.comparingInt(MotionWindow.Jolt::index));
         while (jolts.size() > MOST_GAPS) {
             int k = nearestPair(jolts, atS);
             jolts.set(k, jolts.get(k).with(jolts.remove(k + 1)));

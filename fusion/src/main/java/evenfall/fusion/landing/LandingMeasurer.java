@@ -285,10 +285,10 @@ public final class LandingMeasurer {
     }
 
     private Sigma sigma(Fall fall, Impact impact, Braking braking, @Nullable Collapse collapse) {
-        double interval = 1 / pelvis.motion().stream().rateHz();
         double unseen = hidden == null ? 0 : hidden.sigmaS();
         double gained = hidden == null ? 0 : hidden.speedSigma();
-        double seen = Math.hypot(CONTACT_SIGMA_S, CONTACT_SIGMA_INTERVALS * interval);
+        double step = Math.max(stepAt(moments.contactS()), stepAt(moments.contactS() + MomentFinder.CONTACT_RISE_S));
+        double seen = Math.hypot(CONTACT_SIGMA_S, CONTACT_SIGMA_INTERVALS * step);
         double contact = Math.hypot(seen, unseen);
         Spread atContact = pelvis.smoothed().at(pelvis.indexAt(moments.contactS()));
         double speed = Math.hypot(atContact.speedUp(), Math.hypot(Gravity.STANDARD * contact, gained));
@@ -305,11 +305,7 @@ public final class LandingMeasurer {
         Double height = fallSpeed == null ? null : Double.valueOf(fallSpeed * speed / Gravity.STANDARD);
         return new Sigma(
                 contact,
-                fall.flightS() == null
-                        ? null
-                        : Math.hypot(
-                                Math.hypot(TAKEOFF_SIGMA_S, TAKEOFF_SIGMA_INTERVALS * interval),
-                                Math.hypot(unseen, takeoffSigma(moments.takeoffS()))),
+                fall.flightS() == null ? null : Math.hypot(unseen, takeoffSigma(moments.takeoffS())),
                 fallSpeed == null ? null : speed,
                 height,
                 peakSigma(impact),
@@ -354,13 +350,22 @@ public final class LandingMeasurer {
         return value * value;
     }
 
-    /** What slow feet and a long gap leave of the take-off: with a gap it may lie anywhere up to its length away, s. */
+    /** What sampling, slow feet and a long gap leave of the take-off: with a gap it may lie anywhere up to its length away, s. */
     private double takeoffSigma(@Nullable Double takeoff) {
-        return takeoff == null
-                ? 0
-                : Math.hypot(
-                        TakeoffFinder.slownessSigma(pelvis.motion(), takeoff, moments.contactS()),
-                        LongGap.length(pelvis, takeoff - ABOUT_TAKEOFF_S, takeoff + ABOUT_TAKEOFF_S) / Math.sqrt(3));
+        if (takeoff == null) {
+            return 0;
+        }
+        double seen = Math.hypot(TAKEOFF_SIGMA_S, TAKEOFF_SIGMA_INTERVALS * stepAt(takeoff - TakeoffFinder.LAG_S));
+        return Math.hypot(
+                Math.hypot(seen, TakeoffFinder.slownessSigma(pelvis.motion(), takeoff, moments.contactS())),
+                LongGap.length(pelvis, takeoff - ABOUT_TAKEOFF_S, takeoff + ABOUT_TAKEOFF_S) / Math.sqrt(3));
+    }
+
+    /** How far samples lie apart about a moment of the pelvis's clock, s: more where one was lost. What gaps hide is counted elsewhere. */
+    private double stepAt(double timeS) {
+        double interval = 1 / pelvis.motion().stream().rateHz();
+        double step = pelvis.motion().stepAt(timeS);
+        return step > SensorStream.GAP_INTERVALS * interval ? interval : Math.max(interval, step);
     }
 
     private double peakSigma(Impact impact) {

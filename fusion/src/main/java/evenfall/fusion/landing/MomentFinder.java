@@ -101,7 +101,7 @@ final class MomentFinder {
         while (first > 1 && motion.verticalForce(first - 1) > level) {
             first--;
         }
-        return motion.passes(first, level) - contactLag();
+        return motion.passes(first, level) - contactLag(motion.time(first) - motion.time(first - 1));
     }
 
     private boolean endsGap(int i) {
@@ -145,10 +145,10 @@ final class MomentFinder {
 
     /**
      * From first touch until the force has risen by the level, less what straight lines between samples add: found on
-     * simulated feet at 100 to 400 Hz.
+     * simulated feet at 100 to 400 Hz. A line across a lost sample adds more.
      */
-    private double contactLag() {
-        return CONTACT_RISE_S - EARLIER_INTERVALS / motion.stream().rateHz();
+    private static double contactLag(double stepS) {
+        return CONTACT_RISE_S - EARLIER_INTERVALS * stepS;
     }
 
     /** What the force in flight came to by a sample: legs that reach down raise it slowly. */

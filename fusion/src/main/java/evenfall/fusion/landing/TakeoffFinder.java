@@ -10,7 +10,7 @@ public final class TakeoffFinder {
     /** The last fall of the force through half the body's weight is the take-off's, m/s². */
     private static final double LEVEL = 0.5 * Gravity.STANDARD;
     /** From half the body's weight until the last foot is off, s: both hops and step-offs of simulated bodies. */
-    private static final double LAG_S = 0.0165;
+    static final double LAG_S = 0.0165;
 
     /** Nobody flies for longer, s: common practice, no source. */
     private static final double LONGEST_FLIGHT_S = 1.2;

@@ -118,6 +118,12 @@ public final class Motion {
         return time(i - 1) + part * (time(i) - time(i - 1));
     }
 
+    /** How far the samples before and after a moment lie apart, s. */
+    public double stepAt(double timeS) {
+        int i = Math.min(indexAt(timeS), size() - 2);
+        return i < 0 ? 0 : time(i + 1) - time(i);
+    }
+
     /** Specific force, world axes, m/s². */
     public Vector3 force(int i) {
         return vector(force, i);
