@@ -17,7 +17,7 @@ final class CopiesRun {
 
     /** With these the bends are as asked for and the straps stay, if they were and did. */
     private static final Set<OtherSensors.Trouble> HARMLESS =
-            EnumSet.of(OtherSensors.Trouble.NONE, OtherSensors.Trouble.GAPS);
+            EnumSet.of(OtherSensors.Trouble.NONE, OtherSensors.Trouble.GAPS, OtherSensors.Trouble.SAMPLES_LOST);
 
     private final List<Analysed> copies;
 
@@ -52,6 +52,11 @@ final class CopiesRun {
             boolean gaps,
             LandingErrors errors,
             LandingErrors alone) {
+
+        /** Whether samples were lost one by one. */
+        boolean lost() {
+            return trouble == OtherSensors.Trouble.SAMPLES_LOST;
+        }
 
         /** Whether gaps were put in. */
         boolean putIn() {
@@ -112,8 +117,8 @@ final class CopiesRun {
     Map<String, LandingErrors> byBody() {
         Map<String, LandingErrors> groups = new LinkedHashMap<>();
         groups.put("five bodies, no gaps", together(copy -> !copy.ownGaps() && !copy.gaps()));
-        groups.put("the five, gaps put in", together(copy -> !copy.ownGaps() && copy.gaps()));
-        groups.put("four bodies, gaps of their own", together(copy -> copy.ownGaps() && !copy.putIn()));
+        groups.put("the five, gaps put in", together(copy -> !copy.ownGaps() && copy.putIn()));
+        groups.put("four bodies, gaps of their own", together(copy -> copy.ownGaps() && !copy.putIn() && !copy.lost()));
         groups.put("the four, more put in", together(copy -> copy.ownGaps() && copy.putIn()));
         groups.put("all nine, gaps put in", together(Analysed::putIn));
         return groups;

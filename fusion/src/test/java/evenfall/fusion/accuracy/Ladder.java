@@ -128,6 +128,7 @@ final class Ladder {
                 20,
                 80,
                 200);
+        add("samples lost singly", " %", Ladder::samplesLost, 2, 5, 10);
         add("gaps anywhere", " ms", Ladder::gapsAnywhere, 20, 50, 100, 200);
         add("gap about contact", " ms", Ladder::gapsAboutContact, 20, 50, 100);
     }
@@ -262,6 +263,19 @@ final class Ladder {
     static Rung.Way noise(double times) {
         return (perfect, place, motion) -> perfect.withAccelerometer(AxisErrors.NONE.withNoise(times * FORCE_NOISE))
                 .withGyroscope(AxisErrors.NONE.withNoise(times * TURN_NOISE));
+    }
+
+    private static Rung.Way samplesLost(double percent) {
+        return (perfect, place, motion) -> {
+            SplittableRandom random = new SplittableRandom(37 * motion.seed() + number(place));
+            SensorModel model = perfect;
+            double interval = 1 / perfect.rateHz();
+            double end = motion.motion().duration();
+            for (double t = 0.5 * interval; t < end; t += interval) {
+                model = random.nextDouble(100) < percent ? model.withDropout(new Dropout(t, t + interval)) : model;
+            }
+            return model;
+        };
     }
 
     private static Rung.Way gapsAnywhere(double ms) {

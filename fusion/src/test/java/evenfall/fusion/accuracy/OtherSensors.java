@@ -32,7 +32,8 @@ final class OtherSensors {
         GAPS,
         GAPS_AND_NO_BENDS,
         STRAP_MOVES,
-        NO_ROUTINE;
+        NO_ROUTINE,
+        SAMPLES_LOST;
 
         String words() {
             return toString().toLowerCase(Locale.ROOT).replace('_', ' ');
@@ -60,6 +61,9 @@ final class OtherSensors {
     private static final double SHORTEST_GAP_S = 0.02;
     private static final double LONGEST_GAP_S = 0.075;
     private static final int GAPS = 6;
+    /** So many of all samples are lost, one by one. */
+    private static final double LOST = 0.05;
+
     private static final double LEAST_SLIP = Math.toRadians(6);
     private static final double LARGEST_SLIP = Math.toRadians(14);
     /** A strap moves while the person walks back to the box. */
@@ -212,7 +216,8 @@ final class OtherSensors {
         List<Integer> clipped = new ArrayList<>();
         for (int i = 0; i < stream.size(); i++) {
             double t = startS + stream.time(i);
-            if (t < beginS || gaps.stream().anyMatch(gap -> t > gap[0] && t < gap[1])) {
+            boolean lost = trouble == Trouble.SAMPLES_LOST && random.nextDouble() < LOST;
+            if (lost || t < beginS || gaps.stream().anyMatch(gap -> t > gap[0] && t < gap[1])) {
                 continue;
             }
             Quaternion now = t < slip ? put : moved;
