@@ -83,7 +83,9 @@ final class MethodWords {
                 "finding",
                 WORDS.say("severity." + finding.severity().code()),
                 sensor == null ? "" : WORDS.say("finding.sensor", sensor.words()),
-                at == null ? "" : WORDS.say("finding.at", Figures.clock(at)),
+                at == null
+                        ? ""
+                        : WORDS.say(sensor == Place.UPPER_BACK ? "finding.at.own" : "finding.at", Figures.clock(at)),
                 finding.message());
     }
 

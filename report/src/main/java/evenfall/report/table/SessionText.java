@@ -187,7 +187,7 @@ public final class SessionText {
         Double at = finding.atS();
         return finding.severity().code()
                 + (sensor == null ? "" : ", " + sensor.words())
-                + (at == null ? "" : " at " + clock(at))
+                + (at == null ? "" : WORDS.say(sensor == Place.UPPER_BACK ? "finding.at.own" : "finding.at", clock(at)))
                 + ": "
                 + finding.message();
     }
