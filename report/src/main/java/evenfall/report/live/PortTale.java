@@ -23,7 +23,6 @@ final class PortTale {
     private double bytesS;
     private long good;
     private double goodS;
-    private final LossTale loss = new LossTale();
 
     /** Of a port that stands so when the recording begins. */
     PortTale(LinkState begun) {
@@ -63,7 +62,6 @@ final class PortTale {
         }
         silence(nowS, link, news);
         rubbish(nowS, link, heard.counts().good(), news);
-        loss.tell(nowS, link.name(), heard.counts(), news);
     }
 
     private void silence(double nowS, LinkState link, List<String> news) {

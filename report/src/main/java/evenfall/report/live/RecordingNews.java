@@ -20,6 +20,7 @@ public final class RecordingNews {
     private final List<Link> links;
     private final LinkReport ports;
     private final DiskReport disk;
+    private final LossReport losses = new LossReport();
     private boolean deafTold;
 
     /**
@@ -45,6 +46,7 @@ public final class RecordingNews {
         }
         List<String> news =
                 new ArrayList<>(ports.news(nowS, links.stream().map(Link::state).toList(), heard, samples));
+        news.addAll(losses.at(nowS, recorder::soFar));
         if (!deafTold && recorder.deafness().isPresent()) {
             deafTold = true;
             news.add(WORDS.say("deaf", recorder.deafness().get()));

@@ -27,7 +27,6 @@ class LinkReportTest {
     private int losses;
     private long bytes;
     private long good;
-    private long lost;
     private Search search = Search.SAID;
     private String path = PORT;
     private String trouble = "";
@@ -49,31 +48,6 @@ class LinkReportTest {
     @Test
     void aPortThatSpeaksWellIsNoNews() {
         go(60, this::bothSpeak);
-
-        assertThat(said).isEmpty();
-    }
-
-    @Test
-    void samplesThatGetLostOnTheWay() {
-        go(30, () -> {
-            bothSpeak();
-            lost += 3;
-        });
-        assertThat(said).singleElement().asString().contains("13 in 100").contains("nearer");
-        go(30, this::bothSpeak);
-
-        assertThat(said).hasSize(2);
-        assertThat(said.get(1)).startsWith("Hardly any samples");
-    }
-
-    @Test
-    void singleLostSamplesAreNoNewsNorIsWhatASilentSensorNeverSent() {
-        go(30, () -> {
-            bothSpeak();
-            lost += pelvis % 40 == 0 ? 1 : 0;
-        });
-        lost += 5000;
-        go(30, this::bothSpeak);
 
         assertThat(said).isEmpty();
     }
@@ -185,7 +159,7 @@ class LinkReportTest {
             List<String> news = report.news(
                     nowS,
                     List.of(link),
-                    List.of(new Heard(there, bytes, new WireCounts(good, 0, 0, lost))),
+                    List.of(new Heard(there, bytes, new WireCounts(good, 0, 0, 0))),
                     Map.of(Place.PELVIS, pelvis, Place.UPPER_BACK, upperBack));
             assertThat(news).allMatch(sentence -> sentence.endsWith(".") && !sentence.contains("\n"));
             said.addAll(news);
