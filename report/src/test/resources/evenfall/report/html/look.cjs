@@ -102,6 +102,8 @@ async function filmed(tab) {
   const last = contacts[contacts.length - 1];
   await tab.evaluate(function (id) { location.hash = id; }, last.id);
   await tab.waitForFunction(function (id) { return !document.getElementById(id).hidden; }, last.id);
+  // The page itself goes to the landing's picture first; on a busy machine that may still be under way.
+  await still(tab);
   await sought(tab, made.times[pictureAt(last.film)] + 0.001);
   await tab.click("#film .set");
   seen.clock = await tab.evaluate(function () { return document.querySelector("#film .clock").textContent; });
