@@ -72,8 +72,7 @@ final class LandingAnalysis {
         BodyMounting mounting = new BodyMounting(pelvis.segment(), upper == null ? null : upper.segment());
         findings.addAll(mounting.findings());
         List<LandingMeasurer.Measured> measured = measure(pelvis, upper, mounting, spans, progress);
-        boolean wrongUnit = findings.stream()
-                .anyMatch(finding -> finding.code() == FindingCode.UNITS && finding.severity() == Severity.ERROR);
+        boolean wrongUnit = findings.stream().anyMatch(Finding::isWrongUnit);
         List<Landing> found = new ArrayList<>();
         Map<Integer, LandingTrace> traces = new HashMap<>();
         int landing = 0;

@@ -12,9 +12,7 @@ import org.apache.commons.math3.stat.StatUtils;
  */
 final class SingleLosses {
 
-    /** One sample is missing in a step of more intervals, */
-    private static final double LONG_STEP = 1.5;
-    /** where stamps are clear: half of the steps off the interval by less than this part of it. */
+    /** Stamps are clear where half of the steps are off the interval by less than this part of it. */
     private static final double CLEAR = 0.1;
 
     private SingleLosses() {}
@@ -35,7 +33,7 @@ final class SingleLosses {
         for (int i = from + 1; i < to; i++) {
             double step = stream.time(i) - stream.time(i - 1);
             off[i - from - 1] = Math.abs(step - interval);
-            if (step > LONG_STEP * interval && step <= SensorStream.GAP_INTERVALS * interval) {
+            if (step > SensorStream.LOST_INTERVALS * interval && step <= SensorStream.GAP_INTERVALS * interval) {
                 losses.add(new Gap(i - 1, stream.time(i - 1), stream.time(i)));
             }
         }

@@ -294,7 +294,7 @@ public final class LandingMeasurer {
         double speed = Math.hypot(atContact.speedUp(), Math.hypot(Gravity.STANDARD * contact, gained));
         Double fallSpeed = fall.impactSpeedMS();
         Double lowest = moments.lowestS();
-        Double depth = lowest == null
+        Double depthSigma = lowest == null
                 ? null
                 : Math.hypot(
                         Math.hypot(DEPTH_SIGMA_M, fallSpeed == null ? 0 : fallSpeed * contact),
@@ -302,15 +302,15 @@ public final class LandingMeasurer {
                                 * pelvis.smoothed()
                                         .between(pelvis.indexAt(moments.contactS()), pelvis.indexAt(lowest))
                                         .placeUp());
-        Double height = fallSpeed == null ? null : Double.valueOf(fallSpeed * speed / Gravity.STANDARD);
+        Double heightSigma = fallSpeed == null ? null : Double.valueOf(fallSpeed * speed / Gravity.STANDARD);
         return new Sigma(
                 contact,
                 fall.flightS() == null ? null : Math.hypot(unseen, takeoffSigma(moments.takeoffS())),
                 fallSpeed == null ? null : speed,
-                height,
+                heightSigma,
                 peakSigma(impact),
-                depth,
-                brakingSigma(fall, braking, height, depth),
+                depthSigma,
+                brakingSigma(fall, braking, heightSigma, depthSigma),
                 collapse == null ? null : collapseSigma(impact, collapse));
     }
 

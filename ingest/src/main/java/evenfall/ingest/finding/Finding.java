@@ -19,6 +19,11 @@ public record Finding(
         @Nullable Place sensor,
         @Nullable Double atS) {
 
+    /** Whether a sensor was read in a wrong unit or scale, so that nothing measured by it can be trusted. */
+    public boolean isWrongUnit() {
+        return code == FindingCode.UNITS && severity == Severity.ERROR;
+    }
+
     /** The same finding, told of a sensor at a place. */
     public Finding at(Place place) {
         return new Finding(code, severity, message, place, atS);

@@ -30,9 +30,6 @@ record Steps(
     /** So many steps tell their median. */
     private static final int MOST_SORTED = 100_000;
 
-    /** A step longer than this many intervals has lost a sample; {@link SensorStream#GAP_INTERVALS} make a gap. */
-    private static final double LOST_INTERVALS = 1.5;
-
     /** Goes over a stream; one of fewer than two samples, or without a rate, has no steps to tell of. */
     static Steps of(SensorStream stream) {
         double interval = stream.rateHz() > 0 ? 1 / stream.rateHz() : 0;
@@ -60,7 +57,8 @@ record Steps(
                     }
                 } else if (step == 0) {
                     firstRepeated = repeated++ == 0 ? times[i] : firstRepeated;
-                } else if (step > LOST_INTERVALS * interval && step <= SensorStream.GAP_INTERVALS * interval) {
+                } else if (step > SensorStream.LOST_INTERVALS * interval
+                        && step <= SensorStream.GAP_INTERVALS * interval) {
                     firstLost = lost++ == 0 ? times[i - 1] : firstLost;
                 }
             }

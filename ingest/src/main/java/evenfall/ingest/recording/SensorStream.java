@@ -17,8 +17,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SensorStream {
 
-    /** A pause longer than this many sample intervals is a gap; after samples that came together, for each of them. */
+    /** A pause longer than this many sample intervals is a gap; before or after samples that came together, for each of them. */
     public static final double GAP_INTERVALS = 2.5;
+
+    /** A step longer than this many intervals has lost a sample, if it is no gap. */
+    public static final double LOST_INTERVALS = 1.5;
 
     private final SampleColumns samples;
     private final BitSet clippedAcceleration;

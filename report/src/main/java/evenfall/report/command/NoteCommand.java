@@ -14,7 +14,6 @@ import evenfall.report.log.Now;
 import evenfall.report.log.RangeNote;
 import evenfall.report.log.SessionDate;
 import evenfall.report.result.LoggedSessions;
-import evenfall.report.session.Session;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -135,9 +134,9 @@ final class NoteCommand implements Task {
         if (!athlete.session(date).exists() || athlete.session(date).mayBeRecorded()) {
             return;
         }
-        Optional<Session> stored = new LoggedSessions(athlete, Progress.NONE, sentence -> {}).asStored(date);
-        if (stored.isPresent() && said.lastLanding() > stored.get().landings().size()) {
-            console.say(WORDS.say("note.beyond", date, stored.get().landings().size(), said.lastLanding()));
+        Optional<Integer> events = new LoggedSessions(athlete, Progress.NONE, sentence -> {}).eventsStored(date);
+        if (events.isPresent() && said.lastLanding() > events.get()) {
+            console.say(WORDS.say("note.beyond", date, events.get(), said.lastLanding()));
         }
     }
 

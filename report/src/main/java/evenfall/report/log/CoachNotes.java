@@ -1,5 +1,6 @@
 package evenfall.report.log;
 
+import evenfall.report.csv.CsvTable;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Consumer;
@@ -27,8 +28,9 @@ public record CoachNotes(String source, List<RangeNote> notes, List<ApprovalEntr
      * @throws evenfall.ingest.recording.UnusableInputException if a cell cannot be understood; names the line
      */
     public static CoachNotes read(String source, String text, Consumer<String> tell) {
-        NotesTable.unknownColumns(source, text).forEach(tell);
-        return new CoachNotes(source, NotesTable.read(source, text), NotesTable.approvals(source, text));
+        CsvTable table = CsvTable.read(source, text);
+        NotesTable.unknownColumns(table).forEach(tell);
+        return new CoachNotes(source, NotesTable.read(table), NotesTable.approvals(table));
     }
 
     /** The highest index of a landing that anything is said of; 0 if nothing is. */

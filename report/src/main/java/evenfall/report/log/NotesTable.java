@@ -29,10 +29,10 @@ public final class NotesTable {
     private NotesTable() {}
 
     /** A sentence on each column of which nothing is taken, for a slip in a name must not lose what stands below it. */
-    public static List<String> unknownColumns(String source, String text) {
-        return CsvTable.read(source, text).names().stream()
+    static List<String> unknownColumns(CsvTable table) {
+        return table.names().stream()
                 .filter(name -> !COLUMNS.contains(name))
-                .map(name -> WORDS.say("note.column.unknown", source, name, String.join(", ", COLUMNS)))
+                .map(name -> WORDS.say("note.column.unknown", table.source(), name, String.join(", ", COLUMNS)))
                 .toList();
     }
 
@@ -43,13 +43,16 @@ public final class NotesTable {
      * @throws UnusableInputException if a cell cannot be understood; names the line
      */
     public static List<RangeNote> read(String source, String text) {
-        CsvTable table = CsvTable.read(source, text);
+        return read(CsvTable.read(source, text));
+    }
+
+    static List<RangeNote> read(CsvTable table) {
         if (!table.has("landing")) {
-            throw new UnusableInputException(WORDS.say("note.columns", source));
+            throw new UnusableInputException(WORDS.say("note.columns", table.source()));
         }
         List<RangeNote> notes = new ArrayList<>();
         for (CsvRow row : table.rows()) {
-            String where = WORDS.say("note.line", source, row.line());
+            String where = WORDS.say("note.line", table.source(), row.line());
             int landing = landing(where, table.cell(row, "landing").orElse(""));
             LandingNote note = new LandingNote(
                     table.cell(row, "side").map(cell -> side(where, cell)).orElse(null),
@@ -66,14 +69,12 @@ public final class NotesTable {
     /**
      * What the column {@code baseline} of a table says, one for each row where it says yes or no.
      *
-     * @param source what to call the table in a sentence
      * @throws UnusableInputException if a cell cannot be understood; names the line
      */
-    public static List<ApprovalEntry.Approval> approvals(String source, String text) {
-        CsvTable table = CsvTable.read(source, text);
+    static List<ApprovalEntry.Approval> approvals(CsvTable table) {
         List<ApprovalEntry.Approval> approvals = new ArrayList<>();
         for (CsvRow row : table.rows()) {
-            String where = WORDS.say("note.line", source, row.line());
+            String where = WORDS.say("note.line", table.source(), row.line());
             Optional<String> cell = table.cell(row, "baseline");
             if (cell.isPresent()) {
                 int landing = landing(where, table.cell(row, "landing").orElse(""));

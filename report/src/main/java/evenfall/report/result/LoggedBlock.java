@@ -1,8 +1,7 @@
 package evenfall.report.result;
 
 import evenfall.fusion.alignment.Mounting;
-import evenfall.ingest.finding.FindingCode;
-import evenfall.ingest.finding.Severity;
+import evenfall.ingest.finding.Finding;
 import evenfall.ingest.place.Place;
 import evenfall.ingest.recording.UnusableInputException;
 import evenfall.ingest.words.Words;
@@ -85,7 +84,7 @@ public final class LoggedBlock {
 
     private static void tellOfUnits(SessionDate date, Session session, Consumer<String> tell) {
         session.analysis().findings().stream()
-                .filter(finding -> finding.code() == FindingCode.UNITS && finding.severity() == Severity.ERROR)
+                .filter(Finding::isWrongUnit)
                 .findFirst()
                 .ifPresent(finding -> tell.accept(WORDS.say("block.units", date, finding.message())));
     }

@@ -151,6 +151,11 @@ public final class LoggedSessions {
                 : Optional.of(session(date, raw(folder).names(), stored.get(), false));
     }
 
+    /** How many events the stored results of a session hold; empty where it has none of this version. Nothing is judged for it. */
+    public Optional<Integer> eventsStored(SessionDate date) throws IOException {
+        return kept(date).map(analysis -> analysis.landings().size());
+    }
+
     /** A session with its traces: stored ones of stored results, else analysed from the raw files. */
     public Session withTraces(SessionDate date) throws IOException {
         SessionFolder folder = present(date);
